@@ -1,0 +1,18 @@
+//! Figures and how sure they are. A figure cannot exist without its evidence; what is unknown stays unknown.
+
+use alloc::borrow::Cow;
+
+mod figure;
+mod grade;
+#[cfg(feature = "serde")]
+mod serial;
+mod source;
+
+pub use figure::{Dissent, Fact, Figure, Span};
+pub use grade::Grade;
+pub use source::{Citation, Evidence, Source, SourceKind};
+
+/// Text that is either compiled in or brought by a shop.
+pub type Text = Cow<'static, str>;
+/// A list that is either compiled in or brought by a shop.
+pub type List<T> = Cow<'static, [T]>;

@@ -1,0 +1,3 @@
+//! Generated tables; see `data/`.
+use super::Instrument;
+pub(super) static INSTRUMENTS: [Instrument; 0] = [];

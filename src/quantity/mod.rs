@@ -1,0 +1,23 @@
+//! Quantities with units, the roles that keep two lengths from being swapped, pitch, and their text form.
+//!
+//! Public signatures take and return `uom::si::f64` quantities. A bare number is never a length.
+
+mod pitch;
+mod roles;
+mod text;
+mod units;
+
+pub use pitch::Pitch;
+pub use roles::{BoreDiameter, Clearance, Depth, Interference, Radius, ShaftDiameter, Wall, Width};
+pub use text::{
+    InInches, InMillimetres, Printed, Ratio, Toleranced, decimal, in_inches, in_mm, parse_length,
+    parse_toleranced,
+};
+pub use units::{
+    Angle, Area, Expansion, Force, Length, Pressure, TemperatureInterval, Torque, deg, gpa, inch,
+    inch_fraction, kelvin, mm, mpa, nanometres, newton, newton_metre, per_kelvin, settled_mm,
+    to_mm, um,
+};
+
+#[cfg(feature = "serde")]
+pub mod serial;

@@ -1,0 +1,73 @@
+//! Serialized forms: lengths go out as settled millimetres (the field name says `_mm`) and come in as text with a unit.
+
+use alloc::string::String;
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+
+use super::{Length, Pitch, Printed, parse_length, settled_mm};
+
+/// Serializes a length as a number of millimetres, settled to whole nanometres.
+///
+/// # Errors
+/// Those of the serializer.
+pub fn as_mm<S: Serializer>(length: &Length, serializer: S) -> Result<S::Ok, S::Error> {
+    settled_mm(*length).serialize(serializer)
+}
+
+/// Serializes an optional length as a number of millimetres.
+///
+/// # Errors
+/// Those of the serializer.
+pub fn as_mm_or_null<S: Serializer>(
+    length: &Option<Length>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    length.map(settled_mm).serialize(serializer)
+}
+
+/// Deserializes a length from text with a unit, such as `"27.2 mm"`.
+///
+/// # Errors
+/// Those of [`parse_length`], in the words of the deserializer.
+pub fn from_text<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Length, D::Error> {
+    let text = String::deserialize(deserializer)?;
+    parse_length(&text).map_err(de::Error::custom)
+}
+
+/// Deserializes an optional length from text with a unit.
+///
+/// # Errors
+/// Those of [`parse_length`], in the words of the deserializer.
+pub fn from_text_or_none<'de, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Option<Length>, D::Error> {
+    let text = Option::<String>::deserialize(deserializer)?;
+    text.map(|t| parse_length(&t).map_err(de::Error::custom))
+        .transpose()
+}
+
+/// Deserializes any printed quantity from text.
+///
+/// # Errors
+/// Those of [`Printed::parse`], in the words of the deserializer.
+pub fn printed_or_none<'de, D: Deserializer<'de>, Q: Printed>(
+    deserializer: D,
+) -> Result<Option<Q>, D::Error> {
+    let text = Option::<String>::deserialize(deserializer)?;
+    text.map(|t| Q::parse(&t).map_err(de::Error::custom))
+        .transpose()
+}
+
+impl Serialize for Pitch {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for Pitch {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        String::deserialize(deserializer)?
+            .parse()
+            .map_err(de::Error::custom)
+    }
+}
