@@ -11,6 +11,7 @@ mod error;
 pub mod evidence;
 pub mod measure;
 pub mod quantity;
+pub mod standard;
 pub mod thread;
 
 pub use error::{Error, ErrorKind};

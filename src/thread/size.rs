@@ -89,3 +89,16 @@ impl fmt::Display for ThreadSize {
         }
     }
 }
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for ThreadSize {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut out = serializer.serialize_struct("ThreadSize", 4)?;
+        out.serialize_field("designation", &alloc::format!("{self}"))?;
+        out.serialize_field("form", &self.form)?;
+        out.serialize_field("major_mm", &settled_mm(self.major))?;
+        out.serialize_field("pitch", &self.pitch)?;
+        out.end()
+    }
+}

@@ -8,6 +8,10 @@
     clippy::indexing_slicing
 )]
 
+mod families;
+mod rust;
+mod schema;
+
 use std::io::Write;
 use std::path::Path;
 use std::process::{Command, Stdio};
@@ -19,7 +23,33 @@ struct Rendered {
 }
 
 fn all() -> Vec<Rendered> {
-    Vec::new()
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let (rendered, mut checks) = families::render(root);
+    for grid in std::fs::read_dir(root.join("data/grids")).unwrap() {
+        let path = grid.unwrap().path();
+        let name = path.file_name().unwrap().to_string_lossy().into_owned();
+        let mut reader = csv::Reader::from_path(&path).unwrap();
+        let column = reader
+            .headers()
+            .unwrap()
+            .iter()
+            .position(|h| h == "source")
+            .expect("a grid cites its source");
+        for record in reader.records() {
+            let source = record.unwrap().get(column).unwrap_or_default().to_owned();
+            if !source.is_empty() {
+                checks.cite_in_grid(&name, &source);
+            }
+        }
+    }
+    families::unused_sources(&mut checks);
+    assert!(
+        checks.problems.is_empty(),
+        "{} problems:\n{}",
+        checks.problems.len(),
+        checks.problems.join("\n")
+    );
+    rendered
 }
 
 /// Generated code is formatted like the rest.

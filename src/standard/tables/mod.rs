@@ -1,0 +1,18 @@
+//! Generated from `data/`, one file each.
+mod axles;
+mod bearings;
+mod brakes;
+mod crown;
+mod head_tube;
+mod materials;
+mod seatposts;
+mod shells;
+
+pub(super) use axles::*;
+pub(super) use bearings::*;
+pub(super) use brakes::*;
+pub(super) use crown::*;
+pub(super) use head_tube::*;
+pub(super) use materials::*;
+pub(super) use seatposts::*;
+pub(super) use shells::*;
