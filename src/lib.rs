@@ -10,6 +10,7 @@ extern crate std;
 mod error;
 pub mod evidence;
 pub mod measure;
+pub mod prep;
 pub mod quantity;
 pub mod standard;
 pub mod thread;
