@@ -9,6 +9,7 @@ extern crate std;
 
 mod error;
 pub mod evidence;
+pub mod face;
 pub mod measure;
 pub mod prep;
 pub mod quantity;

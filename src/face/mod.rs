@@ -1,0 +1,35 @@
+//! Faces, bores and readings: from a handful of indicator readings, how square and flat a face is, where a cup will
+//! sit, how deep the cutter must go, and whether it may.
+//!
+//! Frame of reference of every survey: the pilot axis is z, positive outwards, towards the person who looks at the
+//! face. Directions on the face are clock angles seen from outside: 0 at the top, clockwise. So x points to 3 o'clock
+//! and y to 12 o'clock, and a height is read along the axis of the pilot that will guide the cutter.
+//!
+//! Four planes answer four questions, and each has its own name here:
+//! [`least_squares`] (the best estimate of tilt), [`minimum_zone`] (the flatness number), [`seat_plane`] (where a
+//! rigid, axially pressed cup comes to rest) and [`cutter_plane`] (square to the pilot). The tangent planes of
+//! ISO 5459 and ASME Y14.5.1 are [`minimax_tangent`] and [`least_squares_tangent`].
+
+mod report;
+
+mod allowance;
+mod clock;
+mod decision;
+mod depth;
+mod kernel;
+mod pads;
+mod plane;
+mod ring;
+mod sampling;
+mod tilt;
+mod widths;
+
+pub use allowance::{Allowance, CutLimit, LimitKind};
+pub use clock::Clock;
+pub use decision::{FacingGoal, FacingReport, FacingStep};
+pub use depth::{CleanUp, tilted_ring_touched};
+pub use pads::{PadPoint, PadSurvey};
+pub use plane::{LeastSquaresPlane, Plane, Point, RunOut, least_squares};
+pub use ring::{Annulus, Probe, RingSurvey, Warning};
+pub use tilt::Tilt;
+pub use widths::{WidthReading, WidthShape, WidthSurvey};
