@@ -10,6 +10,7 @@ extern crate std;
 mod error;
 pub mod evidence;
 pub mod face;
+pub mod fit;
 pub mod measure;
 pub mod prep;
 pub mod quantity;

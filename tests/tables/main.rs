@@ -9,6 +9,7 @@
 )]
 
 mod families;
+mod grid_fit;
 mod rust;
 mod schema;
 
@@ -24,7 +25,7 @@ struct Rendered {
 
 fn all() -> Vec<Rendered> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
-    let (rendered, mut checks) = families::render(root);
+    let (mut rendered, mut checks) = families::render(root);
     for grid in std::fs::read_dir(root.join("data/grids")).unwrap() {
         let path = grid.unwrap().path();
         let name = path.file_name().unwrap().to_string_lossy().into_owned();
@@ -49,6 +50,7 @@ fn all() -> Vec<Rendered> {
         checks.problems.len(),
         checks.problems.join("\n")
     );
+    rendered.extend(grid_fit::render());
     rendered
 }
 
