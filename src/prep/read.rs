@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 use core::str::FromStr;
 
 use super::sheet::{
-    BrakeSheet, Common, CrownSheet, Face, FrameSheet, HeadEnd, JointMaterial, MakerLimit,
-    PadPoint, Part, PlacedReading, SeatTubeSheet, ShellSheet, ShellSide, SteererSheet, ThreadSheet,
+    BrakeSheet, Common, CrownSheet, Face, FrameSheet, HeadEnd, JointMaterial, MakerLimit, PadPoint,
+    Part, PlacedReading, SeatTubeSheet, ShellSheet, ShellSide, SteererSheet, ThreadSheet,
 };
 use super::written::{
     Line, Lines, WrittenBrake, WrittenCrown, WrittenFace, WrittenHeadEnd, WrittenLimit,
