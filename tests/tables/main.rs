@@ -8,6 +8,8 @@
     clippy::indexing_slicing
 )]
 
+mod grid_thread;
+
 use std::io::Write;
 use std::path::Path;
 use std::process::{Command, Stdio};
@@ -19,7 +21,9 @@ struct Rendered {
 }
 
 fn all() -> Vec<Rendered> {
-    Vec::new()
+    let mut all = Vec::new();
+    all.extend(grid_thread::render());
+    all
 }
 
 /// Generated code is formatted like the rest.
