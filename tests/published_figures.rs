@@ -13,6 +13,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use framegauge::standard::*;
+use framegauge::thread::ThreadSize;
 use framegauge::{Angle, Expansion, Length, Pressure, Printed, Ratio, Torque};
 use serde_json::Value;
 
@@ -66,15 +67,7 @@ fn put(
         item.to_owned(),
     );
     let cell = if let Some(word) = object.get("value") {
-        Cell::Word(match word {
-            Value::Object(thread) => format!(
-                "{}|{}|{}",
-                thread["form"].as_str().unwrap(),
-                thread["major_mm"].as_f64().unwrap(),
-                thread["pitch"].as_str().unwrap()
-            ),
-            plain => plain.as_str().unwrap().to_owned(),
-        })
+        Cell::Word(word.as_str().unwrap().to_owned())
     } else {
         let part = |name: &str| {
             object
@@ -150,8 +143,12 @@ fn theirs() -> BTreeMap<Key, Cell> {
                 (!t.is_empty()).then(|| number(t).unwrap_or_else(|| panic!("{key:?}: `{t}`")))
             }))
         } else if let [form, major, pitch] = r[7].split('|').collect::<Vec<_>>()[..] {
-            let pitch: framegauge::Pitch = pitch.parse().unwrap();
-            Cell::Word(format!("{form}|{}|{pitch}", number(major).unwrap()))
+            let size = ThreadSize::new(
+                form.parse().unwrap(),
+                framegauge::parse_length(major).unwrap(),
+                pitch.parse().unwrap(),
+            );
+            Cell::Word(size.unwrap_or_else(|e| panic!("{key:?}: {e}")).to_string())
         } else {
             Cell::Word(r[7].to_owned())
         };

@@ -4,7 +4,7 @@ use alloc::borrow::Cow;
 
 use crate::evidence::{Source, SourceKind};
 
-pub(crate) static SOURCES: [Source; 240] = [
+pub(crate) static SOURCES: [Source; 242] = [
     Source {
         id: Cow::Borrowed("encyclopaedia-british-standard-cycle"),
         title: Cow::Borrowed("An online encyclopaedia, article \"British Standard Cycle\""),
@@ -1499,6 +1499,20 @@ pub(crate) static SOURCES: [Source; 240] = [
         id: Cow::Borrowed("jis-b-7503-2011-extract"),
         title: Cow::Borrowed("JIS B 7503:2011 extract in a gauge maker's catalogue, 2016"),
         edition: Cow::Borrowed("2016"),
+        kind: SourceKind::Standard,
+    },
+    Source {
+        id: Cow::Borrowed("iso-965-2-1998"),
+        title: Cow::Borrowed(
+            "ISO 965-2: limits of sizes for general purpose threads, medium quality",
+        ),
+        edition: Cow::Borrowed("1998"),
+        kind: SourceKind::Standard,
+    },
+    Source {
+        id: Cow::Borrowed("asme-b1-1-2019"),
+        title: Cow::Borrowed("ASME B1.1: Unified inch screw threads"),
+        edition: Cow::Borrowed("2019"),
         kind: SourceKind::Standard,
     },
 ];
