@@ -3,16 +3,26 @@
 //! Diameters and fits are *on diameter*: interference is shaft less bore, clearance bore less shaft.
 
 mod bearing;
+mod between;
+mod caution;
 mod class;
 mod designation;
 mod deviation;
+mod member;
+mod shape;
 mod tables;
+mod wanted;
 
 pub use bearing::{
     ClearanceGroup, RingClass, RingSize, RingTolerance, internal_clearance, ring_tolerance,
 };
+pub use between::{Fit, FitKind, Out, fit_between};
+pub use caution::Caution;
 pub use class::{DeviationLetter, Feature, FitClass, ToleranceGrade};
 pub use designation::{FitDesignation, SizeClass};
 pub use deviation::{
     LimitDeviations, TableSource, iso286_sources, limit_deviations, standard_tolerance,
 };
+pub use member::{Hole, HoleMember, Member, MemberFinding, Part, Shaft, ShaftMember};
+pub use shape::{Shape, SizeReading};
+pub use wanted::{Conformance, Cure, Sense, Wanted, Windows};
