@@ -108,6 +108,7 @@ fn ours() -> BTreeMap<Key, Cell> {
     table::<Bearing>(&mut out);
     table::<Material>(&mut out);
     table::<Friction>(&mut out);
+    table::<CuttingRule>(&mut out);
     out
 }
 

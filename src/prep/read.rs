@@ -18,7 +18,6 @@ use crate::evidence::Grade;
 use crate::measure::{Bound, DecisionRule, Limits, Reading, instrument};
 use crate::quantity::{Angle, Length, Pitch, Printed, in_mm, mm, parse_length, parse_toleranced};
 use crate::standard::{Place, ShellWindow, find};
-use crate::thread::{ThreadForm, ThreadSize};
 use crate::{Error, ErrorKind};
 
 /// The form of the sheet that this library reads.
@@ -647,7 +646,7 @@ impl Reader<'_> {
         let mate = w
             .mate
             .as_ref()
-            .and_then(|line| self.keep(&format!("{field}.mate"), thread_size(&line.0)));
+            .and_then(|line| self.keep(&format!("{field}.mate"), line.0.parse()));
         let sheet = ThreadSheet {
             common: self.common(
                 &field,
@@ -836,22 +835,4 @@ fn limits_text(text: &str) -> Result<Limits, Error> {
             "write `46.00 mm to 46.05 mm`",
         )),
     }
-}
-
-/// A metric designation; the thread room reads the others.
-fn thread_size(text: &str) -> Result<ThreadSize, Error> {
-    let refuse = || {
-        Error::new(
-            ErrorKind::Text,
-            "thread",
-            text,
-            "no thread designation",
-            "write e.g. `M12x1`",
-        )
-    };
-    let body = text.trim().strip_prefix(['M', 'm']).ok_or_else(refuse)?;
-    let (major, pitch) = body.split_once(['x', 'X', '×']).ok_or_else(refuse)?;
-    let major = crate::quantity::decimal(major.trim())?;
-    let pitch = Pitch::millimetres(crate::quantity::decimal(pitch.trim())?)?;
-    ThreadSize::new(ThreadForm::IsoMetric, mm(major), pitch)
 }

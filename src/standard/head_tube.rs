@@ -3,6 +3,7 @@
 //! A SHIS number is a name, never arithmetic: 34 stands for a bore of 33.90 to 33.95 mm, 49 for 49.57 to 49.61 mm.
 
 use crate::evidence::{Fact, Figure, List, Text};
+use crate::fit::Sense;
 use crate::quantity::Angle;
 
 use super::row::rows;
@@ -28,23 +29,6 @@ pub enum SeatKind {
     /// A pattern without a SHIS code.
     Other,
 }
-/// Whether a window speaks of interference or of clearance.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Sense {
-    /// Shaft less bore.
-    Interference,
-    /// Bore less shaft.
-    Clearance,
-}
-
 rows! {
     /// A seat in the head tube.
     HeadSeat("head_seat", HEAD_SEATS) {

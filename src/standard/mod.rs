@@ -11,11 +11,12 @@ mod shell;
 mod shop;
 mod tables;
 
+pub use crate::fit::Sense;
 pub use axle::{Axle, End, Place, ThreadUse, TorqueFigure};
 pub use brake::{BrakeFigure, BrakeMount, BrakeSystem, FlatMountBolt, Rotor};
 pub use fork::{CrownSeat, Steerer, SteererRule};
-pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind, Sense};
-pub use part::{Bearing, Friction, Material, MaterialKind};
+pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind};
+pub use part::{Bearing, CuttingRule, Friction, Material, MaterialKind};
 pub use row::{Row, Stated, Walk, find, find_in};
 pub use seat::{InsertionRule, SeatClamp, SeatTube, Seatpost};
 pub use shell::{

@@ -80,4 +80,17 @@ rows! {
         #[cfg_attr(feature = "serde", serde(default))]
         note: Text,
     }
+
+    /// What is published about how much a hand cutter takes off.
+    CuttingRule("cutting_rule", CUTTING_RULES) {
+        /// Unique code.
+        code: Text,
+        /// What it limits, in words.
+        what: Text,
+        /// The limit.
+        window: Figure,
+        /// What a reader should know besides.
+        #[cfg_attr(feature = "serde", serde(default))]
+        note: Text,
+    }
 }

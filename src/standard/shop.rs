@@ -4,10 +4,10 @@ use alloc::format;
 use alloc::vec::Vec;
 
 use super::{
-    Axle, Bearing, BoreWindow, BrakeFigure, BrakeMount, CrownSeat, FacingRule, FitWindow,
-    FlatMountBolt, Friction, HeadSeat, HeadsetBearing, InsertionRule, Material, PressPart, Rotor,
-    Row, SeatClamp, SeatTube, Seatpost, Shell, ShellWindow, SpacerRule, Stated, Steerer,
-    SteererRule, ThreadUse, TorqueFigure,
+    Axle, Bearing, BoreWindow, BrakeFigure, BrakeMount, CrownSeat, CuttingRule, FacingRule,
+    FitWindow, FlatMountBolt, Friction, HeadSeat, HeadsetBearing, InsertionRule, Material,
+    PressPart, Rotor, Row, SeatClamp, SeatTube, Seatpost, Shell, ShellWindow, SpacerRule, Stated,
+    Steerer, SteererRule, ThreadUse, TorqueFigure,
 };
 use crate::{Error, ErrorKind};
 
@@ -54,7 +54,7 @@ families! {
     seatpost: Seatpost, seat_tube: SeatTube, clamp: SeatClamp, insertion_rule: InsertionRule,
     axle: Axle, thread_use: ThreadUse, torque: TorqueFigure,
     brake_mount: BrakeMount, brake_figure: BrakeFigure, rotor: Rotor, flat_mount_bolt: FlatMountBolt,
-    bearing: Bearing, material: Material, friction: Friction,
+    bearing: Bearing, material: Material, friction: Friction, cutting_rule: CuttingRule,
 }
 
 fn walk_family<R: Row>(

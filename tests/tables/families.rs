@@ -172,6 +172,7 @@ fn home(file: &str) -> (&'static str, &'static str) {
                 "shells" => "src/standard/tables/shells.rs",
                 "head_tube" => "src/standard/tables/head_tube.rs",
                 "crown" => "src/standard/tables/crown.rs",
+                "cutting" => "src/standard/tables/cutting.rs",
                 "seatposts" => "src/standard/tables/seatposts.rs",
                 "axles" => "src/standard/tables/axles.rs",
                 "brakes" => "src/standard/tables/brakes.rs",

@@ -99,7 +99,7 @@ macro_rules! family {
 
 const CONFUSED: Field = may("confused_with", Nested("Confusion", &CONFUSION));
 
-pub static FAMILIES: [Family; 27] = [
+pub static FAMILIES: [Family; 28] = [
     family!(
         "shells",
         "shell",
@@ -434,6 +434,13 @@ pub static FAMILIES: [Family; 27] = [
             must("condition", Text),
             must("coefficient", Figure(Ratio))
         ]
+    ),
+    family!(
+        "cutting",
+        "cutting_rule",
+        "CuttingRule",
+        "CUTTING_RULES",
+        [must("what", Text), must("window", Figure(Length))]
     ),
     family!(
         "instruments",

@@ -1,0 +1,2 @@
+use crate::standard::*;
+pub(crate) static CUTTING_RULES: [CuttingRule; 0] = [];
