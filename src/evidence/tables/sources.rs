@@ -4,7 +4,7 @@ use alloc::borrow::Cow;
 
 use crate::evidence::{Source, SourceKind};
 
-pub(crate) static SOURCES: [Source; 242] = [
+pub(crate) static SOURCES: [Source; 245] = [
     Source {
         id: Cow::Borrowed("encyclopaedia-british-standard-cycle"),
         title: Cow::Borrowed("An online encyclopaedia, article \"British Standard Cycle\""),
@@ -1514,5 +1514,23 @@ pub(crate) static SOURCES: [Source; 242] = [
         title: Cow::Borrowed("ASME B1.1: Unified inch screw threads"),
         edition: Cow::Borrowed("2019"),
         kind: SourceKind::Standard,
+    },
+    Source {
+        id: Cow::Borrowed("machining-article-reaming"),
+        title: Cow::Borrowed("A general machining article on reaming"),
+        edition: Cow::Borrowed(""),
+        kind: SourceKind::TradePage,
+    },
+    Source {
+        id: Cow::Borrowed("reaming-allowance-chart"),
+        title: Cow::Borrowed("A reaming allowance chart, machine and hand"),
+        edition: Cow::Borrowed(""),
+        kind: SourceKind::TradePage,
+    },
+    Source {
+        id: Cow::Borrowed("reaming-guide"),
+        title: Cow::Borrowed("A tool trade guide to reaming"),
+        edition: Cow::Borrowed(""),
+        kind: SourceKind::TradePage,
     },
 ];
