@@ -21,8 +21,11 @@ mod pads;
 mod plane;
 mod ring;
 mod sampling;
+mod seat;
+mod tangent;
 mod tilt;
 mod widths;
+mod zone;
 
 pub use allowance::{Allowance, CutLimit, LimitKind};
 pub use clock::Clock;
@@ -31,5 +34,11 @@ pub use depth::{CleanUp, tilted_ring_touched};
 pub use pads::{PadPoint, PadSurvey};
 pub use plane::{LeastSquaresPlane, Plane, Point, RunOut, least_squares};
 pub use ring::{Annulus, Probe, RingSurvey, Warning};
+pub use seat::{Rock, SeatPlane, seat_plane};
+pub use tangent::{
+    CutterPlane, LeastSquaresTangent, MinimaxTangent, cutter_plane, least_squares_tangent,
+    minimax_tangent,
+};
 pub use tilt::Tilt;
 pub use widths::{WidthReading, WidthShape, WidthSurvey};
+pub use zone::{Certificate, ContactPattern, MinimumZone, minimum_zone};
