@@ -2,6 +2,7 @@
 
 pub(crate) mod lsq;
 pub(crate) mod seat;
+pub(crate) mod shape;
 pub(crate) mod tangent;
 pub(crate) mod zone;
 
