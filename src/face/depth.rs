@@ -284,7 +284,7 @@ fn above(from: f64, to: f64, level: f64) -> f64 {
     }
 }
 
-fn checked_depth(depth: Length) -> Result<f64, Error> {
+pub(crate) fn checked_depth(depth: Length) -> Result<f64, Error> {
     let value = to_mm(depth);
     if !value.is_finite() {
         return Err(Error::new(

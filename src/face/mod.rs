@@ -13,23 +13,41 @@
 mod report;
 
 mod allowance;
+mod caliper;
 mod clock;
+mod compare;
 mod decision;
 mod depth;
+mod form;
 mod kernel;
 mod pads;
 mod plane;
 mod ring;
 mod sampling;
+mod seat;
+mod tangent;
 mod tilt;
+mod two;
 mod widths;
+mod zone;
 
 pub use allowance::{Allowance, CutLimit, LimitKind};
+pub use caliper::{CaliperTilt, MountKind, PadShape};
 pub use clock::Clock;
+pub use compare::PassRecord;
 pub use decision::{FacingGoal, FacingReport, FacingStep};
 pub use depth::{CleanUp, tilted_ring_touched};
+pub use form::{Flatness, Form, Squareness};
 pub use pads::{PadPoint, PadSurvey};
 pub use plane::{LeastSquaresPlane, Plane, Point, RunOut, least_squares};
 pub use ring::{Annulus, Probe, RingSurvey, Warning};
+pub use sampling::{Sampling, probes_for, sampling};
+pub use seat::{Rock, SeatPlane, seat_plane};
+pub use tangent::{
+    CutterPlane, LeastSquaresTangent, MinimaxTangent, cutter_plane, least_squares_tangent,
+    minimax_tangent,
+};
 pub use tilt::Tilt;
+pub use two::{CupTilt, Misalignment, Parallelism, pilot_play};
 pub use widths::{WidthReading, WidthShape, WidthSurvey};
+pub use zone::{Certificate, ContactPattern, MinimumZone, minimum_zone};

@@ -1,5 +1,79 @@
 //! What a number of probes can and cannot see.
 
+use super::report::report;
+use crate::{Error, ErrorKind};
+
+report! {
+    /// What k evenly spaced probes of a ring can tell.
+    Sampling {
+        /// How many probes.
+        probes: u32 as own "probes",
+        /// Share of a tilt's range that the readings themselves are sure to show, in the worst position: cos(π/k) for even
+        /// k, (1 + cos(π/k))/2 for odd. The fitted tilt always catches all of it.
+        worst_tilt_share: f64 as share "worst_tilt_share",
+        /// Most undulations per turn that can be told from fewer: m needs 2 m + 1 probes.
+        undulations: u32 as own "undulations",
+        /// Whether a saddle (two undulations) can be seen.
+        sees_saddle: bool as own "sees_saddle",
+        /// Even counts put the axis on lines between opposite probes, so a computed seat looks as if it rocked.
+        seat_looks_unstable: bool as own "seat_looks_unstable",
+        /// Range that a perfectly flat face shows, in standard uncertainties of a reading (the d₂ of control charts).
+        range_bias: f64 as share "range_bias_in_u",
+        /// The next better count.
+        better: u32 as own "better",
+    }
+}
+
+/// What this many evenly spaced probes can and cannot see.
+///
+/// # Errors
+/// `OutOfRange` below 3 and above 1000.
+///
+/// ```
+/// use framegauge::face::sampling;
+/// let four = sampling(4).unwrap();
+/// assert!((four.worst_tilt_share - 0.707).abs() < 1e-3 && !four.sees_saddle && four.seat_looks_unstable);
+/// assert_eq!(four.better, 5);
+/// assert!(sampling(5).unwrap().sees_saddle);
+/// ```
+pub fn sampling(probes: u32) -> Result<Sampling, Error> {
+    if !(3..=1000).contains(&probes) {
+        return Err(Error::new(
+            ErrorKind::OutOfRange,
+            "probes",
+            probes,
+            "a ring survey has 3 to 1000 probes",
+            "5, 7 or 9 serve a face well",
+        ));
+    }
+    let cosine = libm::cos(core::f64::consts::PI / f64::from(probes));
+    let even = probes % 2 == 0;
+    Ok(Sampling {
+        probes,
+        worst_tilt_share: if even {
+            cosine
+        } else {
+            f64::midpoint(1.0, cosine)
+        },
+        undulations: (probes - 1) / 2,
+        sees_saddle: probes >= 5,
+        seat_looks_unstable: even,
+        range_bias: range_bias(probes as usize),
+        better: u32::try_from(recommended_probes(probes as usize)).unwrap_or(u32::MAX),
+    })
+}
+
+/// Fewest evenly spaced probes, an odd number, that show this many undulations per turn: 2 m + 1, and never below 5.
+///
+/// ```
+/// assert_eq!(framegauge::face::probes_for(3), 7);
+/// ```
+#[must_use]
+pub const fn probes_for(undulations: u32) -> u32 {
+    let least = undulations.saturating_mul(2).saturating_add(1);
+    if least < 5 { 5 } else { least }
+}
+
 /// Mean range of n independent normal readings, in standard deviations (the d₂ of control charts):
 /// ∫ 1 − Φⁿ − (1 − Φ)ⁿ, by Simpson's rule.
 pub(crate) fn range_bias(n: usize) -> f64 {

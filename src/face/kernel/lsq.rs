@@ -92,3 +92,48 @@ impl Fit {
 pub(crate) fn on_one_line(points: &[P]) -> bool {
     fit(points).is_none()
 }
+
+/// A frame in which the sum of squared residuals about the least-squares plane is a plain square.
+pub(crate) struct Frame {
+    centre: (f64, f64),
+    l11: f64,
+    l21: f64,
+    l22: f64,
+    root_n: f64,
+}
+
+impl Fit {
+    /// Cholesky root of the normal matrix about the centroid.
+    pub(crate) fn frame(&self) -> Frame {
+        let l11 = libm::sqrt(self.sxx);
+        let l21 = self.sxy / l11;
+        let l22 = libm::sqrt(libm::fmax(self.syy - l21 * l21, f64::MIN_POSITIVE));
+        Frame {
+            centre: self.centre,
+            l11,
+            l21,
+            l22,
+            root_n: libm::sqrt(self.n),
+        }
+    }
+}
+
+impl Frame {
+    /// How a plane's height over (x, y) grows with the coordinates of this frame.
+    pub(crate) fn row(&self, x: f64, y: f64) -> [f64; 3] {
+        let (x, y) = (x - self.centre.0, y - self.centre.1);
+        let first = x / self.l11;
+        [first, (y - self.l21 * first) / self.l22, 1.0 / self.root_n]
+    }
+    /// Changes of slope in x, slope in y and height on the axis, from the coordinates of this frame.
+    pub(crate) fn slopes(&self, u: &[f64; 3]) -> [f64; 3] {
+        let [u1, u2, u3] = u;
+        let b = u2 / self.l22;
+        let a = (u1 - self.l21 * b) / self.l11;
+        [
+            a,
+            b,
+            u3 / self.root_n - a * self.centre.0 - b * self.centre.1,
+        ]
+    }
+}

@@ -1,6 +1,10 @@
 //! Private kernels on bare millimetres. Nothing here allocates; callers have checked that every number is finite.
 
 pub(crate) mod lsq;
+pub(crate) mod seat;
+pub(crate) mod shape;
+pub(crate) mod tangent;
+pub(crate) mod zone;
 
 pub(crate) use super::plane::Point as P;
 
