@@ -17,7 +17,7 @@ use super::written::{
 use crate::evidence::Grade;
 use crate::measure::{Bound, DecisionRule, Limits, Reading, instrument};
 use crate::quantity::{Angle, Length, Pitch, Printed, in_mm, mm, parse_length, parse_toleranced};
-use crate::standard::{Place, ShellWindow, find};
+use crate::standard::{End, Place, ShellWindow, find};
 use crate::{Error, ErrorKind};
 
 /// The form of the sheet that this library reads.
@@ -647,15 +647,20 @@ impl Reader<'_> {
             .mate
             .as_ref()
             .and_then(|line| self.keep(&format!("{field}.mate"), line.0.parse()));
+        let end = self
+            .optional_word(&format!("{field}.end"), w.end.as_deref())
+            .unwrap_or(End::Both);
+        let place = place?;
         let sheet = ThreadSheet {
             common: self.common(
                 &field,
                 frame,
                 (&w.material, &w.believed, &w.coating, &w.limits, &w.note),
             ),
-            place: place?,
+            place,
+            end,
             name: if w.name.is_empty() {
-                w.place.replace('_', " ")
+                super::threads::name_of(place, end)
             } else {
                 w.name.clone()
             },

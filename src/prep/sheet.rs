@@ -284,6 +284,8 @@ pub struct ThreadSheet {
     pub common: Common,
     /// Where it is.
     pub place: Place,
+    /// Front or rear, where it belongs to a wheel.
+    pub end: End,
     /// What to call it.
     pub name: String,
     /// The thread that the mating part has, where that is known.

@@ -278,6 +278,8 @@ written! {
         note: String,
         /// Where it is: `axle`, `hanger`, `bottle_boss` …
         place: String,
+        /// `front` or `rear`, where it belongs to a wheel.
+        end: Option<String>,
         /// What to call it.
         name: String,
         /// Thread of the mating part, such as `M12x1`.

@@ -13,7 +13,7 @@ static L0: [Citation; 1] = [Citation::from_table(&SOURCES[242], "stock allowance
 static L1: [Citation; 1] = [Citation::from_table(&SOURCES[243], "hand reaming column")];
 static L2: [Citation; 1] = [Citation::from_table(&SOURCES[244], "stock removal")];
 
-pub(crate) static CUTTING_RULES: [CuttingRule; 5] = [
+pub(crate) static CUTTING_RULES: [CuttingRule; 6] = [
     CuttingRule {
         code: Cow::Borrowed("ream_stock_article"),
         what: Cow::Borrowed("stock on diameter left for a reamer"),
@@ -82,6 +82,26 @@ pub(crate) static CUTTING_RULES: [CuttingRule; 5] = [
         what: Cow::Borrowed("material that may come off a face in all"),
         window: Figure::unknown_in_table(
             "no source prints it; the width window of the crank or frame maker decides",
+            &[],
+        ),
+        note: Cow::Borrowed(""),
+    },
+    CuttingRule {
+        code: Cow::Borrowed("coat_one_side"),
+        what: Cow::Borrowed("thickness of a powder coat, one side"),
+        window: Figure::from_table(
+            Span {
+                nominal: None,
+                lower: Some(mm(0.06)),
+                upper: Some(mm(0.12)),
+            },
+            Evidence::from_table(
+                Grade::Memory,
+                Grade::Memory,
+                "",
+                &[],
+                "a reading over a coat includes it on both sides",
+            ),
             &[],
         ),
         note: Cow::Borrowed(""),
