@@ -9,6 +9,7 @@ extern crate std;
 
 mod error;
 pub mod evidence;
+pub mod identify;
 pub mod measure;
 pub mod quantity;
 pub mod standard;
