@@ -11,6 +11,7 @@ mod error;
 pub mod evidence;
 pub mod face;
 pub mod fit;
+pub mod identify;
 pub mod judge;
 pub mod measure;
 pub mod prep;
