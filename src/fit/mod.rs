@@ -8,7 +8,10 @@ mod caution;
 mod class;
 mod designation;
 mod deviation;
+mod hold;
+mod material;
 mod member;
+mod press;
 mod shape;
 mod tables;
 mod wanted;
@@ -23,6 +26,11 @@ pub use designation::{FitDesignation, SizeClass};
 pub use deviation::{
     LimitDeviations, TableSource, iso286_sources, limit_deviations, standard_tolerance,
 };
+pub use hold::{
+    ClearanceLeft, Friction, PressReport, RoughnessLoss, assembly_temperature, clearance_left,
+};
+pub use material::{Material, MaterialKind};
 pub use member::{Hole, HoleMember, Member, MemberFinding, Part, Shaft, ShaftMember};
+pub use press::{JointShape, Press, PressJoint, Stresses, YieldPressure, YieldRule};
 pub use shape::{Shape, SizeReading};
 pub use wanted::{Conformance, Cure, Sense, Wanted, Windows};

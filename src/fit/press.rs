@@ -1,0 +1,415 @@
+//! Two elastic rings pressed together (Lamé, plane stress, equal length, both free along the axis).
+//!
+//! Sources of the formulas: they stand, algebraically the same, in five texts (two engineering reference pages, a
+//! university-style article, a mechanics calculator's notes and engineering forum notes). One print of them carries the
+//! wrong sign of the shaft's Poisson term; this one does not.
+
+use alloc::vec::Vec;
+
+use super::caution::{Caution, note};
+use super::class::Feature;
+use super::material::{Material, MaterialKind};
+use crate::evidence::Grade;
+use crate::measure::settled_cmp;
+use crate::quantity::{
+    Force, Interference, Length, Pressure, Torque, in_mm, mm, mpa, newton, to_mm,
+};
+use crate::{BoreDiameter, Error, ErrorKind, ShaftDiameter, Width};
+
+/// An interference that is none below zero: what a press formula may be asked about.
+///
+/// ```
+/// use framegauge::{Interference, fit::Press, mm};
+/// assert!(Press::new(Interference::new(mm(0.05)).unwrap()).is_ok());
+/// let error = Press::new(Interference::new(mm(-0.05)).unwrap()).unwrap_err();
+/// assert!(error.problem().contains("nothing presses"));
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct Press(Length);
+
+impl Press {
+    /// Takes an interference on diameter.
+    ///
+    /// # Errors
+    /// `OutOfRange` for a negative interference, which is a gap.
+    pub fn new(interference: Interference) -> Result<Self, Error> {
+        if settled_cmp(interference.length(), mm(0.0)).is_lt() {
+            return Err(Error::new(
+                ErrorKind::OutOfRange,
+                "interference",
+                interference,
+                "the parts have a gap, so nothing presses",
+                "interference is shaft less bore; check which is which",
+            ));
+        }
+        Ok(Self(interference.length()))
+    }
+    /// The interference on diameter.
+    #[must_use]
+    pub const fn length(self) -> Length {
+        self.0
+    }
+}
+
+/// Sizes of a pressed joint. All are diameters but the length.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct JointShape {
+    /// Where the two parts meet.
+    pub diameter: Length,
+    /// Bore of the inner part; `None` when it is solid.
+    pub shaft_bore: Option<Length>,
+    /// Outside diameter of the outer part.
+    pub hub_outside: Length,
+    /// Length over which both touch.
+    pub length: Length,
+}
+
+/// A pressed joint of two rings, checked once.
+///
+/// ```
+/// use framegauge::{Interference, Ratio, fit::{JointShape, Material, MaterialKind, Press, PressJoint}, gpa, mm};
+/// // An online shrink-fit page prints 58.3 MPa for this pair of steel rings.
+/// let steel = Material::new("steel", MaterialKind::Metal, gpa(210.0), Ratio(0.3)).unwrap();
+/// let shape = JointShape { diameter: mm(100.0), shaft_bore: None, hub_outside: mm(150.0), length: mm(50.0) };
+/// let joint = PressJoint::new(shape, &steel, &steel).unwrap();
+/// let press = Press::new(Interference::new(mm(0.1)).unwrap()).unwrap();
+/// assert!((joint.pressure(press).value / 1e6 - 58.3).abs() < 0.05);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PressJoint {
+    d: f64,
+    di: f64,
+    outside: f64,
+    length: f64,
+    hub: Ring,
+    shaft: Ring,
+    grade: Grade,
+}
+
+/// Elastic constants of one part, in MPa.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Ring {
+    modulus: f64,
+    poisson: f64,
+    strength: Option<f64>,
+    plastic: bool,
+}
+
+impl Ring {
+    fn of(field: &'static str, material: &Material) -> Result<Self, Error> {
+        if material.kind() == MaterialKind::Laminate {
+            return Err(Error::new(
+                ErrorKind::NotApplicable,
+                field,
+                material.name(),
+                "a fibre laminate is not isotropic: its stiffness through the thickness is a fraction of that along the \
+                 fibres, and it delaminates instead of yielding, so the ring formula does not hold",
+                "keep to the frame maker's written fit; a metal insert in the laminate can be reckoned by itself",
+            ));
+        }
+        Ok(Self {
+            modulus: material.youngs_modulus().value / 1e6,
+            poisson: material.poisson().0,
+            strength: material.strength().map(|s| s.value / 1e6),
+            plastic: material.kind() == MaterialKind::Plastic,
+        })
+    }
+}
+
+/// Contact pressure in MPa for a diametral interference in mm.
+///
+/// p = (δ/d) / [ (Ch+νh)/Eh + (Cs−νs)/Es ], brought over one denominator so that a single division remains.
+#[inline]
+fn lame(delta: f64, d: f64, di: f64, outside: f64, hub: (f64, f64), shaft: (f64, f64)) -> f64 {
+    let (dd, ii, oo) = (d * d, di * di, outside * outside);
+    let (wall_h, wall_s) = (oo - dd, dd - ii);
+    let hub_term = oo + dd + hub.1 * wall_h;
+    let shaft_term = dd + ii - shaft.1 * wall_s;
+    let stiff_h = wall_h * hub.0;
+    let stiff_s = wall_s * shaft.0;
+    delta * stiff_h * stiff_s / (d * (hub_term * stiff_s + shaft_term * stiff_h))
+}
+
+impl PressJoint {
+    /// Checks the sizes and the materials.
+    ///
+    /// # Errors
+    /// `NotFinite`, `OutOfRange` for sizes out of bounds, `Contradiction` for a part without a wall (its bore not
+    /// smaller than its outside), `NotApplicable` for a fibre laminate.
+    pub fn new(shape: JointShape, shaft: &Material, hub: &Material) -> Result<Self, Error> {
+        ShaftDiameter::new(shape.diameter)?;
+        ShaftDiameter::new(shape.hub_outside).map_err(|e| e.within("hub"))?;
+        Width::new(shape.length).map_err(|e| e.within("length"))?;
+        let bore = match shape.shaft_bore {
+            Some(bore) => BoreDiameter::new(bore)
+                .map_err(|e| e.within("shaft"))?
+                .length(),
+            None => mm(0.0),
+        };
+        if settled_cmp(shape.hub_outside, shape.diameter).is_le() {
+            return Err(no_wall("hub", shape.diameter, shape.hub_outside));
+        }
+        if settled_cmp(shape.diameter, bore).is_le() {
+            return Err(no_wall("shaft", bore, shape.diameter));
+        }
+        Ok(Self {
+            d: to_mm(shape.diameter),
+            di: to_mm(bore),
+            outside: to_mm(shape.hub_outside),
+            length: to_mm(shape.length),
+            hub: Ring::of("hub", hub)?,
+            shaft: Ring::of("shaft", shaft)?,
+            grade: hub.grade().weaker(shaft.grade()),
+        })
+    }
+
+    /// Contact pressure. Linear in the interference.
+    #[inline]
+    #[must_use]
+    pub fn pressure(&self, press: Press) -> Pressure {
+        mpa(lame(
+            to_mm(press.0),
+            self.d,
+            self.di,
+            self.outside,
+            (self.hub.modulus, self.hub.poisson),
+            (self.shaft.modulus, self.shaft.poisson),
+        ))
+    }
+
+    /// The interference on diameter that gives this pressure.
+    ///
+    /// # Errors
+    /// `NotFinite` or `OutOfRange` for a pressure that is not a finite number of at least 0.
+    ///
+    /// ```
+    /// # use framegauge::{Interference, Ratio, fit::{JointShape, Material, MaterialKind, Press, PressJoint}, gpa, in_mm, mm, mpa};
+    /// # let steel = Material::new("steel", MaterialKind::Metal, gpa(210.0), Ratio(0.3)).unwrap();
+    /// # let shape = JointShape { diameter: mm(100.0), shaft_bore: None, hub_outside: mm(150.0), length: mm(50.0) };
+    /// let joint = PressJoint::new(shape, &steel, &steel).unwrap();
+    /// assert_eq!(in_mm(joint.interference_for(mpa(58.3333333)).unwrap().length()).to_string(), "0.100 mm");
+    /// ```
+    pub fn interference_for(&self, pressure: Pressure) -> Result<Interference, Error> {
+        let per_mm = self.pressure(Press(mm(1.0))).value;
+        let wanted = non_negative("pressure", pressure.value)?;
+        Interference::new(mm(wanted / per_mm))
+    }
+
+    /// Stresses in both parts at this interference.
+    #[must_use]
+    pub fn stresses(&self, press: Press) -> Stresses {
+        let p = self.pressure(press).value;
+        let (dd, ii, oo) = (
+            self.d * self.d,
+            self.di * self.di,
+            self.outside * self.outside,
+        );
+        let hub_bore = p * (oo + dd) / (oo - dd);
+        let shaft_outside = -p * (dd + ii) / (dd - ii);
+        let hollow = ii > 0.0;
+        let shaft_bore = -2.0 * p * dd / (dd - ii);
+        Stresses {
+            pressure: mpa(p / 1e6),
+            hub_bore_hoop: mpa(hub_bore / 1e6),
+            hub_bore_von_mises: mpa(von_mises(hub_bore, -p) / 1e6),
+            hub_outside_hoop: mpa(2.0 * p * dd / (oo - dd) / 1e6),
+            shaft_outside_hoop: mpa(shaft_outside / 1e6),
+            shaft_outside_von_mises: mpa(von_mises(shaft_outside, -p) / 1e6),
+            shaft_bore_hoop: hollow.then(|| mpa(shaft_bore / 1e6)),
+        }
+    }
+
+    /// The pressure at which each part first yields, where its strength is known.
+    ///
+    /// ```
+    /// # use framegauge::{Ratio, fit::{JointShape, Material, MaterialKind, PressJoint, YieldRule}, gpa, mm, mpa};
+    /// // A DIN 7190-style worked example prints 108 MPa for a hub of 70/140 mm (yield 250 MPa inferred from it).
+    /// let steel = Material::new("steel", MaterialKind::Metal, gpa(215.0), Ratio(0.3)).unwrap().with_strength(mpa(250.0)).unwrap();
+    /// let shape = JointShape { diameter: mm(70.0), shaft_bore: None, hub_outside: mm(140.0), length: mm(60.0) };
+    /// let joint = PressJoint::new(shape, &steel, &steel).unwrap();
+    /// assert!((joint.yield_pressure(YieldRule::Din7190).hub.unwrap().value / 1e6 - 108.0).abs() < 0.5);
+    /// ```
+    #[must_use]
+    pub fn yield_pressure(&self, rule: YieldRule) -> YieldPressure {
+        let q_hub = self.d * self.d / (self.outside * self.outside);
+        let q_shaft = self.di * self.di / (self.d * self.d);
+        let of_hub = match rule {
+            YieldRule::VonMises => (1.0 - q_hub) / libm::sqrt(3.0 + q_hub * q_hub),
+            YieldRule::Din7190 => (1.0 - q_hub) / libm::sqrt(3.0),
+        };
+        // The bore of a hollow shaft yields first; a solid shaft is under equal pressure from all sides in the plane.
+        let of_shaft = if self.di > 0.0 {
+            (1.0 - q_shaft) / 2.0
+        } else {
+            1.0
+        };
+        YieldPressure {
+            rule,
+            hub: self.hub.strength.map(|s| mpa(s * of_hub)),
+            shaft: self.shaft.strength.map(|s| mpa(s * of_shaft)),
+        }
+    }
+
+    /// How much the bore of a hollow inner part shrinks on diameter: 2 p d² dᵢ / (E (d² − dᵢ²)). For the outer ring of a
+    /// bearing, give its raceway as the bore of the inner part. `None` when it is solid.
+    #[must_use]
+    pub fn bore_shrink(&self, press: Press) -> Option<Length> {
+        let p = self.pressure(press).value / 1e6;
+        let (dd, ii) = (self.d * self.d, self.di * self.di);
+        (ii > 0.0).then(|| mm(2.0 * p * dd * self.di / (self.shaft.modulus * (dd - ii))))
+    }
+
+    /// How much the outside of the outer part grows on diameter: 2 p d² D / (E (D² − d²)). For the inner ring of a
+    /// bearing, give its raceway as the outside of the outer part.
+    #[must_use]
+    pub fn outside_growth(&self, press: Press) -> Length {
+        let p = self.pressure(press).value / 1e6;
+        let (dd, oo) = (self.d * self.d, self.outside * self.outside);
+        mm(2.0 * p * dd * self.outside / (self.hub.modulus * (oo - dd)))
+    }
+
+    /// Contact area, mm².
+    pub(super) fn area(&self) -> f64 {
+        core::f64::consts::PI * self.d * self.length
+    }
+
+    /// Friction force at this pressure and coefficient: F = µ p π d L.
+    pub(super) fn friction_force(&self, pressure: Pressure, coefficient: f64) -> Force {
+        newton(coefficient * pressure.value / 1e6 * self.area())
+    }
+
+    /// Torque of a friction force at the joint: T = F d / 2.
+    pub(super) fn torque_of(&self, force: Force) -> Torque {
+        crate::quantity::newton_metre(force.value * self.d / 2e3)
+    }
+
+    /// The joint diameter in mm.
+    pub(super) const fn diameter_mm(&self) -> f64 {
+        self.d
+    }
+
+    /// What the elastic constants are worth.
+    #[must_use]
+    pub const fn grade(&self) -> Grade {
+        self.grade
+    }
+
+    /// Where the formula is stretched by this joint.
+    #[must_use]
+    pub fn cautions(&self) -> Vec<Caution> {
+        let mut cautions = Vec::new();
+        let thin = self.d / 20.0;
+        if (self.outside - self.d) / 2.0 < thin
+            || (self.di > 0.0 && (self.d - self.di) / 2.0 < thin)
+        {
+            note(&mut cautions, Caution::ThinShell);
+        }
+        if self.length < self.d {
+            note(&mut cautions, Caution::ShorterThanDiameter);
+        }
+        if self.hub.plastic || self.shaft.plastic {
+            note(&mut cautions, Caution::PlasticCreeps);
+        }
+        if self.grade == Grade::Memory {
+            note(&mut cautions, Caution::FromMemory);
+        }
+        cautions
+    }
+}
+
+/// Equivalent stress for plane stress: √(σt² − σt σr + σr²).
+fn von_mises(hoop: f64, radial: f64) -> f64 {
+    libm::sqrt(hoop * hoop - hoop * radial + radial * radial)
+}
+
+fn no_wall(part: &'static str, bore: Length, outside: Length) -> Error {
+    Error::new(
+        ErrorKind::Contradiction,
+        part,
+        alloc::format!("bore {}, outside {}", in_mm(bore), in_mm(outside)),
+        "the bore is not smaller than the outside, so there is no wall",
+        "check which diameter is which",
+    )
+}
+
+/// A finite number of at least zero.
+pub(super) fn non_negative(field: &'static str, value: f64) -> Result<f64, Error> {
+    if !value.is_finite() {
+        return Err(Error::new(
+            ErrorKind::NotFinite,
+            field,
+            value,
+            "must be finite",
+            "give a number",
+        ));
+    }
+    if value < 0.0 {
+        return Err(Error::new(
+            ErrorKind::OutOfRange,
+            field,
+            value,
+            "must not be negative",
+            "give its magnitude",
+        ));
+    }
+    Ok(value)
+}
+
+/// Which yield rule a pressure limit follows. They differ by up to 15 % for thin hubs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, strum::Display)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[strum(serialize_all = "snake_case")]
+pub enum YieldRule {
+    /// Von Mises in plane stress at the hub bore: p = σ (1−Q²) / √(3+Q⁴), Q = d/D. The safer of the two.
+    #[default]
+    VonMises,
+    /// DIN 7190 style for the hub: p = σ (1−Q²) / √3. The shaft is judged by von Mises under either rule.
+    Din7190,
+}
+
+/// Pressure at first yield of each part; `None` where no strength is known.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct YieldPressure {
+    /// The rule for the hub.
+    pub rule: YieldRule,
+    /// Outer part.
+    pub hub: Option<Pressure>,
+    /// Inner part.
+    pub shaft: Option<Pressure>,
+}
+
+impl YieldPressure {
+    /// The part that yields at the lower pressure, and that pressure.
+    #[must_use]
+    pub fn first(&self) -> Option<(Feature, Pressure)> {
+        match (self.hub, self.shaft) {
+            (Some(hub), Some(shaft)) if shaft < hub => Some((Feature::Shaft, shaft)),
+            (Some(hub), _) => Some((Feature::Hole, hub)),
+            (None, Some(shaft)) => Some((Feature::Shaft, shaft)),
+            (None, None) => None,
+        }
+    }
+}
+
+/// Stresses in both parts; tension is positive.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Stresses {
+    /// Contact pressure; the radial stress at the joint is its negative.
+    pub pressure: Pressure,
+    /// Hoop stress at the bore of the outer part.
+    pub hub_bore_hoop: Pressure,
+    /// Equivalent stress there.
+    pub hub_bore_von_mises: Pressure,
+    /// Hoop stress, and equivalent stress, at the outside of the outer part.
+    pub hub_outside_hoop: Pressure,
+    /// Hoop stress at the outside of the inner part.
+    pub shaft_outside_hoop: Pressure,
+    /// Equivalent stress there.
+    pub shaft_outside_von_mises: Pressure,
+    /// Hoop stress at the bore of a hollow inner part; its magnitude is the equivalent stress.
+    pub shaft_bore_hoop: Option<Pressure>,
+}
