@@ -1,156 +1,16 @@
-//! What a press does: grip, pressing force, stress, yield, heat; and what it leaves of a bearing's clearance.
+//! What a press does: grip, pressing force, stress and yield.
 
 use alloc::vec::Vec;
 
 use super::between::Fit;
 use super::caution::{Caution, note};
 use super::class::Feature;
-use super::material::Material;
-use super::press::{Press, PressJoint, Stresses, YieldRule, non_negative};
+use super::press::{Press, PressJoint, non_negative};
+use super::stress::{Stresses, YieldRule};
+use super::surface::{Friction, RoughnessLoss, coefficient};
 use crate::evidence::Grade;
-use crate::measure::Limits;
-use crate::quantity::{
-    Force, Interference, Length, Pressure, Printed, TemperatureInterval, Torque, kelvin, mm, mpa,
-    newton, to_mm,
-};
+use crate::quantity::{Force, Interference, Length, Pressure, Torque, mpa, newton};
 use crate::{Error, ErrorKind};
-
-/// Friction of a joint, two values: a low one for what it holds, a high one for the force to press it in.
-///
-/// General tables of clean static friction run several times higher than press-fit design values; they are no holding figures.
-///
-/// ```
-/// use framegauge::fit::Friction;
-/// assert!(Friction::new(0.06, 0.15).is_ok());
-/// assert!(Friction::new(0.0, 0.15).is_err() && Friction::new(0.1, 2.0).is_err() && Friction::new(0.2, 0.1).is_err());
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Friction {
-    low: f64,
-    high: f64,
-}
-
-impl Friction {
-    /// A low and a high coefficient.
-    ///
-    /// # Errors
-    /// `NotFinite`; `OutOfRange` at or below 0 or above 1; `Contradiction` when the low one is the larger.
-    pub fn new(low: f64, high: f64) -> Result<Self, Error> {
-        coefficient(low)?;
-        coefficient(high)?;
-        if low > high {
-            return Err(Error::new(
-                ErrorKind::Contradiction,
-                "friction",
-                alloc::format!("{low} to {high}"),
-                "the low coefficient is the larger one",
-                "give the holding value first, the pressing value second",
-            ));
-        }
-        Ok(Self { low, high })
-    }
-    /// The holding value.
-    #[must_use]
-    pub const fn low(&self) -> f64 {
-        self.low
-    }
-    /// The pressing value.
-    #[must_use]
-    pub const fn high(&self) -> f64 {
-        self.high
-    }
-}
-
-/// A coefficient of friction that a joint can have.
-pub(super) fn coefficient(value: f64) -> Result<f64, Error> {
-    if !value.is_finite() {
-        return Err(Error::new(
-            ErrorKind::NotFinite,
-            "friction",
-            value,
-            "must be finite",
-            "give e.g. 0.1",
-        ));
-    }
-    if value <= 0.0 || value > 1.0 {
-        return Err(Error::new(
-            ErrorKind::OutOfRange,
-            "friction",
-            value,
-            "a coefficient of a pressed or clamped joint lies above 0 and not above 1",
-            "press joints of metal lie between 0.04 and 0.2",
-        ));
-    }
-    Ok(value)
-}
-
-/// How much of an interference the surfaces lose by bedding in. Published rules differ by a factor of four.
-///
-/// ```
-/// use framegauge::{fit::RoughnessLoss, in_mm, um};
-/// // Rz 10 µm on a reamed bore and Rz 2 µm on a ground ring.
-/// assert_eq!(in_mm(RoughnessLoss::Din7190 { shaft_rz: um(2.0), hub_rz: um(10.0) }.amount().unwrap()).to_string(), "0.010 mm");
-/// assert_eq!(in_mm(RoughnessLoss::TenthOfDepth { shaft_rz: um(2.0), hub_rz: um(10.0) }.amount().unwrap()).to_string(), "0.002 mm");
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum RoughnessLoss {
-    /// No loss: for polished parts, and always for stress.
-    None,
-    /// DIN 7190-1:2017 as two calculation pages give it: 0.8 (Rz shaft + Rz hub), on diameter. The safer one for grip.
-    Din7190 {
-        /// Roughness Rz of the inner part.
-        shaft_rz: Length,
-        /// Roughness Rz of the outer part.
-        hub_rz: Length,
-    },
-    /// A tribology calculator's rule: a tenth of the roughness depth on each side, 0.2 (Rz shaft + Rz hub) on diameter;
-    /// with Rz = 6 Ra it is 1.2 (Ra shaft + Ra hub).
-    TenthOfDepth {
-        /// Roughness Rz of the inner part.
-        shaft_rz: Length,
-        /// Roughness Rz of the outer part.
-        hub_rz: Length,
-    },
-}
-
-impl RoughnessLoss {
-    /// The loss on diameter.
-    ///
-    /// # Errors
-    /// `NotFinite`, or `OutOfRange` for a negative roughness or one beyond 1 mm.
-    pub fn amount(&self) -> Result<Length, Error> {
-        let (share, shaft_rz, hub_rz) = match self {
-            Self::None => return Ok(mm(0.0)),
-            Self::Din7190 { shaft_rz, hub_rz } => (0.8, shaft_rz, hub_rz),
-            Self::TenthOfDepth { shaft_rz, hub_rz } => (0.2, shaft_rz, hub_rz),
-        };
-        let mut sum = 0.0;
-        for rz in [shaft_rz, hub_rz] {
-            let value = non_negative("roughness", to_mm(*rz))?;
-            if value > 1.0 {
-                return Err(Error::new(
-                    ErrorKind::OutOfRange,
-                    "roughness",
-                    crate::quantity::in_mm(*rz),
-                    "beyond 1 mm is no roughness",
-                    "Rz is given in micrometres",
-                ));
-            }
-            sum += value;
-        }
-        Ok(mm(share * sum))
-    }
-
-    /// The rule by name.
-    #[must_use]
-    pub const fn name(&self) -> &'static str {
-        match self {
-            Self::None => "none",
-            Self::Din7190 { .. } => "DIN 7190-1:2017, 0.8 (Rz + Rz)",
-            Self::TenthOfDepth { .. } => "a tenth of the roughness depth, 0.2 (Rz + Rz)",
-        }
-    }
-}
 
 /// What a press holds, needs and does. Grip is reckoned from the smallest interference less the roughness loss at low
 /// friction, pressing force from the largest at high friction, stress from the largest without any loss.
@@ -249,7 +109,7 @@ impl PressJoint {
                 None
             }
         };
-        let holding_force = self.friction_force(pressure_low, friction.low);
+        let holding_force = self.friction_force(pressure_low, friction.low());
         Ok(PressReport {
             smallest,
             largest,
@@ -259,7 +119,7 @@ impl PressJoint {
             stresses,
             holding_force,
             slip_torque: self.torque_of(holding_force),
-            push_in_force: self.friction_force(stresses.pressure, friction.high),
+            push_in_force: self.friction_force(stresses.pressure, friction.high()),
             first_yield: limits.first(),
             elastic,
             grade: self.grade(),
@@ -326,122 +186,6 @@ impl Fit {
             Interference::new(-tight.value() + tight.expanded_uncertainty())?,
         ))
     }
-}
-
-/// Temperature difference that lets a part go in with this gap: ΔT = (δ + gap) / (α d). Heating the outer part and cooling
-/// the inner one add.
-///
-/// Heat spoils paint, glue, heat treatment and fibre: this is what physics needs, not what a frame stands.
-///
-/// # Errors
-/// `OutOfRange` for a negative gap or diameter; `Missing` or `NotApplicable` when the expansion is unknown or not above zero.
-///
-/// ```
-/// use framegauge::{Interference, Ratio, fit::{Material, MaterialKind, Press, assembly_temperature}, gpa, mm, per_kelvin};
-/// let steel = Material::new("steel", MaterialKind::Metal, gpa(210.0), Ratio(0.27)).unwrap().with_expansion(per_kelvin(11.7e-6)).unwrap();
-/// let press = Press::new(Interference::new(mm(0.26)).unwrap()).unwrap();
-/// // A press calculation sheet prints 159 K.
-/// let heat = assembly_temperature(mm(220.0), press, mm(0.15), &steel).unwrap();
-/// assert!((heat.value - 159.0).abs() < 0.5);
-/// ```
-pub fn assembly_temperature(
-    diameter: Length,
-    press: Press,
-    gap: Length,
-    heated: &Material,
-) -> Result<TemperatureInterval, Error> {
-    let d = to_mm(crate::ShaftDiameter::new(diameter)?.length());
-    let gap = non_negative("gap", to_mm(gap))?;
-    let expansion = heated.need_expansion()?;
-    if expansion.in_unit() <= 0.0 {
-        return Err(Error::new(
-            ErrorKind::NotApplicable,
-            "expansion",
-            heated.name(),
-            "this material does not grow when heated",
-            "heat does not help here",
-        ));
-    }
-    Ok(kelvin(
-        (to_mm(press.length()) + gap) / (expansion.value * d),
-    ))
-}
-
-/// What presses leave of the clearance inside a bearing.
-#[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct ClearanceLeft {
-    /// Radial internal clearance before mounting.
-    pub before: Limits,
-    /// Least clearance left: least before less most taken. Negative means preload.
-    #[cfg_attr(
-        feature = "serde",
-        serde(rename = "least_mm", serialize_with = "crate::quantity::serial::as_mm")
-    )]
-    pub least: Length,
-    /// Most clearance left.
-    #[cfg_attr(
-        feature = "serde",
-        serde(rename = "most_mm", serialize_with = "crate::quantity::serial::as_mm")
-    )]
-    pub most: Length,
-    /// Warnings.
-    pub cautions: Vec<Caution>,
-}
-
-/// Clearance left after raceways have moved: each change is (least, most) on diameter, from [`PressJoint::bore_shrink`] of the
-/// outer ring and [`PressJoint::outside_growth`] of the inner ring.
-///
-/// # Errors
-/// `Missing` when the clearance before has an unknown side; `OutOfRange` for a negative change, `Contradiction` for one out of order.
-///
-/// ```
-/// use framegauge::{fit::{Caution, ClearanceGroup, clearance_left, internal_clearance}, in_mm, mm, um};
-/// let (before, _) = internal_clearance(mm(30.0), ClearanceGroup::CN).unwrap();
-/// let left = clearance_left(before, &[(um(0.0), um(11.0))]).unwrap();
-/// assert_eq!(in_mm(left.least).to_string(), "-0.006 mm");
-/// assert!(left.cautions.contains(&Caution::ClearanceUsedUp));
-/// ```
-pub fn clearance_left(
-    before: Limits,
-    changes: &[(Length, Length)],
-) -> Result<ClearanceLeft, Error> {
-    let (Some(low), Some(high)) = (before.lower().known(), before.upper().known()) else {
-        return Err(Error::new(
-            ErrorKind::Missing,
-            "clearance",
-            before,
-            "the clearance before mounting is not known on both sides",
-            "take the bearing's clearance group",
-        ));
-    };
-    let (mut least, mut most) = (to_mm(low), to_mm(high));
-    for (small, large) in changes {
-        let small = non_negative("change", to_mm(*small))?;
-        let large = non_negative("change", to_mm(*large))?;
-        if small > large {
-            return Err(Error::new(
-                ErrorKind::Contradiction,
-                "change",
-                alloc::format!("{small} to {large} mm"),
-                "the least change is above the most",
-                "give the least first",
-            ));
-        }
-        least -= large;
-        most -= small;
-    }
-    let (least, most) = (mm(least), mm(most));
-    let mut cautions = Vec::new();
-    if crate::measure::settled_cmp(least, mm(0.0)).is_le() {
-        note(&mut cautions, Caution::ClearanceUsedUp);
-    }
-    Ok(ClearanceLeft {
-        before,
-        least,
-        most,
-        cautions,
-    })
 }
 
 #[cfg(feature = "serde")]

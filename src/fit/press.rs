@@ -7,14 +7,17 @@
 use alloc::vec::Vec;
 
 use super::caution::{Caution, note};
-use super::class::Feature;
 use super::material::{Material, MaterialKind};
+use super::stress::{Stresses, YieldPressure, YieldRule, von_mises};
 use crate::evidence::Grade;
 use crate::measure::settled_cmp;
 use crate::quantity::{
     Force, Interference, Length, Pressure, Torque, in_mm, mm, mpa, newton, to_mm,
 };
 use crate::{BoreDiameter, Error, ErrorKind, ShaftDiameter, Width};
+
+/// Beyond this two parts do not belong together.
+const LARGEST_MM: f64 = 10.0;
 
 /// An interference that is none below zero: what a press formula may be asked about.
 ///
@@ -31,7 +34,7 @@ impl Press {
     /// Takes an interference on diameter.
     ///
     /// # Errors
-    /// `OutOfRange` for a negative interference, which is a gap.
+    /// `OutOfRange` for a negative interference, which is a gap, and beyond 10 mm.
     pub fn new(interference: Interference) -> Result<Self, Error> {
         if settled_cmp(interference.length(), mm(0.0)).is_lt() {
             return Err(Error::new(
@@ -40,6 +43,15 @@ impl Press {
                 interference,
                 "the parts have a gap, so nothing presses",
                 "interference is shaft less bore; check which is which",
+            ));
+        }
+        if interference.length() > mm(LARGEST_MM) {
+            return Err(Error::new(
+                ErrorKind::OutOfRange,
+                "interference",
+                interference,
+                "is beyond 10 mm, larger than any press",
+                "check the unit; these are two parts that do not belong together",
             ));
         }
         Ok(Self(interference.length()))
@@ -317,11 +329,6 @@ impl PressJoint {
     }
 }
 
-/// Equivalent stress for plane stress: √(σt² − σt σr + σr²).
-fn von_mises(hoop: f64, radial: f64) -> f64 {
-    libm::sqrt(hoop * hoop - hoop * radial + radial * radial)
-}
-
 fn no_wall(part: &'static str, bore: Length, outside: Length) -> Error {
     Error::new(
         ErrorKind::Contradiction,
@@ -353,63 +360,4 @@ pub(super) fn non_negative(field: &'static str, value: f64) -> Result<f64, Error
         ));
     }
     Ok(value)
-}
-
-/// Which yield rule a pressure limit follows. They differ by up to 15 % for thin hubs.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, strum::Display)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum YieldRule {
-    /// Von Mises in plane stress at the hub bore: p = σ (1−Q²) / √(3+Q⁴), Q = d/D. The safer of the two.
-    #[default]
-    VonMises,
-    /// DIN 7190 style for the hub: p = σ (1−Q²) / √3. The shaft is judged by von Mises under either rule.
-    Din7190,
-}
-
-/// Pressure at first yield of each part; `None` where no strength is known.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct YieldPressure {
-    /// The rule for the hub.
-    pub rule: YieldRule,
-    /// Outer part.
-    pub hub: Option<Pressure>,
-    /// Inner part.
-    pub shaft: Option<Pressure>,
-}
-
-impl YieldPressure {
-    /// The part that yields at the lower pressure, and that pressure.
-    #[must_use]
-    pub fn first(&self) -> Option<(Feature, Pressure)> {
-        match (self.hub, self.shaft) {
-            (Some(hub), Some(shaft)) if shaft < hub => Some((Feature::Shaft, shaft)),
-            (Some(hub), _) => Some((Feature::Hole, hub)),
-            (None, Some(shaft)) => Some((Feature::Shaft, shaft)),
-            (None, None) => None,
-        }
-    }
-}
-
-/// Stresses in both parts; tension is positive.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Stresses {
-    /// Contact pressure; the radial stress at the joint is its negative.
-    pub pressure: Pressure,
-    /// Hoop stress at the bore of the outer part.
-    pub hub_bore_hoop: Pressure,
-    /// Equivalent stress there.
-    pub hub_bore_von_mises: Pressure,
-    /// Hoop stress, and equivalent stress, at the outside of the outer part.
-    pub hub_outside_hoop: Pressure,
-    /// Hoop stress at the outside of the inner part.
-    pub shaft_outside_hoop: Pressure,
-    /// Equivalent stress there.
-    pub shaft_outside_von_mises: Pressure,
-    /// Hoop stress at the bore of a hollow inner part; its magnitude is the equivalent stress.
-    pub shaft_bore_hoop: Option<Pressure>,
 }
