@@ -4,6 +4,7 @@
 //! university-style article, a mechanics calculator's notes and engineering forum notes). One print of them carries the
 //! wrong sign of the shaft's Poisson term; this one does not.
 
+use alloc::borrow::ToOwned;
 use alloc::vec::Vec;
 
 use super::caution::{Caution, note};
@@ -14,7 +15,7 @@ use crate::measure::settled_cmp;
 use crate::quantity::{
     Force, Interference, Length, Pressure, Torque, in_mm, mm, mpa, newton, to_mm,
 };
-use crate::{BoreDiameter, Error, ErrorKind, ShaftDiameter, Width};
+use crate::{Error, ErrorKind, Width};
 
 /// Beyond this two parts do not belong together.
 const LARGEST_MM: f64 = 10.0;
@@ -149,15 +150,13 @@ impl PressJoint {
     /// `NotFinite`, `OutOfRange` for sizes out of bounds, `Contradiction` for a part without a wall (its bore not
     /// smaller than its outside), `NotApplicable` for a fibre laminate.
     pub fn new(shape: JointShape, shaft: &Material, hub: &Material) -> Result<Self, Error> {
-        ShaftDiameter::new(shape.diameter)?;
-        ShaftDiameter::new(shape.hub_outside).map_err(|e| e.within("hub"))?;
-        Width::new(shape.length).map_err(|e| e.within("length"))?;
-        let bore = match shape.shaft_bore {
-            Some(bore) => BoreDiameter::new(bore)
-                .map_err(|e| e.within("shaft"))?
-                .length(),
-            None => mm(0.0),
-        };
+        checked("joint diameter", shape.diameter)?;
+        checked("hub outside", shape.hub_outside)?;
+        checked("joint length", shape.length)?;
+        let bore = shape.shaft_bore.unwrap_or_default();
+        if shape.shaft_bore.is_some() {
+            checked("shaft bore", bore)?;
+        }
         if settled_cmp(shape.hub_outside, shape.diameter).is_le() {
             return Err(no_wall("hub", shape.diameter, shape.hub_outside));
         }
@@ -327,6 +326,19 @@ impl PressJoint {
         }
         cautions
     }
+}
+
+/// Bounds of a size, in this joint's own words.
+fn checked(field: &'static str, size: Length) -> Result<(), Error> {
+    Width::new(size).map(|_| ()).map_err(|e| {
+        Error::new(
+            e.kind(),
+            field,
+            e.value(),
+            e.problem().to_owned(),
+            e.remedy().to_owned(),
+        )
+    })
 }
 
 fn no_wall(part: &'static str, bore: Length, outside: Length) -> Error {
