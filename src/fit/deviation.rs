@@ -4,9 +4,7 @@
 use core::fmt;
 
 use super::class::{DeviationLetter as L, Feature, FitClass, ToleranceGrade};
-use super::tables::iso286::{
-    DELTA, HOLE, HOLE_SOURCE, IT, IT_SOURCE, MAIN_UP_TO, SHAFT, SHAFT_SOURCE, SPLIT_UP_TO,
-};
+use super::tables::iso286::{DELTA, HOLE, HOLE_SOURCE, IT, IT_SOURCE, RANGES, SHAFT, SHAFT_SOURCE};
 use crate::evidence::Grade;
 use crate::measure::Limits;
 use crate::quantity::{Length, in_mm, nanometres, um};
@@ -169,10 +167,15 @@ fn range(nominal: Length) -> Result<Range, Error> {
         Some(nm) if nm > 0 && nm <= 120 * NM_PER_MM => nm,
         _ => return Err(outside(nominal)),
     };
-    let past = |bound: &&u8| size > i64::from(**bound) * NM_PER_MM;
+    // Every bound is a whole millimetre: rounded up, the size finds its range.
+    let (split, main) = usize::try_from((size + NM_PER_MM - 1) / NM_PER_MM)
+        .ok()
+        .and_then(|up| RANGES.get(up))
+        .copied()
+        .ok_or_else(|| outside(nominal))?;
     Ok(Range {
-        split: SPLIT_UP_TO.iter().filter(past).count(),
-        main: MAIN_UP_TO.iter().filter(past).count(),
+        split: usize::from(split),
+        main: usize::from(main),
         tiny: size <= NM_PER_MM,
     })
 }

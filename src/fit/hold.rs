@@ -134,10 +134,7 @@ impl PressJoint {
     pub fn resultant(&self, axial: Force, torque: Torque) -> Result<Force, Error> {
         let axial = non_negative("axial force", axial.value)?;
         let torque = non_negative("torque", torque.value)?;
-        Ok(newton(libm::hypot(
-            axial,
-            2e3 * torque / self.diameter_mm(),
-        )))
+        Ok(newton(libm::hypot(axial, 2.0 * torque / self.diameter_m())))
     }
 
     /// The pressure that holds a force with this safety: S F / (µ π d L).
@@ -162,7 +159,7 @@ impl PressJoint {
                 "give 1 or more",
             ));
         }
-        Ok(mpa(safety * force / (friction * self.area())))
+        Ok(mpa(safety * force / (friction * self.area()) / 1e6))
     }
 }
 

@@ -12,9 +12,7 @@ use super::material::{Material, MaterialKind};
 use super::stress::{Stresses, YieldPressure, YieldRule, von_mises};
 use crate::evidence::Grade;
 use crate::measure::settled_cmp;
-use crate::quantity::{
-    Force, Interference, Length, Pressure, Torque, in_mm, mm, mpa, newton, to_mm,
-};
+use crate::quantity::{Force, Interference, Length, Pressure, Torque, in_mm, mm, newton};
 use crate::{Error, ErrorKind, Width};
 
 /// Beyond this two parts do not belong together.
@@ -99,7 +97,7 @@ pub struct PressJoint {
     grade: Grade,
 }
 
-/// Elastic constants of one part, in MPa.
+/// Elastic constants of one part, in Pa.
 #[derive(Debug, Clone, Copy, PartialEq)]
 struct Ring {
     modulus: f64,
@@ -121,17 +119,27 @@ impl Ring {
             ));
         }
         Ok(Self {
-            modulus: material.youngs_modulus().value / 1e6,
+            modulus: material.youngs_modulus().value,
             poisson: material.poisson().0,
-            strength: material.strength().map(|s| s.value / 1e6),
+            strength: material.strength().map(|s| s.value),
             plastic: material.kind() == MaterialKind::Plastic,
         })
     }
 }
 
-/// Contact pressure in MPa for a diametral interference in mm.
+/// Contact pressure in Pa for a diametral interference in m.
 ///
 /// p = (δ/d) / [ (Ch+νh)/Eh + (Cs−νs)/Es ], brought over one denominator so that a single division remains.
+/// A pressure in its own base unit: no conversion on the fast path.
+#[inline]
+fn pascal(value: f64) -> Pressure {
+    Pressure::new::<uom::si::pressure::pascal>(value)
+}
+
+fn metre(value: f64) -> Length {
+    mm(value * 1e3)
+}
+
 #[inline]
 fn lame(delta: f64, d: f64, di: f64, outside: f64, hub: (f64, f64), shaft: (f64, f64)) -> f64 {
     let (dd, ii, oo) = (d * d, di * di, outside * outside);
@@ -164,10 +172,10 @@ impl PressJoint {
             return Err(no_wall("shaft", bore, shape.diameter));
         }
         Ok(Self {
-            d: to_mm(shape.diameter),
-            di: to_mm(bore),
-            outside: to_mm(shape.hub_outside),
-            length: to_mm(shape.length),
+            d: shape.diameter.value,
+            di: bore.value,
+            outside: shape.hub_outside.value,
+            length: shape.length.value,
             hub: Ring::of("hub", hub)?,
             shaft: Ring::of("shaft", shaft)?,
             grade: hub.grade().weaker(shaft.grade()),
@@ -178,8 +186,8 @@ impl PressJoint {
     #[inline]
     #[must_use]
     pub fn pressure(&self, press: Press) -> Pressure {
-        mpa(lame(
-            to_mm(press.0),
+        pascal(lame(
+            press.0.value,
             self.d,
             self.di,
             self.outside,
@@ -220,13 +228,13 @@ impl PressJoint {
         let hollow = ii > 0.0;
         let shaft_bore = -2.0 * p * dd / (dd - ii);
         Stresses {
-            pressure: mpa(p / 1e6),
-            hub_bore_hoop: mpa(hub_bore / 1e6),
-            hub_bore_von_mises: mpa(von_mises(hub_bore, -p) / 1e6),
-            hub_outside_hoop: mpa(2.0 * p * dd / (oo - dd) / 1e6),
-            shaft_outside_hoop: mpa(shaft_outside / 1e6),
-            shaft_outside_von_mises: mpa(von_mises(shaft_outside, -p) / 1e6),
-            shaft_bore_hoop: hollow.then(|| mpa(shaft_bore / 1e6)),
+            pressure: pascal(p),
+            hub_bore_hoop: pascal(hub_bore),
+            hub_bore_von_mises: pascal(von_mises(hub_bore, -p)),
+            hub_outside_hoop: pascal(2.0 * p * dd / (oo - dd)),
+            shaft_outside_hoop: pascal(shaft_outside),
+            shaft_outside_von_mises: pascal(von_mises(shaft_outside, -p)),
+            shaft_bore_hoop: hollow.then(|| pascal(shaft_bore)),
         }
     }
 
@@ -256,8 +264,8 @@ impl PressJoint {
         };
         YieldPressure {
             rule,
-            hub: self.hub.strength.map(|s| mpa(s * of_hub)),
-            shaft: self.shaft.strength.map(|s| mpa(s * of_shaft)),
+            hub: self.hub.strength.map(|s| pascal(s * of_hub)),
+            shaft: self.shaft.strength.map(|s| pascal(s * of_shaft)),
         }
     }
 
@@ -265,37 +273,37 @@ impl PressJoint {
     /// bearing, give its raceway as the bore of the inner part. `None` when it is solid.
     #[must_use]
     pub fn bore_shrink(&self, press: Press) -> Option<Length> {
-        let p = self.pressure(press).value / 1e6;
+        let p = self.pressure(press).value;
         let (dd, ii) = (self.d * self.d, self.di * self.di);
-        (ii > 0.0).then(|| mm(2.0 * p * dd * self.di / (self.shaft.modulus * (dd - ii))))
+        (ii > 0.0).then(|| metre(2.0 * p * dd * self.di / (self.shaft.modulus * (dd - ii))))
     }
 
     /// How much the outside of the outer part grows on diameter: 2 p d² D / (E (D² − d²)). For the inner ring of a
     /// bearing, give its raceway as the outside of the outer part.
     #[must_use]
     pub fn outside_growth(&self, press: Press) -> Length {
-        let p = self.pressure(press).value / 1e6;
+        let p = self.pressure(press).value;
         let (dd, oo) = (self.d * self.d, self.outside * self.outside);
-        mm(2.0 * p * dd * self.outside / (self.hub.modulus * (oo - dd)))
+        metre(2.0 * p * dd * self.outside / (self.hub.modulus * (oo - dd)))
     }
 
-    /// Contact area, mm².
+    /// Contact area, m².
     pub(super) fn area(&self) -> f64 {
         core::f64::consts::PI * self.d * self.length
     }
 
     /// Friction force at this pressure and coefficient: F = µ p π d L.
     pub(super) fn friction_force(&self, pressure: Pressure, coefficient: f64) -> Force {
-        newton(coefficient * pressure.value / 1e6 * self.area())
+        newton(coefficient * pressure.value * self.area())
     }
 
     /// Torque of a friction force at the joint: T = F d / 2.
     pub(super) fn torque_of(&self, force: Force) -> Torque {
-        crate::quantity::newton_metre(force.value * self.d / 2e3)
+        crate::quantity::newton_metre(force.value * self.d / 2.0)
     }
 
-    /// The joint diameter in mm.
-    pub(super) const fn diameter_mm(&self) -> f64 {
+    /// The joint diameter in m.
+    pub(super) const fn diameter_m(&self) -> f64 {
         self.d
     }
 
