@@ -1,6 +1,7 @@
 //! Speed of the fit room, with bare-f64 twins in the same run. Budgets: limits of a class 10 ns, Lamé 5 ns.
 #![allow(clippy::unwrap_used)]
 
+use divan::counter::ItemsCount;
 use divan::{Bencher, black_box};
 use framegauge::fit::{
     FitClass, HoleMember, JointShape, Material, MaterialKind, Press, PressJoint, RingClass,
@@ -13,10 +14,24 @@ fn main() {
     divan::main();
 }
 
+/// A hundred different questions in a row, so that no branch is learnt; divide by a hundred.
 #[divan::bench]
-fn limits_of_a_class(bencher: Bencher) {
-    let class: FitClass = "N7".parse().unwrap();
-    bencher.bench(|| limit_deviations(black_box(mm(42.0)), black_box(class)));
+fn limits_of_100_classes(bencher: Bencher) {
+    let names = [
+        "N7", "H8", "js6", "k5", "P7", "h6", "zc10", "K6", "F7", "g6",
+    ];
+    let questions: Vec<_> = (0..100)
+        .map(|i| {
+            let class: FitClass = names[i * 7 % 10].parse().unwrap();
+            (mm(4.0 + i as f64 * 1.1), class)
+        })
+        .collect();
+    bencher.counter(ItemsCount::new(100_usize)).bench(|| {
+        let sum = |sum, (size, class): &(_, _)| {
+            sum + limit_deviations(*size, *class).map_or(0.0, |d| d.upper_um())
+        };
+        black_box(&questions).iter().fold(0.0, sum)
+    });
 }
 
 #[divan::bench]

@@ -162,6 +162,7 @@ struct Range {
     tiny: bool,
 }
 
+#[inline]
 fn range(nominal: Length) -> Result<Range, Error> {
     let size = match nanometres(nominal) {
         Some(nm) if nm > 0 && nm <= 120 * NM_PER_MM => nm,
@@ -240,6 +241,7 @@ pub fn standard_tolerance(nominal: Length, grade: ToleranceGrade) -> Result<Leng
 /// assert_eq!(refused.kind(), ErrorKind::NotTabulated);
 /// assert!(refused.problem().contains("24 mm"));
 /// ```
+#[inline]
 pub fn limit_deviations(nominal: Length, class: FitClass) -> Result<LimitDeviations, Error> {
     let range = range(nominal)?;
     let refuse = |reason| undefined(class, nominal, reason);
@@ -287,6 +289,7 @@ const fn blank(letter: L) -> &'static str {
 }
 
 /// Fundamental deviation of a shaft in nm: es for a to h, ei for the others.
+#[inline]
 fn shaft(range: Range, class: FitClass) -> Result<i32, &'static str> {
     let letter = class.letter();
     let column = match (letter, class.grade().number()) {
@@ -309,6 +312,7 @@ fn shaft(range: Range, class: FitClass) -> Result<i32, &'static str> {
 }
 
 /// Fundamental deviation of a hole in nm: EI for A to H, ES for the others, Δ included.
+#[inline]
 fn hole(range: Range, class: FitClass) -> Result<i32, &'static str> {
     let letter = class.letter();
     let number = class.grade().number();
