@@ -4,9 +4,7 @@
 use core::fmt;
 
 use super::class::{DeviationLetter as L, Feature, FitClass, ToleranceGrade};
-use super::tables::iso286::{
-    DELTA, HOLE, HOLE_SOURCE, IT, IT_SOURCE, MAIN_UP_TO, SHAFT, SHAFT_SOURCE, SPLIT_UP_TO,
-};
+use super::tables::iso286::{DELTA, HOLE, HOLE_SOURCE, IT, IT_SOURCE, RANGES, SHAFT, SHAFT_SOURCE};
 use crate::evidence::Grade;
 use crate::measure::Limits;
 use crate::quantity::{Length, in_mm, nanometres, um};
@@ -164,15 +162,21 @@ struct Range {
     tiny: bool,
 }
 
+#[inline]
 fn range(nominal: Length) -> Result<Range, Error> {
     let size = match nanometres(nominal) {
         Some(nm) if nm > 0 && nm <= 120 * NM_PER_MM => nm,
         _ => return Err(outside(nominal)),
     };
-    let past = |bound: &&u8| size > i64::from(**bound) * NM_PER_MM;
+    // Every bound is a whole millimetre: rounded up, the size finds its range.
+    let (split, main) = usize::try_from((size + NM_PER_MM - 1) / NM_PER_MM)
+        .ok()
+        .and_then(|up| RANGES.get(up))
+        .copied()
+        .ok_or_else(|| outside(nominal))?;
     Ok(Range {
-        split: SPLIT_UP_TO.iter().filter(past).count(),
-        main: MAIN_UP_TO.iter().filter(past).count(),
+        split: usize::from(split),
+        main: usize::from(main),
         tiny: size <= NM_PER_MM,
     })
 }
@@ -237,6 +241,7 @@ pub fn standard_tolerance(nominal: Length, grade: ToleranceGrade) -> Result<Leng
 /// assert_eq!(refused.kind(), ErrorKind::NotTabulated);
 /// assert!(refused.problem().contains("24 mm"));
 /// ```
+#[inline]
 pub fn limit_deviations(nominal: Length, class: FitClass) -> Result<LimitDeviations, Error> {
     let range = range(nominal)?;
     let refuse = |reason| undefined(class, nominal, reason);
@@ -284,6 +289,7 @@ const fn blank(letter: L) -> &'static str {
 }
 
 /// Fundamental deviation of a shaft in nm: es for a to h, ei for the others.
+#[inline]
 fn shaft(range: Range, class: FitClass) -> Result<i32, &'static str> {
     let letter = class.letter();
     let column = match (letter, class.grade().number()) {
@@ -306,6 +312,7 @@ fn shaft(range: Range, class: FitClass) -> Result<i32, &'static str> {
 }
 
 /// Fundamental deviation of a hole in nm: EI for A to H, ES for the others, Δ included.
+#[inline]
 fn hole(range: Range, class: FitClass) -> Result<i32, &'static str> {
     let letter = class.letter();
     let number = class.grade().number();

@@ -249,7 +249,7 @@ fn scattered(readings: &[SizeReading]) -> bool {
 }
 
 /// Mean of readings with the mean of their uncertainties.
-pub(super) fn mean(sizes: impl Iterator<Item = Reading>) -> Result<Reading, Error> {
+fn mean(sizes: impl Iterator<Item = Reading>) -> Result<Reading, Error> {
     let (mut count, mut value, mut u) = (0.0, Length::default(), Length::default());
     for size in sizes {
         count += 1.0;

@@ -394,17 +394,16 @@ fn iso286(directory: &Path) -> (Rendered, Vec<String>) {
             })
             .collect::<Vec<_>>()
     };
+    // Every bound is a whole millimetre, so the size rounded up to whole millimetres finds the range.
+    let place = |bounds: &[u16], mm: u16| bounds.iter().filter(|b| mm > **b).count();
+    let ranges: Vec<String> = (0..=120)
+        .map(|mm| format!("({}, {})", place(&SPLIT, mm), place(&MAIN, mm)))
+        .collect();
     text += &table(
-        "MAIN_UP_TO",
-        "Upper bounds of the main ranges, mm.",
-        "u8",
-        &MAIN.map(|b| b.to_string()),
-    );
-    text += &table(
-        "SPLIT_UP_TO",
-        "Upper bounds of the split ranges, mm.",
-        "u8",
-        &SPLIT.map(|b| b.to_string()),
+        "RANGES",
+        "Split and main range of a size, by the size rounded up to whole millimetres.",
+        "(u8, u8)",
+        &ranges,
     );
     text += &table(
         "IT",
