@@ -13,11 +13,13 @@
 mod report;
 
 mod allowance;
+mod bore;
 mod caliper;
 mod clock;
 mod compare;
 mod decision;
 mod depth;
+mod ends;
 mod form;
 mod kernel;
 mod pads;
@@ -32,11 +34,13 @@ mod widths;
 mod zone;
 
 pub use allowance::{Allowance, CutLimit, LimitKind};
+pub use bore::{BoreReading, BoreShape, BoreSurvey, Ellipse, Gauge, Section, Size, Taper};
 pub use caliper::{CaliperTilt, MountKind, PadShape};
 pub use clock::Clock;
 pub use compare::PassRecord;
 pub use decision::{FacingGoal, FacingReport, FacingStep};
 pub use depth::{CleanUp, tilted_ring_touched};
+pub use ends::{BoreAxis, Coaxiality, EndComparison};
 pub use form::{Flatness, Form, Squareness};
 pub use pads::{PadPoint, PadSurvey};
 pub use plane::{LeastSquaresPlane, Plane, Point, RunOut, least_squares};
