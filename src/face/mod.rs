@@ -19,6 +19,7 @@ mod clock;
 mod compare;
 mod decision;
 mod depth;
+mod drawing;
 mod ends;
 mod form;
 mod kernel;
