@@ -102,9 +102,7 @@ impl RingSurvey {
     /// # Errors
     /// As [`Self::touched_arc`].
     pub fn touched_area(&self, depth: Length) -> Result<f64, Error> {
-        let depth = checked_depth(depth)?;
-        let (_, highest) = self.surface_range();
-        Ok(self.area_above(highest - depth - 1e-9))
+        Ok(self.area_above(self.cutter_level(depth)?))
     }
 
     /// The depth after first touch at which this share of the area has been touched.
@@ -245,16 +243,20 @@ impl RingSurvey {
         f64::midpoint(inner, outer)
     }
 
-    /// The stretches of radius that a cutter has touched in one direction.
+    /// The level of a cutter at this depth after first touch, on the surface model.
+    pub(crate) fn cutter_level(&self, depth: Length) -> Result<f64, Error> {
+        Ok(self.surface_range().1 - checked_depth(depth)? - 1e-9)
+    }
+
+    /// The stretches of radius that stand at or above a level in one direction.
     pub(crate) fn touched_strips(
         &self,
         angle: f64,
-        depth: Length,
-    ) -> Result<impl Iterator<Item = (f64, f64)> + use<>, Error> {
-        let level = self.surface_range().1 - checked_depth(depth)? - 1e-9;
+        level: f64,
+    ) -> impl Iterator<Item = (f64, f64)> + use<> {
         let [a, b, c, d] = self.profile(angle);
         let strips = [(a, b), (b, c), (c, d)].map(|(from, to)| stretch_above(from, to, level));
-        Ok(strips.into_iter().filter(|(from, to)| to > from))
+        strips.into_iter().filter(|(from, to)| to > from)
     }
 
     fn area_above(&self, level: f64) -> f64 {

@@ -302,11 +302,12 @@ impl RingSurvey {
         place: impl Fn(f64, f64) -> (f64, f64),
     ) -> Result<String, Error> {
         const SECTORS: u16 = 180;
+        let level = self.cutter_level(depth)?;
         let mut d = String::new();
         for sector in 0..SECTORS {
             let width = core::f64::consts::TAU / f64::from(SECTORS);
             let (from, to) = (f64::from(sector) * width, (f64::from(sector) + 1.0) * width);
-            for (r1, r2) in self.touched_strips(f64::midpoint(from, to), depth)? {
+            for (r1, r2) in self.touched_strips(f64::midpoint(from, to), level) {
                 let corners = [
                     place(r1, from),
                     place(r2, from),

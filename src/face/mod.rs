@@ -13,6 +13,7 @@
 mod report;
 
 mod allowance;
+mod answer;
 mod bore;
 mod caliper;
 mod clock;
@@ -28,6 +29,8 @@ mod plane;
 mod ring;
 mod sampling;
 mod seat;
+#[cfg(feature = "serde")]
+mod serial;
 mod tangent;
 mod tilt;
 mod two;
@@ -35,6 +38,7 @@ mod widths;
 mod zone;
 
 pub use allowance::{Allowance, CutLimit, LimitKind};
+pub use answer::FaceAnswer;
 pub use bore::{BoreReading, BoreShape, BoreSurvey, Ellipse, Gauge, Section, Size, Taper};
 pub use caliper::{CaliperTilt, MountKind, PadShape};
 pub use clock::Clock;
