@@ -193,7 +193,7 @@ impl RingSurvey {
         let tilt = self.tilt(goal.over)?;
         let square = decide(&tilt.run_out, &goal.square, rule);
         let flat = match goal.flat {
-            Some(limits) => Some(decide(&self.flatness_reading()?, &limits, rule)),
+            Some(limits) => Some(decide(&self.flatness()?.zone, &limits, rule)),
             None => None,
         };
         let clean_up = self.clean_up();

@@ -102,9 +102,7 @@ impl RingSurvey {
     /// # Errors
     /// As [`Self::touched_arc`].
     pub fn touched_area(&self, depth: Length) -> Result<f64, Error> {
-        let depth = checked_depth(depth)?;
-        let (_, highest) = self.surface_range();
-        Ok(self.area_above(highest - depth - 1e-9))
+        Ok(self.area_above(self.cutter_level(depth)?))
     }
 
     /// The depth after first touch at which this share of the area has been touched.
@@ -210,7 +208,7 @@ impl RingSurvey {
     }
 
     /// Lowest and highest point of the surface model.
-    fn surface_range(&self) -> (f64, f64) {
+    pub(crate) fn surface_range(&self) -> (f64, f64) {
         let grid = (0..STEPS).map(|step| f64::from(step) * TAU / f64::from(STEPS));
         let directions = grid
             .chain(self.probes().iter().map(|p| p.at.radians()))
@@ -239,6 +237,28 @@ impl RingSurvey {
         })
     }
 
+    /// Mean height of the surface model across the ring in one direction.
+    pub(crate) fn mean_height(&self, angle: f64) -> f64 {
+        let [(_, inner), _, _, (_, outer)] = self.profile(angle);
+        f64::midpoint(inner, outer)
+    }
+
+    /// The level of a cutter at this depth after first touch, on the surface model.
+    pub(crate) fn cutter_level(&self, depth: Length) -> Result<f64, Error> {
+        Ok(self.surface_range().1 - checked_depth(depth)? - 1e-9)
+    }
+
+    /// The stretches of radius that stand at or above a level in one direction.
+    pub(crate) fn touched_strips(
+        &self,
+        angle: f64,
+        level: f64,
+    ) -> impl Iterator<Item = (f64, f64)> + use<> {
+        let [a, b, c, d] = self.profile(angle);
+        let strips = [(a, b), (b, c), (c, d)].map(|(from, to)| stretch_above(from, to, level));
+        strips.into_iter().filter(|(from, to)| to > from)
+    }
+
     fn area_above(&self, level: f64) -> f64 {
         let (inner, outer) = (
             to_mm(self.face().inner().length()),
@@ -255,21 +275,22 @@ impl RingSurvey {
     }
 }
 
-/// ∫ r dr over that part of a straight profile that stands at or above a level.
-fn strip_above((r1, z1): (f64, f64), (r2, z2): (f64, f64), level: f64) -> f64 {
-    let strip = |from: f64, to: f64| (to * to - from * from) / 2.0;
+/// The stretch of a straight profile that stands at or above a level; empty when none does.
+fn stretch_above((r1, z1): (f64, f64), (r2, z2): (f64, f64), level: f64) -> (f64, f64) {
     match (z1 >= level, z2 >= level) {
-        (true, true) => strip(r1, r2),
-        (false, false) => 0.0,
+        (true, true) => (r1, r2),
+        (false, false) => (r1, r1),
         (high_first, _) => {
             let cross = r1 + (r2 - r1) * (level - z1) / (z2 - z1);
-            if high_first {
-                strip(r1, cross)
-            } else {
-                strip(cross, r2)
-            }
+            if high_first { (r1, cross) } else { (cross, r2) }
         }
     }
+}
+
+/// ∫ r dr over that part of a straight profile that stands at or above a level.
+fn strip_above(from: (f64, f64), to: (f64, f64), level: f64) -> f64 {
+    let (r1, r2) = stretch_above(from, to, level);
+    (r2 * r2 - r1 * r1) / 2.0
 }
 
 /// Share of a straight segment that stands at or above a level.

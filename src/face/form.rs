@@ -2,7 +2,8 @@
 
 use super::clock::Clock;
 use super::kernel::{P, shape};
-use super::plane::{Plane, RunOut, diameter};
+use super::pads::PadSurvey;
+use super::plane::{LeastSquaresPlane, Plane, RunOut, diameter};
 use super::report::report;
 use super::ring::RingSurvey;
 use super::zone::minimum_zone;
@@ -53,6 +54,38 @@ report! {
         tilt: RunOut as own "tilt",
         /// Standard uncertainty of the tilt over that diameter.
         standard_uncertainty: Length as mm "standard_uncertainty_mm",
+    }
+}
+
+impl Flatness {
+    fn of(points: &[P], fit: &LeastSquaresPlane, u: f64) -> Result<Self, Error> {
+        let zone = minimum_zone(points)?;
+        // Two extreme readings make it, so √2 u.
+        let reading = Reading::new(zone.zone_normal(), mm(u * libm::sqrt(2.0)))
+            .map_err(|e| e.within("flatness"))?;
+        Ok(Self {
+            zone: reading,
+            along_axis: zone.zone(),
+            least_squares: fit.range(),
+            rms: fit.rms(),
+        })
+    }
+}
+
+impl PadSurvey {
+    /// The flatness of all pads together, both ways.
+    ///
+    /// # Errors
+    /// Those of [`minimum_zone`].
+    ///
+    /// ```
+    /// use framegauge::{face::{PadPoint, PadSurvey, Point}, in_mm, mm};
+    /// let at = |x, y, z| PadPoint { pad: "pad".into(), point: Point::new(mm(x), mm(y), mm(z)).unwrap() };
+    /// let pads = PadSurvey::new("axle", [at(0.0, 0.0, 0.02), at(30.0, 0.0, 0.0), at(30.0, 12.0, 0.02), at(0.0, 12.0, 0.0)], mm(0.004));
+    /// assert_eq!(in_mm(pads.unwrap().flatness().unwrap().along_axis).to_string(), "0.020 mm");
+    /// ```
+    pub fn flatness(&self) -> Result<Flatness, Error> {
+        Flatness::of(&self.points, &self.least_squares(), to_mm(self.u))
     }
 }
 
@@ -133,14 +166,7 @@ impl RingSurvey {
     /// # Errors
     /// Those of [`minimum_zone`].
     pub fn flatness(&self) -> Result<Flatness, Error> {
-        let zone = minimum_zone(&self.points)?;
-        let fit = self.least_squares();
-        Ok(Flatness {
-            zone: self.flatness_reading()?,
-            along_axis: zone.zone(),
-            least_squares: fit.range(),
-            rms: fit.rms(),
-        })
+        Flatness::of(&self.points, &self.least_squares(), self.u_mm())
     }
 
     /// Squareness to the pilot, with the diameter the tilt is stated over.

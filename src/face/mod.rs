@@ -13,11 +13,15 @@
 mod report;
 
 mod allowance;
+mod answer;
+mod bore;
 mod caliper;
 mod clock;
 mod compare;
 mod decision;
 mod depth;
+mod drawing;
+mod ends;
 mod form;
 mod kernel;
 mod pads;
@@ -25,6 +29,8 @@ mod plane;
 mod ring;
 mod sampling;
 mod seat;
+#[cfg(feature = "serde")]
+mod serial;
 mod tangent;
 mod tilt;
 mod two;
@@ -32,11 +38,14 @@ mod widths;
 mod zone;
 
 pub use allowance::{Allowance, CutLimit, LimitKind};
+pub use answer::FaceAnswer;
+pub use bore::{BoreReading, BoreShape, BoreSurvey, Ellipse, Gauge, Section, Size, Taper};
 pub use caliper::{CaliperTilt, MountKind, PadShape};
 pub use clock::Clock;
 pub use compare::PassRecord;
 pub use decision::{FacingGoal, FacingReport, FacingStep};
 pub use depth::{CleanUp, tilted_ring_touched};
+pub use ends::{BoreAxis, Coaxiality, EndComparison};
 pub use form::{Flatness, Form, Squareness};
 pub use pads::{PadPoint, PadSurvey};
 pub use plane::{LeastSquaresPlane, Plane, Point, RunOut, least_squares};

@@ -7,7 +7,7 @@ use super::clock::Clock;
 use super::kernel::lsq;
 use super::plane::{LeastSquaresPlane, Point, on_one_line, too_few};
 use crate::evidence::Text;
-use crate::measure::Reading;
+use crate::measure::{Pooled, Reading, Repeated};
 use crate::quantity::{Length, Radius, deg, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
@@ -245,6 +245,58 @@ impl RingSurvey {
             circles,
             fit,
         })
+    }
+
+    /// A survey from repeated readings of each place: means, with the scatter pooled over all places and the
+    /// instrument's own standard uncertainty (type B) in squares. Places read once take the pooled scatter too.
+    ///
+    /// # Errors
+    /// `Missing` when no place was read twice; then as [`Self::new`].
+    ///
+    /// ```
+    /// use framegauge::{Radius, deg, face::{Annulus, Clock, RingSurvey}, in_mm, mm};
+    /// let r = |v| Radius::new(mm(v)).unwrap();
+    /// let at = |angle| Clock::new(deg(angle)).unwrap();
+    /// let turns = [(at(0.0), r(20.0), &[mm(0.050), mm(0.054)][..]), (at(120.0), r(20.0), &[mm(0.010), mm(0.016)][..]),
+    ///     (at(240.0), r(20.0), &[mm(0.030)][..])];
+    /// let survey = RingSurvey::from_repeats(Annulus::new(r(17.0), r(21.0)).unwrap(), "thread", &turns, mm(0.002)).unwrap();
+    /// assert_eq!(in_mm(survey.probes()[1].height.value()).to_string(), "0.013 mm");
+    /// ```
+    pub fn from_repeats(
+        face: Annulus,
+        datum: impl Into<Text>,
+        places: &[(Clock, Radius, &[Length])],
+        instrument: Length,
+    ) -> Result<Self, Error> {
+        let repeated = places
+            .iter()
+            .filter(|p| p.2.len() > 1)
+            .map(|p| Repeated::of(p.2));
+        let pooled = Pooled::over(&repeated.collect::<Result<Vec<_>, _>>()?)?;
+        let mut probes = Vec::with_capacity(places.len());
+        for (index, (at, radius, heights)) in places.iter().enumerate() {
+            let height = match heights {
+                [] => Err(Error::new(
+                    ErrorKind::Missing,
+                    "heights",
+                    "",
+                    "this place was not read",
+                    "read it, or leave it out",
+                )),
+                [one] => Reading::new(
+                    *one,
+                    mm(libm::hypot(to_mm(pooled.deviation()), to_mm(instrument))),
+                ),
+                more => Repeated::of(more).and_then(|r| r.reading(instrument, Some(&pooled))),
+            };
+            let height = height.map_err(|e| e.within(&alloc::format!("probes.{index}")))?;
+            probes.push(Probe {
+                at: *at,
+                radius: *radius,
+                height,
+            });
+        }
+        Self::new(face, datum, probes)
     }
 
     /// The face.

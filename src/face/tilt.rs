@@ -44,12 +44,3 @@ impl RingSurvey {
         })
     }
 }
-
-impl RingSurvey {
-    /// Flatness as a reading; two extreme points make it, so √2 u.
-    pub(crate) fn flatness_reading(&self) -> Result<Reading, Error> {
-        let u = self.u_mm() * libm::sqrt(2.0);
-        Reading::new(super::minimum_zone(&self.points)?.zone_normal(), mm(u))
-            .map_err(|e| e.within("flatness"))
-    }
-}
