@@ -305,6 +305,15 @@ fn metric(at: &mut Cursor<'_>) -> Result<Designation, Error> {
             ));
         }
         at.eat("mm");
+        if pitch * 3.0 > major && major >= 1.0 {
+            return Err(refuse(
+                ErrorKind::OutOfRange,
+                "pitch",
+                at.text,
+                "too coarse for this diameter",
+                "read the pitch again; `M10x10` is usually `M10x1`",
+            ));
+        }
         Pitch::millimetres(pitch)?
     } else {
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "0 to 300 mm")]
