@@ -58,7 +58,7 @@ fn refusals_are_helpful() {
         ("1.370-24", ErrorKind::Missing, "BSC"),
         ("1.370 in x 24 tpi", ErrorKind::Missing, "BSC"),
         ("9/16-20", ErrorKind::Missing, "UN"),
-        ("M12x1,5-6g 1.0", ErrorKind::Text, "class"),
+        ("M12x1,5-6g 1.0", ErrorKind::Contradiction, "once"),
         ("34,8 mm x 1.0 mm", ErrorKind::Text, "one decimal mark"),
         ("1/2-13 UNF", ErrorKind::Contradiction, "20"),
         ("1/2-20 UNC", ErrorKind::Contradiction, "13"),

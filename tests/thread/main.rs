@@ -10,6 +10,7 @@
 mod basic;
 mod designation;
 mod limits;
+mod sides;
 
 use std::collections::BTreeMap;
 
