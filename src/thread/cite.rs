@@ -168,13 +168,8 @@ pub(super) static ISO_LIMITS_DERIVED: Evidence = Evidence::from_table(
 
 static ISO_ENGAGEMENT_AT: [Citation; 1] = [Citation::from_table(&ISO_965_1, "Table 2")];
 /// Lengths of engagement read from the table.
-pub(super) static ISO_ENGAGEMENT: Evidence = Evidence::from_table(
-    Grade::Standard,
-    Grade::Standard,
-    "",
-    &ISO_ENGAGEMENT_AT,
-    "",
-);
+pub(super) static ISO_ENGAGEMENT: Evidence =
+    Evidence::from_table(Grade::Standard, Grade::Standard, "", &ISO_ENGAGEMENT_AT, "");
 /// Lengths of engagement outside the table.
 pub(super) static ISO_ENGAGEMENT_DERIVED: Evidence = Evidence::from_table(
     Grade::Derived,

@@ -109,15 +109,16 @@ impl IsoClass {
     /// `NotTabulated` for a grade that ISO 965-1 does not give for this member: internal 4 to 8, pitch diameter of
     /// screws 3 to 9, major diameter of screws 4, 6 and 8.
     pub fn new(pitch_grade: u8, crest_grade: u8, position: Position) -> Result<Self, Error> {
-        let refuse = |field: &'static str, grade: u8, problem: &'static str, remedy: &'static str| {
-            Err(Error::new(
-                ErrorKind::NotTabulated,
-                field,
-                alloc::format!("{grade}{}", position.letter()),
-                problem,
-                remedy,
-            ))
-        };
+        let refuse =
+            |field: &'static str, grade: u8, problem: &'static str, remedy: &'static str| {
+                Err(Error::new(
+                    ErrorKind::NotTabulated,
+                    field,
+                    alloc::format!("{grade}{}", position.letter()),
+                    problem,
+                    remedy,
+                ))
+            };
         match position.member() {
             Member::Internal => {
                 for grade in [pitch_grade, crest_grade] {
@@ -320,7 +321,10 @@ impl core::str::FromStr for ToleranceClass {
         if let Some(member) = member {
             return match chars.next() {
                 None => UnifiedClass::new(number, member).map(Self::Unified),
-                Some(_) => Err(unreadable(text, "a Unified class is one number and one letter")),
+                Some(_) => Err(unreadable(
+                    text,
+                    "a Unified class is one number and one letter",
+                )),
             };
         }
         let Some((position, _)) = Position::ALL.iter().find(|(_, l)| *l == letter) else {
@@ -334,7 +338,10 @@ impl core::str::FromStr for ToleranceClass {
             (Some(second), Some(again), None) => match grade(second) {
                 Some(second) if again == letter => second,
                 Some(_) => {
-                    return Err(unreadable(text, "both parts of a class share one position letter"));
+                    return Err(unreadable(
+                        text,
+                        "both parts of a class share one position letter",
+                    ));
                 }
                 None => return Err(unreadable(text, "not a tolerance class")),
             },

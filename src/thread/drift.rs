@@ -93,7 +93,8 @@ impl PitchDrift {
             reason = "rounded up; a saturated count is still too many threads to lay a leaf over"
         )]
         let count = |turns: f64| (libm::ceil(turns - 1e-9) as u32).saturating_add(1);
-        self.turns_until_visible(drift).map(|turns| turns.map(count))
+        self.turns_until_visible(drift)
+            .map(|turns| turns.map(count))
     }
 
     /// Turns until the drift is half the finer pitch: crests then stand on crests. `None` when the pitches are the same.

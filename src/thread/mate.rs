@@ -169,7 +169,10 @@ pub fn mismatch(a: &Designation, b: &Designation) -> Mismatch {
         hand: a.hand != b.hand,
     };
     let certain = matches!(angles, (Some(_), Some(_))) || !beyond(apart_max);
-    let sharper = if [a, b].iter().any(|d| d.size.form() == ThreadForm::Whitworth) {
+    let sharper = if [a, b]
+        .iter()
+        .any(|d| d.size.form() == ThreadForm::Whitworth)
+    {
         ThreadForm::Whitworth
     } else if let (Some(_), Some(_)) = angles {
         ThreadForm::IsoMetric
@@ -190,10 +193,7 @@ pub fn mismatch(a: &Designation, b: &Designation) -> Mismatch {
         apart_max,
         allowance,
         wider,
-        turns_until_binding: drift
-            .turns_until_binding(apart_max, sharper)
-            .ok()
-            .flatten(),
+        turns_until_binding: drift.turns_until_binding(apart_max, sharper).ok().flatten(),
     }
 }
 

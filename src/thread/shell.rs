@@ -126,7 +126,8 @@ impl ShellThreads {
     /// ```
     #[must_use]
     pub fn against(&self, pattern: &Self) -> ShellComparison {
-        let finding = |found: Option<Designation>, meant: Option<Designation>| match (found, meant) {
+        let finding = |found: Option<Designation>, meant: Option<Designation>| match (found, meant)
+        {
             (None, None) => SideFinding::BothPlain,
             (Some(found), Some(meant)) => {
                 let result = mismatch(&found, &meant);

@@ -77,10 +77,7 @@ impl ThreadSize {
                     "name the form: BSC, ISO (inch pitch), UN or BSW",
                 ));
             }
-            ThreadForm::IsoInch
-            | ThreadForm::Unified
-            | ThreadForm::Bsc
-            | ThreadForm::Whitworth
+            ThreadForm::IsoInch | ThreadForm::Unified | ThreadForm::Bsc | ThreadForm::Whitworth
                 if !by_inch =>
             {
                 return Err(Error::new(

@@ -123,10 +123,7 @@ pub(super) fn limits(d: f64, tpi: u16, series: Series, class: UnifiedClass) -> I
             let pitch_max = pitch_diameter - allowance;
             let pitch_min = pitch_max - places(factor * base, 4);
             InchLimits {
-                major: (
-                    major_max - places(crest * p_two_thirds, 4),
-                    Some(major_max),
-                ),
+                major: (major_max - places(crest * p_two_thirds, 4), Some(major_max)),
                 pitch_diameter: (pitch_min, pitch_max),
                 minor: (
                     places(pitch_min - 0.75 * h, 4),

@@ -37,7 +37,8 @@ impl Grid {
                 Ok(row) => {
                     let row: BTreeMap<String, String> = row;
                     if !seen.insert(format!("{row:?}")) {
-                        grid.defects.push(format!("{file}: row {}: repeated", index + 2));
+                        grid.defects
+                            .push(format!("{file}: row {}: repeated", index + 2));
                     }
                     grid.rows.push(row);
                 }
@@ -46,11 +47,16 @@ impl Grid {
         }
         for index in 0..grid.rows.len() {
             let grade = grid.text(index, "grade");
-            if !["standard", "agreeing", "published", "derived", "memory"].contains(&grade.as_str()) {
+            if !["standard", "agreeing", "published", "derived", "memory"].contains(&grade.as_str())
+            {
                 grid.defect(index, "grade", "no such grade");
             }
             if (grade == "memory") != grid.text(index, "source").is_empty() {
-                grid.defect(index, "source", "a source is named exactly when the grade is not memory");
+                grid.defect(
+                    index,
+                    "source",
+                    "a source is named exactly when the grade is not memory",
+                );
             }
         }
         grid
@@ -113,7 +119,13 @@ fn edges(external: &mut Grid) -> Vec<i64> {
 /// Cells by (range, pitch) or by pitch, then by grade number.
 type Cells = BTreeMap<(usize, i64), BTreeMap<i64, i64>>;
 
-fn cells(grid: &mut Grid, edges: Option<&[i64]>, grades: &[i64], derived: &mut Vec<String>, which: &str) -> Cells {
+fn cells(
+    grid: &mut Grid,
+    edges: Option<&[i64]>,
+    grades: &[i64],
+    derived: &mut Vec<String>,
+    which: &str,
+) -> Cells {
     let mut cells: Cells = BTreeMap::new();
     for row in 0..grid.rows.len() {
         let range = match edges {
@@ -139,7 +151,12 @@ fn cells(grid: &mut Grid, edges: Option<&[i64]>, grades: &[i64], derived: &mut V
         if um > i64::from(u16::MAX) {
             grid.defect(row, "um", "too large");
         }
-        if cells.entry((range, pitch)).or_default().insert(grade, um).is_some() {
+        if cells
+            .entry((range, pitch))
+            .or_default()
+            .insert(grade, um)
+            .is_some()
+        {
             grid.defect(row, "grade_no", "cell given twice");
         }
         if grid.text(row, "grade") == "derived" {
@@ -148,8 +165,15 @@ fn cells(grid: &mut Grid, edges: Option<&[i64]>, grades: &[i64], derived: &mut V
     }
     let mut problems = Vec::new();
     for ((range, pitch), by_grade) in &cells {
-        if by_grade.values().zip(by_grade.values().skip(1)).any(|(a, b)| a >= b) {
-            problems.push(format!("{}: range {range}, pitch {pitch} um: grades do not ascend", grid.file));
+        if by_grade
+            .values()
+            .zip(by_grade.values().skip(1))
+            .any(|(a, b)| a >= b)
+        {
+            problems.push(format!(
+                "{}: range {range}, pitch {pitch} um: grades do not ascend",
+                grid.file
+            ));
         }
     }
     grid.defects.append(&mut problems);
@@ -159,7 +183,13 @@ fn cells(grid: &mut Grid, edges: Option<&[i64]>, grades: &[i64], derived: &mut V
 fn list(by_grade: Option<&BTreeMap<i64, i64>>, grades: &[i64]) -> String {
     let values: Vec<String> = grades
         .iter()
-        .map(|g| by_grade.and_then(|m| m.get(g)).copied().unwrap_or(0).to_string())
+        .map(|g| {
+            by_grade
+                .and_then(|m| m.get(g))
+                .copied()
+                .unwrap_or(0)
+                .to_string()
+        })
         .collect();
     format!("[{}]", values.join(", "))
 }
@@ -170,7 +200,11 @@ pub fn render() -> Vec<Rendered> {
     defects.extend(more);
     let (hands, more) = hands();
     defects.extend(more);
-    assert!(defects.is_empty(), "defects in data/grids:\n{}", defects.join("\n"));
+    assert!(
+        defects.is_empty(),
+        "defects in data/grids:\n{}",
+        defects.join("\n")
+    );
     vec![iso, series, hands]
 }
 
@@ -187,8 +221,20 @@ fn iso965() -> (Rendered, Vec<String>) {
     let mut derived = Vec::new();
     let external_grades = [3, 4, 5, 6, 7, 8, 9];
     let internal_grades = [4, 5, 6, 7, 8];
-    let external = cells(&mut td2_external, Some(&edges), &external_grades, &mut derived, "false");
-    let internal = cells(&mut td2_internal, Some(&edges), &internal_grades, &mut derived, "true");
+    let external = cells(
+        &mut td2_external,
+        Some(&edges),
+        &external_grades,
+        &mut derived,
+        "false",
+    );
+    let internal = cells(
+        &mut td2_internal,
+        Some(&edges),
+        &internal_grades,
+        &mut derived,
+        "true",
+    );
     let minor = cells(&mut td1, None, &internal_grades, &mut derived, "minor");
     let major = cells(&mut td, None, &[4, 6, 8], &mut derived, "major");
 
@@ -229,25 +275,44 @@ fn iso965() -> (Rendered, Vec<String>) {
         groups.insert((range, pitch), (s, n));
     }
     let mut defects: Vec<String> = Vec::new();
-    let all_keys: BTreeSet<_> = external.keys().chain(internal.keys()).chain(groups.keys()).copied().collect();
+    let all_keys: BTreeSet<_> = external
+        .keys()
+        .chain(internal.keys())
+        .chain(groups.keys())
+        .copied()
+        .collect();
     for (range, pitch) in &all_keys {
         if !pitches.contains_key(pitch) {
-            defects.push(format!("pitch {pitch} um is in no row of iso965_deviation.csv"));
+            defects.push(format!(
+                "pitch {pitch} um is in no row of iso965_deviation.csv"
+            ));
         }
         if !groups.contains_key(&(*range, *pitch)) {
-            defects.push(format!("range {range}, pitch {pitch} um has no engagement row"));
+            defects.push(format!(
+                "range {range}, pitch {pitch} um has no engagement row"
+            ));
         }
     }
     for (_, pitch) in minor.keys().chain(major.keys()) {
         if !pitches.contains_key(pitch) {
-            defects.push(format!("pitch {pitch} um is in no row of iso965_deviation.csv"));
+            defects.push(format!(
+                "pitch {pitch} um is in no row of iso965_deviation.csv"
+            ));
         }
     }
 
     let mut text = String::from(HEAD);
     text.push_str("//! ISO 965-1:1998, Tables 1 to 6, and the coarse pitches of ISO 965-2. Pitches and tolerances in micrometres; 0 means not tabulated.\n\nuse crate::thread::iso965::{PitchRow, RangeRow, pitch, range};\n\n");
-    let _ = writeln!(text, "/// Edges of the diameter ranges: over the one, up to and including the next.\npub(in crate::thread) static EDGES: [u32; {}] = {edges:?};\n", edges.len());
-    let _ = writeln!(text, "/// By pitch: deviations G, e, f (f from memory), TD1 grades 4 to 8, Td grades 4, 6, 8.\npub(in crate::thread) static PITCHES: [PitchRow; {}] = [", pitches.len());
+    let _ = writeln!(
+        text,
+        "/// Edges of the diameter ranges: over the one, up to and including the next.\npub(in crate::thread) static EDGES: [u32; {}] = {edges:?};\n",
+        edges.len()
+    );
+    let _ = writeln!(
+        text,
+        "/// By pitch: deviations G, e, f (f from memory), TD1 grades 4 to 8, Td grades 4, 6, 8.\npub(in crate::thread) static PITCHES: [PitchRow; {}] = [",
+        pitches.len()
+    );
     for (p, (g, e, f)) in &pitches {
         let _ = writeln!(
             text,
@@ -256,7 +321,11 @@ fn iso965() -> (Rendered, Vec<String>) {
             list(major.get(&(0, *p)), &[4, 6, 8])
         );
     }
-    let _ = writeln!(text, "];\n\n/// By diameter range and pitch: TD2 grades 4 to 8, Td2 grades 3 to 9, engagement S up to and N up to in tenths of a millimetre.\npub(in crate::thread) static RANGES: [RangeRow; {}] = [", all_keys.len());
+    let _ = writeln!(
+        text,
+        "];\n\n/// By diameter range and pitch: TD2 grades 4 to 8, Td2 grades 3 to 9, engagement S up to and N up to in tenths of a millimetre.\npub(in crate::thread) static RANGES: [RangeRow; {}] = [",
+        all_keys.len()
+    );
     for key in &all_keys {
         let (s, n) = groups.get(key).copied().unwrap_or_default();
         let _ = writeln!(
@@ -268,7 +337,12 @@ fn iso965() -> (Rendered, Vec<String>) {
             list(external.get(key), &external_grades)
         );
     }
-    let _ = writeln!(text, "];\n\n/// Pitch-diameter cells that were completed by the inner rule of the table: internal?, range, pitch, grade.\npub(in crate::thread) static COMPLETED: [(bool, u8, u16, u8); {}] = [{}];\n", derived.len(), derived.join(", "));
+    let _ = writeln!(
+        text,
+        "];\n\n/// Pitch-diameter cells that were completed by the inner rule of the table: internal?, range, pitch, grade.\npub(in crate::thread) static COMPLETED: [(bool, u8, u16, u8); {}] = [{}];\n",
+        derived.len(),
+        derived.join(", ")
+    );
     let mut steps: BTreeMap<i64, i64> = BTreeMap::new();
     for row in 0..coarse.rows.len() {
         let major = coarse.size(row, "major_mm", 1e3);
@@ -278,21 +352,43 @@ fn iso965() -> (Rendered, Vec<String>) {
         }
         steps.insert(major, pitch);
     }
-    let _ = writeln!(text, "/// Coarse pitch by nominal diameter, both in micrometres.\npub(in crate::thread) static COARSE: [(u32, u16); {}] = [", steps.len());
+    let _ = writeln!(
+        text,
+        "/// Coarse pitch by nominal diameter, both in micrometres.\npub(in crate::thread) static COARSE: [(u32, u16); {}] = [",
+        steps.len()
+    );
     for (major, pitch) in &steps {
         let _ = writeln!(text, "({major}, {pitch}),");
     }
     text.push_str("];\n");
-    for mut grid in [td2_external, td2_internal, td1, td, deviation, engagement, coarse] {
+    for mut grid in [
+        td2_external,
+        td2_internal,
+        td1,
+        td,
+        deviation,
+        engagement,
+        coarse,
+    ] {
         defects.append(&mut grid.defects);
     }
-    (Rendered { path: "src/thread/tables/iso965.rs", text }, defects)
+    (
+        Rendered {
+            path: "src/thread/tables/iso965.rs",
+            text,
+        },
+        defects,
+    )
 }
 
 fn series() -> (Rendered, Vec<String>) {
     let mut grid = Grid::read("unified_series.csv");
     let mut text = String::from(HEAD);
-    let _ = writeln!(text, "//! Unified thread series by size: basic diameter in ten-thousandths of an inch, threads per inch.\n\nuse crate::thread::unified::{{Series, SeriesRow, row}};\n\npub(in crate::thread) static SERIES: [SeriesRow; {}] = [", grid.rows.len());
+    let _ = writeln!(
+        text,
+        "//! Unified thread series by size: basic diameter in ten-thousandths of an inch, threads per inch.\n\nuse crate::thread::unified::{{Series, SeriesRow, row}};\n\npub(in crate::thread) static SERIES: [SeriesRow; {}] = [",
+        grid.rows.len()
+    );
     let mut last = (0, 0);
     for row in 0..grid.rows.len() {
         let key = (grid.size(row, "major_in", 1e4), grid.size(row, "tpi", 1.0));
@@ -310,16 +406,30 @@ fn series() -> (Rendered, Vec<String>) {
             }
         };
         let memory = grid.text(row, "grade") == "memory";
-        let _ = writeln!(text, "row({}, {}, Series::{series}, {memory}),", key.0, key.1);
+        let _ = writeln!(
+            text,
+            "row({}, {}, Series::{series}, {memory}),",
+            key.0, key.1
+        );
     }
     text.push_str("];\n");
-    (Rendered { path: "src/thread/tables/series.rs", text }, grid.defects)
+    (
+        Rendered {
+            path: "src/thread/tables/series.rs",
+            text,
+        },
+        grid.defects,
+    )
 }
 
 fn hands() -> (Rendered, Vec<String>) {
     let mut grid = Grid::read("thread_hands.csv");
     let mut text = String::from(HEAD);
-    let _ = writeln!(text, "//! Which hand stands on which side, by pattern.\n\nuse crate::evidence::Grade;\nuse crate::thread::hand::Hand;\nuse crate::thread::pattern::HandPattern;\n\npub(in crate::thread) static PATTERNS: [HandPattern; {}] = [", grid.rows.len());
+    let _ = writeln!(
+        text,
+        "//! Which hand stands on which side, by pattern.\n\nuse crate::evidence::Grade;\nuse crate::thread::hand::Hand;\nuse crate::thread::pattern::HandPattern;\n\npub(in crate::thread) static PATTERNS: [HandPattern; {}] = [",
+        grid.rows.len()
+    );
     let mut names = BTreeSet::new();
     for row in 0..grid.rows.len() {
         let hand = |grid: &mut Grid, field: &str| match grid.text(row, field).as_str() {
@@ -354,5 +464,11 @@ fn hands() -> (Rendered, Vec<String>) {
         );
     }
     text.push_str("];\n");
-    (Rendered { path: "src/thread/tables/hands.rs", text }, grid.defects)
+    (
+        Rendered {
+            path: "src/thread/tables/hands.rs",
+            text,
+        },
+        grid.defects,
+    )
 }

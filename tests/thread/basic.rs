@@ -47,7 +47,10 @@ fn jis_cycle_rows() {
             (basic.pitch_diameter, pitch),
             (basic.minor, minor),
         ] {
-            assert!((to_mm(ours) - printed).abs() < 0.0101, "{size}: {ours:?} {printed}");
+            assert!(
+                (to_mm(ours) - printed).abs() < 0.0101,
+                "{size}: {ours:?} {printed}"
+            );
         }
     }
 }
@@ -55,7 +58,13 @@ fn jis_cycle_rows() {
 /// The pitch diameters that the two names of the bottom-bracket thread share, and what the wrong relation would give.
 #[test]
 fn forms_do_not_mix() {
-    let pitch = |text: &str| to_mm(BasicDiameters::of(&text.parse().unwrap()).unwrap().pitch_diameter);
+    let pitch = |text: &str| {
+        to_mm(
+            BasicDiameters::of(&text.parse().unwrap())
+                .unwrap()
+                .pitch_diameter,
+        )
+    };
     assert!((pitch("1.370 in x 24 tpi BSC") - 34.234).abs() < 5e-4);
     assert!((pitch("1.375 in x 24 tpi ISO") - 34.238).abs() < 5e-4);
     assert!((pitch("1.370 in x 24 tpi ISO") - 34.111).abs() < 5e-4);

@@ -38,7 +38,10 @@ fn forms_that_are_read() {
         ("31/32 in x 30 tpi BSC", "31/32 in x 30 tpi BSC"),
         ("36 mm x 24 tpi", "36 mm x 24 tpi"),
         ("34.7 mm x 1 mm", "34.7 mm x 1 mm"),
-        ("1.29 in x 24 tpi unknown form", "1.290 in x 24 tpi unknown form"),
+        (
+            "1.29 in x 24 tpi unknown form",
+            "1.290 in x 24 tpi unknown form",
+        ),
         ("10 mm x 26 tpi RH", "10 mm x 26 tpi"),
         ("3/16-24 BSW", "3/16 in x 24 tpi BSW"),
     ] {
@@ -85,13 +88,20 @@ fn refusals_are_helpful() {
         assert!(error.to_string().contains(word), "{text}: {error}");
     }
     let long = "M".repeat(100);
-    assert_eq!(long.parse::<Designation>().unwrap_err().kind(), ErrorKind::TooLarge);
+    assert_eq!(
+        long.parse::<Designation>().unwrap_err().kind(),
+        ErrorKind::TooLarge
+    );
     assert!("M10x1-6H".parse::<ThreadSize>().is_err());
 }
 
 fn any_size() -> impl Strategy<Value = ThreadSize> {
     let metric = (1000u32..=300_000, 200u32..=8000).prop_map(|(major, pitch)| {
-        (ThreadForm::IsoMetric, mm(f64::from(major) / 1e3), Pitch::millimetres(f64::from(pitch) / 1e3))
+        (
+            ThreadForm::IsoMetric,
+            mm(f64::from(major) / 1e3),
+            Pitch::millimetres(f64::from(pitch) / 1e3),
+        )
     });
     let inch_form = prop_oneof![
         Just(ThreadForm::IsoInch),
@@ -104,31 +114,55 @@ fn any_size() -> impl Strategy<Value = ThreadSize> {
         .prop_map(|(form, thou, tpi)| (form, inch(f64::from(thou) / 1e3), Pitch::tpi(tpi)));
     let by_fraction = (inch_form, 2u32..=200, 4u16..=127)
         .prop_map(|(form, parts, tpi)| (form, inch(f64::from(parts) / 32.0), Pitch::tpi(tpi)));
-    let odd = (1000u32..=300_000, 4u16..=127)
-        .prop_map(|(um, tpi)| (ThreadForm::Unknown, mm(f64::from(um) / 1e3), Pitch::tpi(tpi)));
+    let odd = (1000u32..=300_000, 4u16..=127).prop_map(|(um, tpi)| {
+        (
+            ThreadForm::Unknown,
+            mm(f64::from(um) / 1e3),
+            Pitch::tpi(tpi),
+        )
+    });
     prop_oneof![metric, by_inch, by_fraction, odd]
-        .prop_filter_map("no such size", |(form, major, pitch)| ThreadSize::new(form, major, pitch.unwrap()).ok())
+        .prop_filter_map("no such size", |(form, major, pitch)| {
+            ThreadSize::new(form, major, pitch.unwrap()).ok()
+        })
 }
 
 fn any_designation() -> impl Strategy<Value = Designation> {
-    let iso = (4u8..=8, prop::sample::select(vec![4u8, 6, 8]), any::<bool>()).prop_map(|(p, c, hole)| {
-        let position = if hole { Position::InternalH } else { Position::ExternalG };
-        ToleranceClass::Iso(IsoClass::new(p, c, position).unwrap())
-    });
-    (any_size(), iso, 1u8..=3, any::<bool>(), any::<bool>()).prop_map(|(size, iso, number, left, classed)| {
-        let mut read = Designation::new(size);
-        if classed {
-            read.class = match size.form() {
-                ThreadForm::IsoMetric | ThreadForm::IsoInch => Some(iso),
-                ThreadForm::Unified => {
-                    let member = framegauge::thread::Member::External;
-                    Some(ToleranceClass::Unified(UnifiedClass::new(number, member).unwrap()))
-                }
-                _ => None,
+    let iso = (
+        4u8..=8,
+        prop::sample::select(vec![4u8, 6, 8]),
+        any::<bool>(),
+    )
+        .prop_map(|(p, c, hole)| {
+            let position = if hole {
+                Position::InternalH
+            } else {
+                Position::ExternalG
             };
-        }
-        if left { read.with_hand(Hand::Left) } else { read }
-    })
+            ToleranceClass::Iso(IsoClass::new(p, c, position).unwrap())
+        });
+    (any_size(), iso, 1u8..=3, any::<bool>(), any::<bool>()).prop_map(
+        |(size, iso, number, left, classed)| {
+            let mut read = Designation::new(size);
+            if classed {
+                read.class = match size.form() {
+                    ThreadForm::IsoMetric | ThreadForm::IsoInch => Some(iso),
+                    ThreadForm::Unified => {
+                        let member = framegauge::thread::Member::External;
+                        Some(ToleranceClass::Unified(
+                            UnifiedClass::new(number, member).unwrap(),
+                        ))
+                    }
+                    _ => None,
+                };
+            }
+            if left {
+                read.with_hand(Hand::Left)
+            } else {
+                read
+            }
+        },
+    )
 }
 
 proptest! {

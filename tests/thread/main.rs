@@ -8,6 +8,7 @@
 )]
 
 mod basic;
+mod bearing;
 mod designation;
 mod limits;
 mod sides;

@@ -30,7 +30,11 @@ fn hands_of_every_pattern() {
         ("track_lockring", Some(Left), None),
     ] {
         let pattern = hand_pattern(code).unwrap();
-        assert_eq!((pattern.drive, pattern.non_drive), (drive, non_drive), "{code}");
+        assert_eq!(
+            (pattern.drive, pattern.non_drive),
+            (drive, non_drive),
+            "{code}"
+        );
         for side in [Side::Drive, Side::NonDrive] {
             let Some(hand) = pattern.hand(side) else {
                 assert!(turning(pattern, side).is_err());
@@ -47,13 +51,18 @@ fn hands_of_every_pattern() {
     assert_eq!(t47.grade, Grade::Memory);
     assert!(t47.note.contains("confirm"));
     assert!(hand_pattern("swiss").unwrap().note.contains("look"));
-    assert!(hand_patterns().iter().all(|p| p.grade == Grade::Memory || !p.basis.is_empty()));
+    assert!(
+        hand_patterns()
+            .iter()
+            .all(|p| p.grade == Grade::Memory || !p.basis.is_empty())
+    );
 }
 
 /// Precession locks the English drive-side cup and both pedals; it works against Italian and French drive-side cups.
 #[test]
 fn reasons() {
-    let reason = |code: &str, side: Side| turning(hand_pattern(code).unwrap(), side).unwrap().reason;
+    let reason =
+        |code: &str, side: Side| turning(hand_pattern(code).unwrap(), side).unwrap().reason;
     assert_eq!(reason("bsc", Side::Drive), Reason::PrecessionTightens);
     assert_eq!(reason("bsc", Side::NonDrive), Reason::LittleTurningLoad);
     assert_eq!(reason("french", Side::Drive), Reason::TorqueOnly);
@@ -86,15 +95,23 @@ fn shells_are_judged_per_side() {
     let hybrid = english.retapped(Side::Drive, "36 mm x 24 tpi".parse().unwrap());
     assert!(hybrid.is_hybrid() && !english.is_hybrid());
     let judged = hybrid.against(&english);
-    assert!(matches!(judged.drive, SideFinding::OtherThread(m) if m.grounds.hand && m.grounds.diameter));
+    assert!(
+        matches!(judged.drive, SideFinding::OtherThread(m) if m.grounds.hand && m.grounds.diameter)
+    );
     assert!(matches!(judged.non_drive, SideFinding::AsPattern(_)));
     assert!(!judged.swapped);
 
-    let half = ShellThreads { drive: None, ..english };
+    let half = ShellThreads {
+        drive: None,
+        ..english
+    };
     assert!(half.is_hybrid());
     assert_eq!(half.against(&english).drive, SideFinding::NoThread);
     // A right-hand-both shell turned round is still right: nothing is swapped.
-    let italian = ShellThreads::of_pattern("36 mm x 24 tpi".parse().unwrap(), hand_pattern("italian").unwrap());
+    let italian = ShellThreads::of_pattern(
+        "36 mm x 24 tpi".parse().unwrap(),
+        hand_pattern("italian").unwrap(),
+    );
     assert!(!italian.back_to_front().against(&italian).swapped);
 }
 
@@ -106,15 +123,37 @@ fn pitch_drift_is_exact() {
         let drift = PitchDrift::between(pitch("pitch_a"), pitch("pitch_b"));
         let close = |ours: f64, column: &str, half_digit: f64| {
             let printed = cell(&row, column).unwrap();
-            assert!((ours - printed).abs() <= half_digit + 1e-9, "{row:?} {column}: {ours}");
+            assert!(
+                (ours - printed).abs() <= half_digit + 1e-9,
+                "{row:?} {column}: {ours}"
+            );
         };
         close(to_mm(drift.per_turn), "per_turn_mm", 5e-7);
-        close(drift.turns_until_visible(mm(0.1)).unwrap().unwrap(), "turns_to_0_10_mm", 0.051);
-        close(drift.turns_until_visible(mm(0.15)).unwrap().unwrap(), "turns_to_0_15_mm", 0.051);
-        close(drift.turns_to_half_pitch().unwrap(), "turns_to_half_pitch", 0.051);
-        close(to_mm(drift.taken_per_turn(ThreadForm::IsoMetric)), "taken_per_turn_mm", 5.1e-5);
         close(
-            drift.turns_until_binding(mm(0.15), ThreadForm::IsoMetric).unwrap().unwrap(),
+            drift.turns_until_visible(mm(0.1)).unwrap().unwrap(),
+            "turns_to_0_10_mm",
+            0.051,
+        );
+        close(
+            drift.turns_until_visible(mm(0.15)).unwrap().unwrap(),
+            "turns_to_0_15_mm",
+            0.051,
+        );
+        close(
+            drift.turns_to_half_pitch().unwrap(),
+            "turns_to_half_pitch",
+            0.051,
+        );
+        close(
+            to_mm(drift.taken_per_turn(ThreadForm::IsoMetric)),
+            "taken_per_turn_mm",
+            5.1e-5,
+        );
+        close(
+            drift
+                .turns_until_binding(mm(0.15), ThreadForm::IsoMetric)
+                .unwrap()
+                .unwrap(),
             "turns_for_0_15_mm_clearance",
             0.0051,
         );
@@ -139,7 +178,12 @@ fn bores_of_neighbouring_pitches_overlap() {
         let reading = Reading::expanded(mm(bore), mm(0.01)).unwrap();
         let found = candidates_by_bore(&sizes, &reading).unwrap();
         assert_eq!(found.ambiguous, found.possible.len() > 1);
-        found.possible.iter().map(ToString::to_string).collect::<Vec<_>>().join(" ")
+        found
+            .possible
+            .iter()
+            .map(ToString::to_string)
+            .collect::<Vec<_>>()
+            .join(" ")
     };
     assert_eq!(possible(10.66), "M12x1.25 M12x1.5");
     assert_eq!(possible(10.41), "M12x1.5 M12x1.75");
@@ -151,7 +195,12 @@ fn bores_of_neighbouring_pitches_overlap() {
 /// A male thread near 1 mm pitch reads about 0.2 mm under its name (two published pages).
 #[test]
 fn crests_read_low() {
-    for size in ["M35x1", "1.375 in x 24 tpi ISO", "1.370 in x 24 tpi BSC", "36 mm x 24 tpi"] {
+    for size in [
+        "M35x1",
+        "1.375 in x 24 tpi ISO",
+        "1.370 in x 24 tpi BSC",
+        "36 mm x 24 tpi",
+    ] {
         let size: ThreadSize = size.parse().unwrap();
         let reads = caliper_shows(&size, Member::External).unwrap().reads;
         let below = to_mm(size.major() - reads.lower().known().unwrap());
@@ -176,8 +225,14 @@ fn known_mismatches() {
     assert!(pedal.grounds.diameter && !pedal.grounds.pitch && !pedal.grounds.form);
     assert!(of("1/4-20 UN", "1/4-20 BSW").grounds.form);
     // Unknown form: a span of 0.12 mm decides nothing near, but everything far.
-    assert_eq!(of("1 3/8 in x 26 tpi unknown form", "1 3/8 in x 26 tpi BSC").mates, Mates::CannotTell);
-    assert_eq!(of("36 mm x 24 tpi", "1.370 in x 24 tpi BSC").mates, Mates::No);
+    assert_eq!(
+        of("1 3/8 in x 26 tpi unknown form", "1 3/8 in x 26 tpi BSC").mates,
+        Mates::CannotTell
+    );
+    assert_eq!(
+        of("36 mm x 24 tpi", "1.370 in x 24 tpi BSC").mates,
+        Mates::No
+    );
     assert_eq!(of("M10x1", "M10x1 LH").grounds.to_string(), "hand");
     assert_eq!(of("M10x1", "M10x1").mates, Mates::Yes);
     assert!(of("10 mm x 26 tpi", "M10x1").grounds.pitch);
@@ -185,13 +240,33 @@ fn known_mismatches() {
 
 fn some_thread() -> impl Strategy<Value = Designation> {
     let names = vec![
-        "M5x0.8", "M9x1", "M10x1", "M10x1.25", "M12x1", "M12x1.5", "M14x1.25", "M35x1", "M47x1",
-        "1.370-24 BSC", "1.375-24 ISO", "36 mm x 24 tpi", "9/16-20 BSC", "9/16-20 UN", "3/8-26 BSC",
-        "1/4-20 BSW", "1/4-20 UN", "1.29 in x 24 tpi unknown form", "10 mm x 26 tpi",
+        "M5x0.8",
+        "M9x1",
+        "M10x1",
+        "M10x1.25",
+        "M12x1",
+        "M12x1.5",
+        "M14x1.25",
+        "M35x1",
+        "M47x1",
+        "1.370-24 BSC",
+        "1.375-24 ISO",
+        "36 mm x 24 tpi",
+        "9/16-20 BSC",
+        "9/16-20 UN",
+        "3/8-26 BSC",
+        "1/4-20 BSW",
+        "1/4-20 UN",
+        "1.29 in x 24 tpi unknown form",
+        "10 mm x 26 tpi",
     ];
     (prop::sample::select(names), any::<bool>()).prop_map(|(name, left)| {
         let read: Designation = name.parse().unwrap();
-        if left { read.with_hand(Hand::Left) } else { read }
+        if left {
+            read.with_hand(Hand::Left)
+        } else {
+            read
+        }
     })
 }
 
