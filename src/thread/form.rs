@@ -111,6 +111,10 @@ pub(super) struct Profile {
     pub to_pitch_diameter: f64,
     /// Basic major less basic minor diameter.
     pub to_minor: f64,
+    /// Height of the crest above the apex of the sharp groove.
+    pub crest_height: f64,
+    /// Height of the highest point of the straight flank above that apex.
+    pub flank_end: f64,
     /// Cotangent of half the included angle.
     pub cot_half: f64,
     /// Sine of half the included angle.
@@ -130,6 +134,8 @@ const SHARP_60: Profile = Profile {
     triangle: HALF_ROOT_3,
     to_pitch_diameter: 0.75 * HALF_ROOT_3,
     to_minor: 1.25 * HALF_ROOT_3,
+    crest_height: 0.875 * HALF_ROOT_3,
+    flank_end: 0.875 * HALF_ROOT_3,
     cot_half: 2.0 * HALF_ROOT_3,
     sin_half: 0.5,
     cos_half: HALF_ROOT_3,
@@ -141,6 +147,9 @@ const ROUND_60: Profile = Profile {
     triangle: HALF_ROOT_3,
     to_pitch_diameter: HALF_ROOT_3 - 1.0 / 3.0,
     to_minor: 2.0 * (HALF_ROOT_3 - 1.0 / 3.0),
+    crest_height: HALF_ROOT_3 - 1.0 / 6.0,
+    // The rounding of radius P/6 meets the flank at P/6 (1 - sin 30°) below the crest.
+    flank_end: HALF_ROOT_3 - 1.0 / 6.0 - 1.0 / 12.0,
     cot_half: 2.0 * HALF_ROOT_3,
     sin_half: 0.5,
     cos_half: HALF_ROOT_3,
@@ -152,6 +161,9 @@ const ROUND_55: Profile = Profile {
     triangle: COT_27_5 / 2.0,
     to_pitch_diameter: COT_27_5 / 3.0,
     to_minor: 2.0 * COT_27_5 / 3.0,
+    crest_height: 5.0 * COT_27_5 / 12.0,
+    // The rounding of radius 0.137329 P meets the flank at r (1 - sin 27.5°) below the crest.
+    flank_end: 5.0 * COT_27_5 / 12.0 - 0.137_329 * (1.0 - 0.461_748_613_235_033_9),
     cot_half: COT_27_5,
     sin_half: 0.461_748_613_235_033_9,
     cos_half: 0.887_010_833_178_221_7,

@@ -6,21 +6,21 @@ use super::{IsoClass, Member, Position};
 /// What the tables say by pitch alone, in micrometres; 0 stands for "not tabulated".
 #[derive(Debug)]
 pub(super) struct PitchRow {
-    pitch: u16,
+    pub pitch: u16,
     g: u16,
     e: u16,
     f: u16,
-    minor: [u16; 5],
-    major: [u16; 3],
+    pub minor: [u16; 5],
+    pub major: [u16; 3],
 }
 
 /// What the tables say by diameter range and pitch.
 #[derive(Debug)]
 pub(super) struct RangeRow {
-    range: u8,
-    pitch: u16,
-    internal: [u16; 5],
-    external: [u16; 7],
+    pub range: u8,
+    pub pitch: u16,
+    pub internal: [u16; 5],
+    pub external: [u16; 7],
     short_up_to: u16,
     normal_up_to: u16,
 }
@@ -96,13 +96,19 @@ pub(super) enum Missing {
     Grade,
 }
 
+/// Edges of the diameter range, in micrometres.
+pub(super) fn edges_of(major_um: u32) -> Option<(u32, u32)> {
+    let at = range_of(major_um)?;
+    Some((*EDGES.get(at)?, *EDGES.get(at + 1)?))
+}
+
 /// The diameter range: over its lower edge, up to and including its upper edge.
 fn range_of(major_um: u32) -> Option<usize> {
     let above = EDGES.iter().filter(|edge| major_um > **edge).count();
     (1..EDGES.len()).contains(&above).then(|| above - 1)
 }
 
-fn by_pitch(pitch_um: u16) -> Option<&'static PitchRow> {
+pub(super) fn by_pitch(pitch_um: u16) -> Option<&'static PitchRow> {
     let at = PITCHES
         .binary_search_by_key(&pitch_um, |row| row.pitch)
         .ok()?;
@@ -118,13 +124,13 @@ fn by_range(range: usize, pitch_um: u16) -> Option<&'static RangeRow> {
     RANGES.get(at)
 }
 
-fn cell(row: &[u16], grade: u8, first: u8) -> Option<u16> {
+pub(super) fn cell(row: &[u16], grade: u8, first: u8) -> Option<u16> {
     row.get(usize::from(grade.checked_sub(first)?))
         .copied()
         .filter(|um| *um != 0)
 }
 
-fn deviation(row: &PitchRow, position: Position) -> Option<i32> {
+pub(super) fn deviation(row: &PitchRow, position: Position) -> Option<i32> {
     let um = match position {
         Position::InternalH | Position::ExternalH => return Some(0),
         Position::InternalG | Position::ExternalG => row.g,
@@ -172,122 +178,6 @@ pub(super) fn tabulated(
     })
 }
 
-/// The R40 series over one decade, times 100 (ISO 3).
-const R40: [u16; 40] = [
-    100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280,
-    300, 315, 335, 355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850,
-    900, 950,
-];
-
-/// The R40 number at an index (0 is 10 µm), in whole micrometres. The tables round halves to even (26.5 to 26, 47.5 to 48).
-fn r40_at(index: i32) -> Option<i32> {
-    let entry = R40.get(usize::try_from(index.rem_euclid(40)).ok()?)?;
-    let decade = match index.div_euclid(40) {
-        0 => 0.1,
-        1 => 1.0,
-        2 => 10.0,
-        _ => return None,
-    };
-    #[expect(clippy::cast_possible_truncation, reason = "below 10 000")]
-    Some(libm::rint(f64::from(*entry) * decade) as i32)
-}
-
-/// Index of the R40 number nearest to a value in micrometres.
-fn nearest_r40(um: f64) -> Option<i32> {
-    (0..120).min_by(|a, b| {
-        let off = |i: &i32| r40_at(*i).map_or(f64::INFINITY, |v| libm::fabs(f64::from(v) - um));
-        off(a).total_cmp(&off(b))
-    })
-}
-
-/// Steps in R40 and multiplier of a grade against grade 6: of a screw's pitch diameter (base Td2 grade 6), of a hole's
-/// pitch diameter (same base), and of crests.
-fn steps(grade: u8, hole_pitch_diameter: bool) -> (i32, f64) {
-    let (steps, factor) = match grade {
-        3 => (-12, 0.5),
-        4 => (-8, 0.63),
-        5 => (-4, 0.8),
-        7 => (4, 1.25),
-        8 => (8, 1.6),
-        9 => (12, 2.0),
-        _ => (0, 1.0),
-    };
-    if !hole_pitch_diameter {
-        return (steps, factor);
-    }
-    let factor = match grade {
-        4 => 0.85,
-        5 => 1.06,
-        7 => 1.7,
-        8 => 2.12,
-        _ => 1.32,
-    };
-    (steps + 5, factor)
-}
-
-/// Tolerances by the formulas of ISO 965-1 (clause 13 as read in three implementations): pitch and diameter in millimetres.
-pub(super) fn by_formula(major_um: u32, p: f64, class: IsoClass) -> Result<Tolerances, Missing> {
-    let at = range_of(major_um).ok_or(Missing::Diameter)?;
-    let (Some(low), Some(high)) = (EDGES.get(at), EDGES.get(at + 1)) else {
-        return Err(Missing::Diameter);
-    };
-    let middle = libm::sqrt(f64::from(*low) * f64::from(*high)) / 1e3;
-    let internal = class.member() == Member::Internal;
-    let td2 = 90.0 * libm::pow(p, 0.4) * libm::pow(middle, 0.1);
-    let base = nearest_r40(td2).ok_or(Missing::Grade)?;
-    let (shift, factor) = steps(class.pitch_grade(), internal);
-    let by_steps = r40_at(base + shift).ok_or(Missing::Grade)?;
-    let alone = nearest_r40(td2 * factor)
-        .and_then(r40_at)
-        .ok_or(Missing::Grade)?;
-    let crest6 = match (internal, p < 1.0) {
-        (true, true) => 433.0 * p - 190.0 * libm::pow(p, 1.22),
-        (true, false) => 230.0 * libm::pow(p, 0.7),
-        (false, _) => 180.0 * libm::cbrt(p * p) - 3.15 / libm::sqrt(p),
-    };
-    let crest = nearest_r40(crest6)
-        .and_then(|base| r40_at(base + steps(class.crest_grade(), false).0))
-        .ok_or(Missing::Grade)?;
-    let lift = match class.position() {
-        Position::InternalH | Position::ExternalH => 0.0,
-        Position::InternalG | Position::ExternalG => 15.0 + 11.0 * p,
-        Position::ExternalE if p > 0.45 => 50.0 + 11.0 * p,
-        Position::ExternalF if p > 0.3 => 30.0 + 11.0 * p,
-        Position::ExternalE | Position::ExternalF => return Err(Missing::Position),
-    };
-    #[expect(
-        clippy::cast_possible_truncation,
-        reason = "far below i32::MAX for any pitch"
-    )]
-    let deviation = libm::round(lift) as i32;
-    Ok(Tolerances {
-        deviation,
-        pitch_diameter: by_steps,
-        pitch_diameter_by_formula: Some(alone),
-        crest,
-        route: Route::Formula,
-    })
-}
-
-/// As [`by_formula`] for a pitch of the tables whose crest tolerances and deviations are tabulated.
-pub(super) fn beyond_range(
-    major_um: u32,
-    pitch_um: u16,
-    class: IsoClass,
-) -> Result<Tolerances, Missing> {
-    let of_pitch = by_pitch(pitch_um).ok_or(Missing::Pitch)?;
-    let formula = by_formula(major_um, f64::from(pitch_um) / 1e3, class)?;
-    let crest = match class.member() {
-        Member::Internal => cell(&of_pitch.minor, class.crest_grade(), 4),
-        Member::External => cell(&of_pitch.major, class.crest_grade() / 2, 2),
-    };
-    Ok(Tolerances {
-        deviation: deviation(of_pitch, class.position()).ok_or(Missing::Position)?,
-        crest: i32::from(crest.ok_or(Missing::Grade)?),
-        ..formula
-    })
-}
-
 /// Lengths of engagement: S up to and N up to, in millimetres, and whether the table holds them.
 pub(super) fn engagement(major_um: u32, pitch_um: Option<u16>, p: f64) -> Option<(f64, f64, bool)> {
     let at = range_of(major_um)?;
@@ -308,107 +198,4 @@ pub(super) fn engagement(major_um: u32, pitch_um: Option<u16>, p: f64) -> Option
 pub(super) fn coarse_pitch(major_um: u32) -> Option<u16> {
     let at = COARSE.binary_search_by_key(&major_um, |row| row.0).ok()?;
     COARSE.get(at).map(|row| row.1)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::{PITCHES, R40, RANGES, nearest_r40, r40_at};
-
-    /// Index in R40 of a value as the tables write it.
-    fn index_of(um: u16) -> Option<i32> {
-        (0..120).find(|i| r40_at(*i) == Some(i32::from(um)))
-    }
-
-    /// The inner rule found in the research notes, section 2.4: within a row every grade is a whole number of R40 steps
-    /// from grade 6, TD2 included, with one exception (Td at P = 8, grade 8).
-    #[test]
-    fn rows_step_in_r40() {
-        let mut held = 0;
-        let mut broken = alloc::vec::Vec::new();
-        let mut check = |base: u16, cell: u16, steps: i32| {
-            if base == 0 || cell == 0 {
-                return;
-            }
-            if index_of(base)
-                .zip(index_of(cell))
-                .is_some_and(|(b, c)| c - b == steps)
-            {
-                held += 1;
-            } else {
-                broken.push((base, cell, steps));
-            }
-        };
-        for row in &RANGES {
-            let base = row.external[3];
-            for (cell, steps) in row.external.iter().zip([-12, -8, -4, 0, 4, 8, 12]) {
-                check(base, *cell, steps);
-            }
-            for (cell, steps) in row.internal.iter().zip([-3, 1, 5, 9, 13]) {
-                check(base, *cell, steps);
-            }
-        }
-        for row in &PITCHES {
-            for (cell, steps) in row.minor.iter().zip([-8, -4, 0, 4, 8]) {
-                check(row.minor[2], *cell, steps);
-            }
-            for (cell, steps) in row.major.iter().zip([-8, 0, 8]) {
-                check(row.major[1], *cell, steps);
-            }
-        }
-        assert_eq!(
-            broken,
-            [(710, 1180, 8)],
-            "only Td(P = 8, grade 8) breaks the rule"
-        );
-        assert_eq!(held, 668);
-    }
-
-    /// Grade 6 equals the nearest R40 number of the formula but for the eight cells listed in the notes, section 2.4.
-    #[test]
-    fn grade_6_is_the_formula_but_for_eight_cells() {
-        let mut off = alloc::vec::Vec::new();
-        let nearest = |um: f64| nearest_r40(um).and_then(r40_at).unwrap_or(0);
-        for row in &PITCHES {
-            let p = f64::from(row.pitch) / 1e3;
-            let minor = if row.pitch < 1000 {
-                433.0 * p - 190.0 * libm::pow(p, 1.22)
-            } else {
-                230.0 * libm::pow(p, 0.7)
-            };
-            let major = 180.0 * libm::pow(p, 2.0 / 3.0) - 3.15 / libm::sqrt(p);
-            for (cell, formula) in [(row.minor[2], minor), (row.major[1], major)] {
-                if cell != 0 && nearest(formula) != i32::from(cell) {
-                    off.push((row.pitch, cell));
-                }
-            }
-        }
-        for row in &RANGES {
-            let edges = super::EDGES;
-            let at = usize::from(row.range);
-            let middle = libm::sqrt(f64::from(edges[at]) * f64::from(edges[at + 1])) / 1e3;
-            let formula =
-                90.0 * libm::pow(f64::from(row.pitch) / 1e3, 0.4) * libm::pow(middle, 0.1);
-            if row.external[3] != 0 && nearest(formula) != i32::from(row.external[3]) {
-                off.push((row.pitch, row.external[3]));
-            }
-        }
-        assert_eq!(
-            off,
-            [
-                (500, 140),
-                (1000, 236),
-                (2500, 450),
-                (4000, 475),
-                (500, 75),
-                (5000, 250),
-                (3000, 250),
-                (4000, 280)
-            ]
-        );
-    }
-
-    #[test]
-    fn r40_ascends() {
-        assert!(R40.windows(2).all(|pair| pair[0] < pair[1]));
-    }
 }

@@ -3,7 +3,7 @@
 use super::iso965::{self, Missing, Route, Tolerances};
 use super::{
     IsoClass, Member, Position, Series, ThreadForm, ThreadSize, ToleranceClass, UnifiedClass, cite,
-    unified,
+    formula, unified,
 };
 use crate::evidence::{Evidence, Grade};
 use crate::measure::{Bound, Limits};
@@ -85,7 +85,7 @@ pub fn limits_of_size(size: &ThreadSize, class: &ToleranceClass) -> Result<Threa
             let key = (micrometres(size.major()), pitch_um(size));
             let found = match key.1 {
                 Some(pitch) if (key.0, pitch) == OUTSIDE_TABLE => {
-                    iso965::beyond_range(key.0, pitch, *iso)
+                    formula::beyond_range(key.0, pitch, *iso)
                 }
                 Some(pitch) => iso965::tabulated(key.0, pitch, *iso),
                 None => Err(Missing::Pitch),
@@ -93,7 +93,7 @@ pub fn limits_of_size(size: &ThreadSize, class: &ToleranceClass) -> Result<Threa
             iso_limits(size, *iso, found.map_err(|m| missing(m, size, *iso))?)
         }
         (ThreadForm::IsoInch, ToleranceClass::Iso(iso)) => {
-            let found = iso965::by_formula(micrometres(size.major()), size.pitch().to_mm(), *iso);
+            let found = formula::by_formula(micrometres(size.major()), size.pitch().to_mm(), *iso);
             iso_limits(size, *iso, found.map_err(|m| missing(m, size, *iso))?)
         }
         (ThreadForm::Unified, ToleranceClass::Unified(unified)) => unified_limits(size, *unified),
@@ -140,7 +140,7 @@ fn refusal(form: ThreadForm, size: &ThreadSize, class: &ToleranceClass) -> Error
 }
 
 #[cold]
-fn missing(missing: Missing, size: &ThreadSize, class: IsoClass) -> Error {
+pub(super) fn missing(missing: Missing, size: &ThreadSize, class: IsoClass) -> Error {
     let (field, value, problem, remedy) = match missing {
         Missing::Pitch => (
             "pitch",
@@ -177,7 +177,7 @@ fn missing(missing: Missing, size: &ThreadSize, class: IsoClass) -> Error {
 }
 
 /// Whole micrometres, halves away from zero. Sizes are below 300 mm, so the number always fits.
-fn micrometres(length: Length) -> u32 {
+pub(super) fn micrometres(length: Length) -> u32 {
     #[expect(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,
@@ -188,7 +188,7 @@ fn micrometres(length: Length) -> u32 {
 }
 
 /// The pitch in whole micrometres, if it is whole.
-fn pitch_um(size: &ThreadSize) -> Option<u16> {
+pub(super) fn pitch_um(size: &ThreadSize) -> Option<u16> {
     let exact = size.pitch().to_mm() * 1e3;
     let whole = libm::round(exact);
     #[expect(
@@ -347,99 +347,43 @@ pub fn usual_class(size: &ThreadSize, member: Member) -> Option<ToleranceClass> 
     }
 }
 
-/// Group of a length of engagement (ISO 965-1): the grades of a class are meant for the normal one.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum EngagementGroup {
-    /// S.
-    Short,
-    /// N: what 6H/6g is meant for.
-    Normal,
-    /// L: pitch error adds up, and one grade wider (7H, 7g6g) is recommended (from memory).
-    Long,
-}
+#[cfg(feature = "serde")]
+mod serial {
+    use super::ThreadLimits;
+    use crate::measure::{Bound, Limits};
+    use crate::quantity::settled_mm;
+    use serde::{Serialize, Serializer, ser::SerializeStruct};
 
-impl EngagementGroup {
-    /// The letter of the standard.
-    ///
-    /// ```
-    /// assert_eq!(framegauge::thread::EngagementGroup::Long.letter(), 'L');
-    /// ```
-    #[must_use]
-    pub const fn letter(self) -> char {
-        match self {
-            Self::Short => 'S',
-            Self::Normal => 'N',
-            Self::Long => 'L',
+    /// `min` and `max` in millimetres; a side without a limit is null.
+    struct MinMax(Limits);
+
+    impl Serialize for MinMax {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            let side = |bound: Bound| bound.known().map(settled_mm);
+            let mut out = serializer.serialize_struct("MinMax", 2)?;
+            out.serialize_field("min", &side(self.0.lower()))?;
+            out.serialize_field("max", &side(self.0.upper()))?;
+            out.end()
         }
     }
-}
 
-/// A length of engagement with the bounds of the normal group.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Engagement {
-    /// The group it belongs to.
-    pub group: EngagementGroup,
-    /// The short group reaches up to and including this length.
-    pub short_up_to: Length,
-    /// The normal group reaches up to and including this length.
-    pub normal_up_to: Length,
-    /// What the bounds rest on.
-    pub evidence: &'static Evidence,
-}
-
-/// The group a length of engagement belongs to (ISO 965-1, Table 2; by its formula where the table is silent).
-///
-/// # Errors
-/// `NotFinite` and `OutOfRange` for a length that is none; `NotApplicable` for forms other than ISO;
-/// `NotTabulated` outside the diameter ranges.
-///
-/// ```
-/// use framegauge::{mm, thread::{EngagementGroup, engagement_group}};
-/// // More than 12 mm of a 35 mm thread of 1 mm pitch is already long:
-/// let found = engagement_group(&"M35x1".parse().unwrap(), mm(13.0)).unwrap();
-/// assert_eq!(found.group, EngagementGroup::Long);
-/// ```
-pub fn engagement_group(size: &ThreadSize, length: Length) -> Result<Engagement, Error> {
-    let length = crate::quantity::Depth::new(length)?.length();
-    if !matches!(size.form(), ThreadForm::IsoMetric | ThreadForm::IsoInch) {
-        return Err(Error::new(
-            ErrorKind::NotApplicable,
-            "thread form",
-            size,
-            "engagement groups S, N and L belong to ISO threads",
-            "Unified tolerances assume a length by their series",
-        ));
+    impl Serialize for ThreadLimits {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            let mut out = serializer.serialize_struct("ThreadLimits", 9)?;
+            out.serialize_field("thread", &self.size)?;
+            out.serialize_field("class", &self.class)?;
+            out.serialize_field("member", &self.member)?;
+            out.serialize_field("major_diameter_mm", &MinMax(self.major))?;
+            out.serialize_field("pitch_diameter_mm", &MinMax(self.pitch_diameter))?;
+            out.serialize_field("minor_diameter_mm", &MinMax(self.minor))?;
+            if let Some(other) = self.other_pitch_diameter {
+                out.serialize_field("other_pitch_diameter_mm", &MinMax(other))?;
+            } else {
+                out.skip_field("other_pitch_diameter_mm")?;
+            }
+            out.serialize_field("grade", &self.grade())?;
+            out.serialize_field("evidence", self.evidence())?;
+            out.end()
+        }
     }
-    let key = (size.form() == ThreadForm::IsoMetric)
-        .then(|| pitch_um(size))
-        .flatten();
-    let Some((short, normal, tabulated)) =
-        iso965::engagement(micrometres(size.major()), key, size.pitch().to_mm())
-    else {
-        return Err(missing(Missing::Diameter, size, IsoClass::USUAL_INTERNAL));
-    };
-    let within =
-        |limit: f64| crate::measure::settled_cmp(length, mm(limit)) != core::cmp::Ordering::Greater;
-    Ok(Engagement {
-        group: if within(short) {
-            EngagementGroup::Short
-        } else if within(normal) {
-            EngagementGroup::Normal
-        } else {
-            EngagementGroup::Long
-        },
-        short_up_to: mm(short),
-        normal_up_to: mm(normal),
-        evidence: if tabulated {
-            &cite::ISO_ENGAGEMENT
-        } else {
-            &cite::ISO_ENGAGEMENT_DERIVED
-        },
-    })
 }

@@ -149,10 +149,9 @@ pub(super) fn limits(d: f64, tpi: u16, series: Series, class: UnifiedClass) -> I
                 by_size.max(least).min(0.394 * p)
             } else if d < 0.25 {
                 by_size.max(0.25 * p - 0.4 * p * p).min(0.394 * p)
-            } else if tpi >= 4 {
-                0.25 * p - 0.4 * p * p
             } else {
-                0.15 * p
+                // Coarser than 4 tpi the standard has another rule; such pitches are refused when they are made.
+                0.25 * p - 0.4 * p * p
             };
             let basic_minor = d - 1.25 * h;
             // Printed to three places from size #6 (0.138 in) up, except in class 3B.
