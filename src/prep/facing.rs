@@ -155,9 +155,9 @@ pub(super) fn plan(draft: &mut Draft<'_>, facing: Facing<'_>, report: &mut Inter
         readings: Vec::from([tilt.run_out]),
         ..Finding::stated(
             if cut_before {
-                "face after the pass"
+                format!("face after the pass, {}", facing.interface)
             } else {
-                "face as found"
+                format!("face as found, {}", facing.interface)
             },
             format!(
                 "{} ± {} out of square over {}{high}; {} to clean up out to its edge",

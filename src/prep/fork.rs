@@ -24,7 +24,10 @@ pub(super) fn crown(draft: &mut Draft<'_>, sheet: &CrownSheet) {
         leave: Vec::new(),
     };
     draft.caution(Caution::Steering);
-    let seat = super::identity::crown(draft, sheet, &mut report)
+    let on_metal = !covered(sheet.common.coating);
+    let seat = on_metal
+        .then(|| super::identity::crown(draft, sheet, &mut report))
+        .flatten()
         .and_then(|code| find::<CrownSeat>(&code).ok());
     if covered(sheet.common.coating) {
         report.findings.push(Finding::stated("coating", "the seat is coated: a reading includes the coating on both sides, so no verdict before it is off"));

@@ -6,18 +6,25 @@ mod draft;
 mod facing;
 mod fork;
 mod head;
+mod head_bore;
 mod identity;
 mod plan;
 mod press;
 #[cfg(feature = "serde")]
 mod read;
+#[cfg(feature = "serde")]
+mod read_places;
 mod seat_post;
 mod seat_size;
 mod seat_tube;
 mod sheet;
 mod shell;
+mod shell_press;
 mod text;
+mod thread_work;
 mod threads;
+#[cfg(feature = "serde")]
+mod values;
 #[cfg(feature = "serde")]
 mod written;
 

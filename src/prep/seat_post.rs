@@ -141,7 +141,14 @@ pub(super) fn insertion(
             let below = find::<InsertionRule>("below_top_tube_weld")
                 .ok()
                 .and_then(|r| r.depth.as_ref().and_then(Figure::lower));
-            offer(total, format!("{} in all, where it also reaches below the weld", in_mm(total)), grade);
+            offer(
+                total,
+                format!(
+                    "{} in all, where it also reaches below the weld",
+                    in_mm(total)
+                ),
+                grade,
+            );
             if let Some(below) = below {
                 offer(
                     weld + below,

@@ -66,7 +66,8 @@ impl Plan {
         )?;
         wrapped(f, "    why: ", &step.why)?;
         // The stand is needed by everything; what else must come first is worth a line.
-        let worth_saying = |e: &&Edge| e.after == step.number && !e.reason.starts_with("the seat tube");
+        let worth_saying =
+            |e: &&Edge| e.after == step.number && !e.reason.starts_with("the seat tube");
         for edge in self.order.iter().filter(worth_saying) {
             wrapped(f, &format!("    after step {}: ", edge.before), edge.reason)?;
         }
