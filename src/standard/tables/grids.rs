@@ -1,0 +1,2 @@
+use crate::standard::GridCount;
+pub(crate) static GRIDS: [GridCount; 0] = [];
