@@ -209,9 +209,7 @@ impl Fit {
         let [hole, shaft] = self.sizes();
         let both_real = hole.actual && shaft.actual;
         let worst = worse(tightest, loosest);
-        let (outcome, why, probability) = if both_real {
-            (worst.outcome, worst.why, Some(worst.probability))
-        } else if worst.outcome == Outcome::ConformityShown {
+        let (outcome, why, probability) = if both_real || worst.outcome == Outcome::ConformityShown {
             (worst.outcome, worst.why, Some(worst.probability))
         } else if self.hopeless(&window, rule) {
             (Outcome::NonconformityShown, Why::Clear, Some(0.0))
