@@ -120,15 +120,47 @@ pub(super) fn plan<'a>(ground: &Ground<'a>, seen: &Seen<'_>, left: &[Left<'a>]) 
             });
         }
     }
-    // Within 0.05 bit of each other the cheaper one goes first.
-    let step = |bits: f64| libm::round(bits / LEAST_GAIN);
-    found.sort_by(|a, b| {
-        step(b.bits)
-            .partial_cmp(&step(a.bits))
-            .unwrap_or(core::cmp::Ordering::Equal)
-            .then(a.cost.cmp(&b.cost))
-    });
-    found
+    // Best first; within 0.05 bit of the best the cheapest.
+    let mut ranked = Vec::with_capacity(found.len());
+    while let Some(most) = found.iter().map(|n| n.bits).reduce(libm::fmax) {
+        let pick = found
+            .iter()
+            .enumerate()
+            .filter(|(_, n)| n.bits >= most - LEAST_GAIN)
+            .min_by_key(|(_, n)| n.cost)
+            .map_or(0, |(index, _)| index);
+        ranked.push(found.remove(pick));
+    }
+    ranked
+}
+
+/// The reading that already stands for a feature under this or another name.
+fn held_for<'s>(seen: &'s Seen<'_>, kind: InterfaceKind, feature: Feature) -> Option<&'s Size> {
+    let other = match feature {
+        Feature::Bore => Some(Feature::MinorDiameter),
+        Feature::MinorDiameter => Some(Feature::Bore),
+        Feature::CrestDiameter => Some(Feature::OutsideDiameter),
+        Feature::OutsideDiameter if kind == InterfaceKind::Steerer => Some(Feature::CrestDiameter),
+        _ => None,
+    };
+    seen.size(feature).or_else(|| seen.size(other?))
+}
+
+/// Whether the other side of a thread would be needed: a male thread has no minor diameter to read, a female one no
+/// crests outside.
+fn other_side(seen: &Seen<'_>, kind: InterfaceKind, feature: Feature) -> bool {
+    let male = seen
+        .size(Feature::CrestDiameter)
+        .or(seen.size(Feature::OutsideDiameter));
+    let female = seen
+        .size(Feature::MinorDiameter)
+        .or(seen.size(Feature::Bore));
+    kind.is_thread()
+        && match feature {
+            Feature::MinorDiameter => male.is_some() && female.is_none(),
+            Feature::CrestDiameter => female.is_some() && male.is_none(),
+            _ => false,
+        }
 }
 
 fn best_tool<'a>(
@@ -138,8 +170,8 @@ fn best_tool<'a>(
     feature: Feature,
 ) -> Option<(f64, &'static Instrument)> {
     let class = how(feature)?;
-    let held = seen.size(feature);
-    if feature == Feature::Pitch && held.is_some() {
+    let held = held_for(seen, ground.kind, feature);
+    if feature == Feature::Pitch && held.is_some() || other_side(seen, ground.kind, feature) {
         return None;
     }
     let size = typical(ground, left, feature)?;

@@ -42,6 +42,8 @@ pub(super) struct Weighed {
     pub variant: usize,
     /// How many readings that can name a standard were compared.
     pub key_tests: u8,
+    /// How many readings were not compared, because the row has no figure for them.
+    pub untested: u8,
     pub grade: Option<Grade>,
 }
 
@@ -72,13 +74,13 @@ pub(super) fn density(x: f64, u: f64, low: f64, high: f64) -> f64 {
     between(a, b) / width
 }
 
-fn band_density(x: f64, u: f64, low: f64, high: f64, slack: f64) -> f64 {
+fn band_density(x: f64, u: f64, low: f64, high: f64, slack: (f64, f64)) -> f64 {
     let core = density(x, u, low, high);
-    if slack <= 0.0 {
+    if slack.0 <= 0.0 && slack.1 <= 0.0 {
         return core;
     }
     // One in ten threads is worn or cut beyond the usual band (memory).
-    0.9 * core + 0.1 * density(x, u, low - slack, high + slack)
+    0.9 * core + 0.1 * density(x, u, low - slack.0, high + slack.1)
 }
 
 /// Density of a size that no table lists.
@@ -141,6 +143,7 @@ pub(super) fn weigh(
         standing: Standing::Possible,
         variant: 0,
         key_tests: 0,
+        untested: 0,
         grade: None,
     };
     let (coin, struck) = words_and_hands(seen, entry);
@@ -206,6 +209,7 @@ fn weigh_variant(
         standing: Standing::Possible,
         variant,
         key_tests: 0,
+        untested: 0,
         grade: None,
     };
     let mut worst = 0.0;
@@ -225,7 +229,10 @@ fn weigh_variant(
                 });
                 return out;
             }
-            Band::Unknown => out.likelihood *= broad(size.feature),
+            Band::Unknown => {
+                out.untested = out.untested.saturating_add(1);
+                out.likelihood *= broad(size.feature);
+            }
             Band::Sizes {
                 low,
                 high,
@@ -237,7 +244,10 @@ fn weigh_variant(
                     out.key_tests = out.key_tests.saturating_add(1);
                 }
                 out.grade = Some(out.grade.map_or(grade, |g| g.weaker(grade)));
-                let gap = libm::fmax(libm::fmax(low - slack - size.x, size.x - high - slack), 0.0);
+                let gap = libm::fmax(
+                    libm::fmax(low - slack.0 - size.x, size.x - high - slack.1),
+                    0.0,
+                );
                 let distance = gap / size.u;
                 if distance > worst && exceeds(gap, k * size.u) {
                     worst = distance;
