@@ -124,15 +124,13 @@ pub(super) fn decide<'a>(
         && left
             .split_first()
             .is_some_and(|(first, rest)| rest.iter().all(|l| first.entry.interchanges(l.entry)));
-    let mut next = if told || doubtful {
+    // Where it does not matter which it is, nothing needs to be measured.
+    let next = if told || doubtful || interchange {
         Vec::new()
     } else {
         plan(ground, seen, left)
     };
-    let inseparable = several && next.is_empty();
-    if interchange {
-        next.clear();
-    }
+    let inseparable = several && !interchange && next.is_empty();
     let belief = (!beliefs.is_empty()).then(|| {
         let held = verdict(&candidates, &outcome, left, beliefs, &believed);
         if held == Belief::Contradicted && another_name(ground, heights, left, beliefs) {
@@ -158,10 +156,25 @@ pub(super) fn decide<'a>(
     let open = !told && !interchange && hand_open(seen, left);
     answer.notes = words::notes(ground.kind, seen, &answer, &believed, open);
     answer.sentence = words::sentence(&answer, &believed);
+    lead(&mut answer.candidates);
     answer
-        .candidates
-        .sort_by(|a, b| b.share.total_cmp(&a.share));
-    answer
+}
+
+/// Brings the candidates with a share to the front, likeliest first; most have none, so a full sort would be wasted.
+fn lead(candidates: &mut [Candidate]) {
+    for place in 0..candidates.len() {
+        let rest = candidates.iter().enumerate().skip(place);
+        let Some((best, share)) = rest
+            .map(|(index, c)| (index, c.share))
+            .reduce(|a, b| if b.1 > a.1 { b } else { a })
+        else {
+            return;
+        };
+        if share <= 0.0 {
+            return;
+        }
+        candidates.swap(place, best);
+    }
 }
 
 /// Every row as a candidate, with its share; the unlisted one last.
@@ -241,7 +254,7 @@ fn outcome(candidates: &[Candidate], key_read: bool) -> Outcome {
         .iter()
         .filter(|c| c.standing == Standing::Possible)
         .collect();
-    left.sort_by(|a, b| b.share.total_cmp(&a.share));
+    left.sort_unstable_by(|a, b| b.share.total_cmp(&a.share));
     let unlisted = candidates
         .iter()
         .find(|c| c.code == UNLISTED)

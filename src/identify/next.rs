@@ -175,41 +175,40 @@ fn best_tool<'a>(
         return None;
     }
     let size = typical(ground, left, feature)?;
-    let mut best: Option<(f64, &'static Instrument)> = None;
-    let most = entropy(left);
     let allowed = ground.options.tools;
-    for tool in instruments().iter().filter(|t| t.measures.contains(&class)) {
-        if !allowed.is_empty() && !allowed.iter().any(|code| tool.code == *code) {
-            continue;
-        }
-        if best.is_some_and(|(bits, held)| held.cost <= tool.cost && bits >= most - LEAST_GAIN) {
-            continue;
-        }
-        let u = if class == Measures::Pitch {
-            GAUGE_U
-        } else {
-            match tool.standard_uncertainty(mm(size)) {
-                Ok(u) => floor_of(feature, to_mm(u)),
-                Err(_) => continue,
+    let usable = |costs: core::ops::RangeInclusive<u8>| {
+        instruments()
+            .iter()
+            .filter(move |t| costs.contains(&t.cost) && t.measures.contains(&class))
+            .filter(move |t| allowed.is_empty() || allowed.iter().any(|code| t.code == *code))
+            .filter_map(move |tool| {
+                let u = if class == Measures::Pitch {
+                    GAUGE_U
+                } else {
+                    floor_of(feature, to_mm(tool.standard_uncertainty(mm(size)).ok()?))
+                };
+                // Taking the same reading again helps only with something clearly finer.
+                held.is_none_or(|h| u <= 0.7 * h.u).then_some((u, tool))
+            })
+    };
+    // The finest tool tells the most; the cheapest that comes within 0.05 bit of it is enough.
+    let (fine, finest) = usable(0..=u8::MAX).min_by(|a, b| a.0.total_cmp(&b.0))?;
+    let most = gain_of(ground, left, feature, fine, held, seen);
+    if most < LEAST_GAIN {
+        return None;
+    }
+    let mut tried = (fine, most);
+    for cost in 0..finest.cost {
+        for (u, tool) in usable(cost..=cost) {
+            if u != tried.0 {
+                tried = (u, gain_of(ground, left, feature, u, held, seen));
             }
-        };
-        // Taking the same reading again helps only with something clearly finer.
-        if held.is_some_and(|h| u > 0.7 * h.u) {
-            continue;
-        }
-        let bits = gain_of(ground, left, feature, u, held, seen);
-        let take = match best {
-            None => true,
-            Some((held_bits, held_tool)) => {
-                bits > held_bits + LEAST_GAIN
-                    || (bits >= held_bits - LEAST_GAIN && tool.cost < held_tool.cost)
+            if tried.1 >= most - LEAST_GAIN {
+                return Some((tried.1, tool));
             }
-        };
-        if take {
-            best = Some((bits, tool));
         }
     }
-    best
+    Some((most, finest))
 }
 
 /// The middle plane of a frame is not a face that jaws can touch: 0.3 mm at best (memory).
@@ -226,16 +225,6 @@ fn typical<'a>(ground: &Ground<'a>, left: &[Left<'a>], feature: Feature) -> Opti
             Band::Sizes { low, high, .. } => Some(f64::midpoint(low, high)),
             _ => None,
         })
-}
-
-/// Entropy of the weights, bit.
-fn entropy(left: &[Left<'_>]) -> f64 {
-    -left
-        .iter()
-        .map(|l| l.weight)
-        .filter(|w| *w > 0.0)
-        .map(|w| w * libm::log2(w))
-        .sum::<f64>()
 }
 
 fn threaded(left: &Left<'_>) -> Option<u8> {
@@ -422,6 +411,28 @@ fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
         if from > to {
             continue;
         }
+        // Only models that a reading under this one can reach take part.
+        let reach = 10.0 * u;
+        let near = |m: &Held| match m.model {
+            Model::Band { low: a, high: b } => a <= to + reach && b >= from - reach,
+            Model::Anywhere(_) => true,
+        };
+        let own_weight: f64 = models
+            .iter()
+            .filter(|m| m.who == one.who)
+            .map(|m| m.weight)
+            .sum();
+        let neighbours = || models.iter().filter(|m| near(m));
+        if neighbours().all(|m| m.model == one.model) {
+            // One shape for all of them: the densities cancel.
+            let (mut own, mut mixed) = (0.0, 0.0);
+            for m in neighbours() {
+                mixed += m.weight;
+                own += if m.who == one.who { m.weight } else { 0.0 };
+            }
+            bits += one.weight / all * libm::log2(own / own_weight * all / mixed);
+            continue;
+        }
         let (mut sum, mut weights) = (0.0, 0.0);
         for place in 0..PLACES {
             let v = from + (to - from) * (f64::from(place) + 0.5) / f64::from(PLACES);
@@ -434,16 +445,13 @@ fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
                 let y = v + z * u;
                 let chance = here * libm::exp(-0.5 * z * z);
                 weights += chance;
-                let (mut own, mut own_weight, mut mixed) = (0.0, 0.0, 0.0);
-                for m in models {
+                let (mut own, mut mixed) = (0.0, 0.0);
+                for m in neighbours() {
                     let d = m.weight * m.model.density(y, u, held);
                     mixed += d;
-                    if m.who == one.who {
-                        own += d;
-                        own_weight += m.weight;
-                    }
+                    own += if m.who == one.who { d } else { 0.0 };
                 }
-                if own > 0.0 && mixed > 0.0 && own_weight > 0.0 {
+                if own > 0.0 && mixed > 0.0 {
                     sum += chance * libm::log2(own / own_weight * all / mixed);
                 }
             }

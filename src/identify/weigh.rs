@@ -213,8 +213,7 @@ fn weigh_variant(
         grade: None,
     };
     let mut worst = 0.0;
-    let mut bands: [Option<(Size, Band)>; FEATURES] = [None; FEATURES];
-    let mut slots = bands.iter_mut();
+    let mut bands: Option<Bands> = shared.then_some([None; FEATURES]);
     for size in seen.sizes() {
         if !compared(size.feature) {
             continue;
@@ -269,7 +268,10 @@ fn weigh_variant(
                         return out;
                     }
                 } else if shared && size.group > 0 {
-                    if let Some(slot) = slots.next() {
+                    let slot = bands
+                        .as_mut()
+                        .and_then(|b| b.get_mut(size.feature as usize));
+                    if let Some(slot) = slot {
                         *slot = Some((*size, band));
                     }
                 } else {
@@ -278,8 +280,10 @@ fn weigh_variant(
             }
         }
     }
-    if shared && out.likelihood > 0.0 {
-        out.likelihood *= joint(&bands);
+    if let Some(bands) = &bands
+        && out.likelihood > 0.0
+    {
+        out.likelihood *= joint(bands);
     }
     out
 }
@@ -293,9 +297,12 @@ fn exceeds(gap: f64, limit: f64) -> bool {
     }
 }
 
+/// Readings that share an instrument, each with its band.
+type Bands = [Option<(Size, Band)>; FEATURES];
+
 /// Likelihood of readings that share instruments: for each instrument the product over its readings, averaged over
 /// what its common error may be (trapezoid rule over ±4 of its standard uncertainty).
-fn joint(bands: &[Option<(Size, Band)>; FEATURES]) -> f64 {
+fn joint(bands: &Bands) -> f64 {
     const STEPS: i32 = 20;
     let mut product = 1.0;
     for (size, _) in bands.iter().flatten() {
