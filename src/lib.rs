@@ -9,8 +9,14 @@ extern crate std;
 
 mod error;
 pub mod evidence;
+pub mod face;
+pub mod fit;
+pub mod identify;
+pub mod judge;
 pub mod measure;
+pub mod prep;
 pub mod quantity;
+pub mod standard;
 pub mod thread;
 
 pub use error::{Error, ErrorKind};

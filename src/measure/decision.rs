@@ -175,7 +175,7 @@ pub fn conformance_probability(reading: &Reading, limits: &Limits) -> f64 {
 }
 
 /// Probability that must be reached for the 2017 rule.
-const SHOWN: f64 = 0.95;
+pub(super) const SHOWN: f64 = 0.95;
 
 /// Holds a reading against limits by a rule.
 ///

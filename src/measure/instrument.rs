@@ -104,9 +104,28 @@ impl Instrument {
     /// # Errors
     /// `NotTabulated` when no permissible error is known for this size.
     pub fn standard_uncertainty(&self, size: Length) -> Result<Length, Error> {
+        let limit = self.permissible_error(size)?;
+        let part = |figure: &Option<Figure>| {
+            figure
+                .as_ref()
+                .and_then(|f| f.nominal().or_else(|| f.upper()))
+                .map_or(0.0, to_mm)
+        };
+        let permissible = to_mm(limit) / libm::sqrt(3.0);
+        let resolution = part(&self.resolution) / libm::sqrt(12.0);
+        let hand = part(&self.repeatability);
+        Ok(mm(libm::sqrt(
+            permissible * permissible + resolution * resolution + hand * hand,
+        )))
+    }
+
+    /// The permissible error, plus or minus, that is tabulated for this size.
+    ///
+    /// # Errors
+    /// `NotTabulated` when none is.
+    pub fn permissible_error(&self, size: Length) -> Result<Length, Error> {
         let magnitude = if size < mm(0.0) { -size } else { size };
-        let limit = self
-            .limits
+        self.limits
             .iter()
             .find(|l| magnitude <= l.up_to && (magnitude > l.over || l.over <= mm(0.0)))
             .and_then(|l| l.error.upper().or_else(|| l.error.nominal()))
@@ -121,19 +140,7 @@ impl Instrument {
                     ),
                     "state the uncertainty of the reading itself: `+/- 0.05 mm`",
                 )
-            })?;
-        let part = |figure: &Option<Figure>| {
-            figure
-                .as_ref()
-                .and_then(|f| f.nominal().or_else(|| f.upper()))
-                .map_or(0.0, to_mm)
-        };
-        let permissible = to_mm(limit) / libm::sqrt(3.0);
-        let resolution = part(&self.resolution) / libm::sqrt(12.0);
-        let hand = part(&self.repeatability);
-        Ok(mm(libm::sqrt(
-            permissible * permissible + resolution * resolution + hand * hand,
-        )))
+            })
     }
 
     /// A reading taken with this instrument.

@@ -98,6 +98,14 @@ impl Reading {
         Self::new(value, mm(0.0))
     }
 
+    /// Exactly nothing: where a sum starts.
+    pub(crate) const fn zero() -> Self {
+        Self {
+            value: mm(0.0),
+            u: mm(0.0),
+        }
+    }
+
     /// A value with its expanded uncertainty U (k = 2).
     ///
     /// # Errors

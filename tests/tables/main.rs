@@ -8,7 +8,11 @@
     clippy::indexing_slicing
 )]
 
+mod families;
+mod grid_fit;
 mod grid_thread;
+mod rust;
+mod schema;
 
 use std::io::Write;
 use std::path::Path;
@@ -21,9 +25,35 @@ struct Rendered {
 }
 
 fn all() -> Vec<Rendered> {
-    let mut all = Vec::new();
-    all.extend(grid_thread::render());
-    all
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let (mut rendered, mut checks) = families::render(root);
+    for grid in std::fs::read_dir(root.join("data/grids")).unwrap() {
+        let path = grid.unwrap().path();
+        let name = path.file_name().unwrap().to_string_lossy().into_owned();
+        let mut reader = csv::Reader::from_path(&path).unwrap();
+        let column = reader
+            .headers()
+            .unwrap()
+            .iter()
+            .position(|h| h == "source")
+            .expect("a grid cites its source");
+        for record in reader.records() {
+            let source = record.unwrap().get(column).unwrap_or_default().to_owned();
+            if !source.is_empty() && name != "thread_hands.csv" {
+                checks.cite_in_grid(&name, &source);
+            }
+        }
+    }
+    families::unused_sources(&mut checks);
+    assert!(
+        checks.problems.is_empty(),
+        "{} problems:\n{}",
+        checks.problems.len(),
+        checks.problems.join("\n")
+    );
+    rendered.extend(grid_fit::render());
+    rendered.extend(grid_thread::render());
+    rendered
 }
 
 /// Generated code is formatted like the rest.

@@ -1,0 +1,293 @@
+//! What may still come off a face: every limit by name, and the nearest of them.
+
+use alloc::vec::Vec;
+use core::cmp::Ordering;
+use core::fmt;
+
+use crate::evidence::{Grade, Text};
+use crate::measure::{Reading, settled_cmp};
+use crate::quantity::{Length, in_mm, mm};
+use crate::{Error, ErrorKind};
+
+/// What a limit protects.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    strum::Display,
+    strum::EnumString,
+    strum::EnumIter,
+    strum::IntoStaticStr,
+)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[strum(serialize_all = "snake_case")]
+#[non_exhaustive]
+pub enum LimitKind {
+    /// The width of the shell or the length of the head tube must not fall below its least value.
+    MinimumWidth,
+    /// The counterbore or bearing seat must stay deep enough for what goes in.
+    SeatDepth,
+    /// Enough thread must be left.
+    ThreadLeft,
+    /// The crown, its race or the seal must stay clear of the face.
+    Clearance,
+    /// The cut must stop short of painted surface that is to stay.
+    PaintLip,
+    /// The flat-mount must stay thick enough for its bolts, which must not bottom.
+    MountThickness,
+    /// The wall or insert must stay thick enough.
+    Wall,
+    /// The frame or component maker's own written limit.
+    Maker,
+    /// Anything else, named in words.
+    Other,
+}
+
+/// One limit on a cut: what it protects, how much may come off before it stops the cut, and what that is worth.
+///
+/// ```
+/// use framegauge::{Grade, face::{CutLimit, LimitKind}, in_mm, measure::Reading, mm};
+/// let width = Reading::new(mm(68.30), mm(0.01)).unwrap();
+/// let limit = CutLimit::leaving(LimitKind::MinimumWidth, "68 mm shell, least 67.9 mm", &width, mm(67.9), Grade::Published).unwrap();
+/// assert_eq!(in_mm(limit.may_come_off().unwrap().value()).to_string(), "0.400 mm");
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub struct CutLimit {
+    kind: LimitKind,
+    what: Text,
+    left: Left,
+    grade: Grade,
+}
+
+#[derive(Debug, Clone, PartialEq)]
+enum Left {
+    Known(Reading),
+    Unknown { measure: Text },
+}
+
+impl CutLimit {
+    /// A limit stated as an amount that may come off. Zero or less: nothing more may.
+    ///
+    /// # Errors
+    /// `Missing` when the limit is not named.
+    pub fn new(
+        kind: LimitKind,
+        what: impl Into<Text>,
+        may_come_off: Reading,
+        grade: Grade,
+    ) -> Result<Self, Error> {
+        let what = named(what.into())?;
+        Ok(Self {
+            kind,
+            what,
+            left: Left::Known(may_come_off),
+            grade,
+        })
+    }
+
+    /// The limit that a measured size must stay at or above `least`, where every millimetre cut takes a millimetre off
+    /// it: a width, a seat depth, a length of thread, a gap, a thickness.
+    ///
+    /// # Errors
+    /// `Missing` when the limit is not named; `NotFinite` for a least value that is none.
+    pub fn leaving(
+        kind: LimitKind,
+        what: impl Into<Text>,
+        measured: &Reading,
+        least: Length,
+        grade: Grade,
+    ) -> Result<Self, Error> {
+        let least = Reading::exact(least).map_err(|e| e.within("least"))?;
+        Self::new(kind, what, measured.less(&least), grade)
+    }
+
+    /// A limit that exists but is not known; `measure` says what to measure or whom to ask. While it stands, no cut is
+    /// shown to be allowed.
+    ///
+    /// # Errors
+    /// `Missing` when the limit is not named.
+    pub fn unknown(
+        kind: LimitKind,
+        what: impl Into<Text>,
+        measure: impl Into<Text>,
+    ) -> Result<Self, Error> {
+        let what = named(what.into())?;
+        Ok(Self {
+            kind,
+            what,
+            left: Left::Unknown {
+                measure: measure.into(),
+            },
+            grade: Grade::Shop,
+        })
+    }
+
+    /// What it protects.
+    #[must_use]
+    pub const fn kind(&self) -> LimitKind {
+        self.kind
+    }
+    /// Its name, for a person.
+    #[must_use]
+    pub fn what(&self) -> &str {
+        &self.what
+    }
+    /// How much may come off; `None` when unknown.
+    #[must_use]
+    pub const fn may_come_off(&self) -> Option<&Reading> {
+        match &self.left {
+            Left::Known(left) => Some(left),
+            Left::Unknown { .. } => None,
+        }
+    }
+    /// What to measure, or whom to ask, when it is unknown; else empty.
+    #[must_use]
+    pub fn measure(&self) -> &str {
+        match &self.left {
+            Left::Known(_) => "",
+            Left::Unknown { measure } => measure,
+        }
+    }
+    /// What the limit is worth.
+    #[must_use]
+    pub const fn grade(&self) -> Grade {
+        self.grade
+    }
+    /// What may come off for certain: the value less U.
+    fn surely(&self) -> Option<Length> {
+        self.may_come_off()
+            .map(|left| left.value() - left.expanded_uncertainty())
+    }
+}
+
+fn named(what: Text) -> Result<Text, Error> {
+    if what.trim().is_empty() {
+        return Err(Error::new(
+            ErrorKind::Missing,
+            "limit",
+            "",
+            "a limit without a name",
+            "say what it protects, e.g. `68 mm shell, least 67.9 mm`",
+        ));
+    }
+    Ok(what)
+}
+
+impl fmt::Display for CutLimit {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match &self.left {
+            Left::Known(left) => write!(f, "{}: {} may come off", self.what, in_mm(left.value())),
+            Left::Unknown { measure } => write!(f, "{}: unknown, {measure}", self.what),
+        }
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for CutLimit {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut out = serializer.serialize_struct("CutLimit", 5)?;
+        out.serialize_field("kind", &self.kind)?;
+        out.serialize_field("what", &self.what)?;
+        out.serialize_field("may_come_off", &self.may_come_off())?;
+        out.serialize_field("measure", self.measure())?;
+        out.serialize_field("grade", &self.grade)?;
+        out.end()
+    }
+}
+
+/// Everything that limits a cut. The nearest limit counts, and is named.
+///
+/// ```
+/// use framegauge::{Grade, face::{Allowance, CutLimit, LimitKind}, measure::Reading, mm};
+/// let off = |v| Reading::new(mm(v), mm(0.01)).unwrap();
+/// let allowance = Allowance::new([
+///     CutLimit::new(LimitKind::MinimumWidth, "least width", off(0.40), Grade::Published).unwrap(),
+///     CutLimit::new(LimitKind::PaintLip, "paint lip", off(0.15), Grade::Shop).unwrap(),
+/// ]);
+/// assert_eq!(allowance.nearest().unwrap().what(), "paint lip");
+/// ```
+#[derive(Debug, Clone, PartialEq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(transparent))]
+pub struct Allowance {
+    limits: Vec<CutLimit>,
+}
+
+impl Allowance {
+    /// An allowance from its limits.
+    pub fn new(limits: impl Into<Vec<CutLimit>>) -> Self {
+        Self {
+            limits: limits.into(),
+        }
+    }
+    /// Adds a limit.
+    #[must_use]
+    pub fn and(mut self, limit: CutLimit) -> Self {
+        self.limits.push(limit);
+        self
+    }
+    /// All limits, in the order given.
+    #[must_use]
+    pub fn limits(&self) -> &[CutLimit] {
+        &self.limits
+    }
+    /// The known limit that leaves least to come off for certain (value less U); of equals the first.
+    #[must_use]
+    pub fn nearest(&self) -> Option<&CutLimit> {
+        self.limits
+            .iter()
+            .filter_map(|limit| Some((limit.surely()?, limit)))
+            .fold(
+                None,
+                |nearest: Option<(Length, &CutLimit)>, next| match nearest {
+                    Some(best) if settled_cmp(next.0, best.0) != Ordering::Less => Some(best),
+                    _ => Some(next),
+                },
+            )
+            .map(|(_, limit)| limit)
+    }
+    /// The first limit that is not known.
+    #[must_use]
+    pub fn first_unknown(&self) -> Option<&CutLimit> {
+        self.limits
+            .iter()
+            .find(|limit| limit.may_come_off().is_none())
+    }
+    /// The same allowance after this much has come off the face.
+    ///
+    /// ```
+    /// use framegauge::{Grade, face::{Allowance, CutLimit, LimitKind}, in_mm, measure::Reading, mm};
+    /// let limit = CutLimit::new(LimitKind::Wall, "insert", Reading::exact(mm(0.3)).unwrap(), Grade::Shop).unwrap();
+    /// let left = Allowance::new([limit]).after(&Reading::exact(mm(0.1)).unwrap());
+    /// assert_eq!(in_mm(left.nearest().unwrap().may_come_off().unwrap().value()).to_string(), "0.200 mm");
+    /// ```
+    #[must_use]
+    pub fn after(&self, taken: &Reading) -> Self {
+        let limits = self.limits.iter().map(|limit| {
+            let mut limit = limit.clone();
+            if let Left::Known(left) = limit.left {
+                limit.left = Left::Known(left.less(taken));
+            }
+            limit
+        });
+        Self {
+            limits: limits.collect(),
+        }
+    }
+    /// Whether something may come off for certain: every limit known, the nearest above zero by more than U.
+    #[must_use]
+    pub fn leaves_something(&self) -> bool {
+        self.first_unknown().is_none()
+            && self
+                .nearest()
+                .and_then(CutLimit::surely)
+                .is_some_and(|sure| settled_cmp(sure, mm(0.0)) == Ordering::Greater)
+    }
+}

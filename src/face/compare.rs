@@ -1,0 +1,138 @@
+//! Before and after: what a pass really took off, and whether the cutter ran square.
+
+use alloc::format;
+
+use super::kernel::{P, lsq};
+use super::plane::{Plane, RunOut};
+use super::report::report;
+use super::ring::RingSurvey;
+use super::tilt::Tilt;
+use crate::evidence::Text;
+use crate::measure::{Decision, DecisionRule, Outcome, Reading, decide};
+use crate::quantity::{Length, in_mm, mm, to_mm};
+use crate::{Error, ErrorKind};
+
+report! {
+    /// The record of a pass, from a survey before and one after.
+    PassRecord {
+        /// Places probed both times.
+        stations: usize as own "stations",
+        /// Of those, places where more came off than the readings' uncertainty (k = 2).
+        cut: usize as own "cut_stations",
+        /// Most that came off anywhere.
+        most: Reading as own "removed_most",
+        /// Least that came off anywhere.
+        least: Reading as own "removed_least",
+        /// Mean over the stations.
+        mean: Reading as own "removed_mean",
+        /// Tilt before.
+        before: Tilt as own "tilt_before",
+        /// Tilt after.
+        after: Tilt as own "tilt_after",
+        /// Tilt of the part that was cut: how the cutter ran; `None` when fewer than three places, or places in line, were cut.
+        cutter: Option<RunOut> as own "cutter_tilt",
+        /// The cutter's tilt against the limit of squareness; `None` with no tilt of the cutter to judge.
+        ran_square: Option<Decision> as own "ran_square",
+        /// The face seems to have grown somewhere: the zero of the indicator moved between the surveys, and only shapes
+        /// can be compared, not amounts.
+        zero_moved: bool as own "zero_moved",
+        /// The record in a sentence.
+        words: Text as own "words",
+    }
+}
+
+/// How far a place may lie from the one probed before, in millimetres.
+const SAME_PLACE_MM: f64 = 0.5;
+
+impl RingSurvey {
+    /// Compares this survey (before) with one after a pass, over the places probed both times. Heights of both must have
+    /// the same zero along the pilot; the cutter's tilt is held against the squareness of the goal.
+    ///
+    /// # Errors
+    /// `Contradiction` for different data or faces; `Missing` when fewer than three places were probed both times.
+    pub fn compare(
+        &self,
+        after: &Self,
+        goal: &super::FacingGoal,
+        rule: DecisionRule,
+    ) -> Result<PassRecord, Error> {
+        self.same_datum(after)?;
+        let u = libm::hypot(self.u_mm(), after.u_mm());
+        let pairs = || {
+            self.points.iter().filter_map(|b| {
+                let a = after
+                    .points
+                    .iter()
+                    .find(|a| libm::hypot(a.x - b.x, a.y - b.y) < SAME_PLACE_MM)?;
+                Some((b.z - a.z, *a))
+            })
+        };
+        let stations = pairs().count();
+        if stations < 3 {
+            return Err(Error::new(
+                ErrorKind::Missing,
+                "probes",
+                stations,
+                "fewer than three places were probed both times",
+                "probe the same clock angles and radius before and after",
+            ));
+        }
+        let removed = || pairs().map(|(off, _)| off);
+        let least = removed().fold(f64::INFINITY, f64::min);
+        let most = removed().fold(f64::NEG_INFINITY, f64::max);
+        #[expect(clippy::cast_precision_loss, reason = "a count")]
+        let n = stations as f64;
+        let mean = removed().sum::<f64>() / n;
+        let cut: alloc::vec::Vec<P> = pairs()
+            .filter(|(off, _)| *off > 2.0 * u)
+            .map(|(_, a)| a)
+            .collect();
+        let over = goal.over();
+        let fit = lsq::fit(&cut);
+        let cutter = match &fit {
+            Some(fit) => Some(Plane(fit.plane).run_out(over)?),
+            None => None,
+        };
+        let ran_square = match (&fit, &cutter) {
+            (Some(fit), Some(run_out)) => {
+                let spread = fit.worst_slope_u(after.u_mm()) * to_mm(over);
+                Some(decide(
+                    &Reading::new(run_out.value, mm(spread))?,
+                    &goal.square(),
+                    rule,
+                ))
+            }
+            _ => None,
+        };
+        let zero_moved = least < -2.0 * u - 1e-6;
+        let words = words(mm(least), mm(most), ran_square.as_ref(), zero_moved);
+        Ok(PassRecord {
+            stations,
+            cut: cut.len(),
+            most: Reading::new(mm(most), mm(u))?,
+            least: Reading::new(mm(least), mm(u))?,
+            mean: Reading::new(mm(mean), mm(u / libm::sqrt(n)))?,
+            before: self.tilt(over)?,
+            after: after.tilt(over)?,
+            cutter,
+            ran_square,
+            zero_moved,
+            words,
+        })
+    }
+}
+
+fn words(least: Length, most: Length, ran_square: Option<&Decision>, zero_moved: bool) -> Text {
+    if zero_moved {
+        return "the face seems to have grown: the zero of the indicator moved, so amounts cannot be told".into();
+    }
+    let square = match ran_square.map(|d| d.outcome) {
+        Some(Outcome::ConformityShown) => "the cutter ran square",
+        Some(Outcome::NonconformityShown) => {
+            "the cutter did not run square: look for play or chips in the pilot"
+        }
+        Some(Outcome::Undecided) => "whether the cutter ran square is not shown",
+        None => "too little was cut to say how the cutter ran",
+    };
+    format!("{} to {} came off; {square}", in_mm(least), in_mm(most)).into()
+}

@@ -1,0 +1,337 @@
+//! The facing decision: done, one more pass, stop, cannot clean up, or measure first.
+
+use alloc::format;
+use alloc::string::ToString;
+
+use super::allowance::{Allowance, CutLimit};
+use super::depth::CleanUp;
+use super::report::report;
+use super::ring::RingSurvey;
+use super::tilt::Tilt;
+use crate::evidence::{Grade, Text};
+use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, Why, decide};
+use crate::quantity::{Length, in_mm, mm};
+use crate::{Error, ErrorKind};
+
+/// What the face must be: squareness as run-out over a diameter, and how much of it the cutter must have touched.
+///
+/// ```
+/// use framegauge::{Grade, face::FacingGoal, mm};
+/// let goal = FacingGoal::square_within(mm(0.05), mm(40.0), Grade::Shop).unwrap().touching(0.9).unwrap();
+/// assert_eq!(goal.share(), 0.9);
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub struct FacingGoal {
+    square: Limits,
+    over: Length,
+    flat: Option<Limits>,
+    share: f64,
+}
+
+impl FacingGoal {
+    /// Square to the pilot within this run-out over this diameter; the whole ring is to be touched if it is cut.
+    ///
+    /// # Errors
+    /// `NotFinite`, `OutOfRange` for a limit or a diameter that is none.
+    pub fn square_within(limit: Length, over: Length, grade: Grade) -> Result<Self, Error> {
+        let over = super::plane::diameter(over)?;
+        Ok(Self {
+            square: upper(limit, grade, "squareness")?,
+            over,
+            flat: None,
+            share: 1.0,
+        })
+    }
+    /// Also flat within this zone.
+    ///
+    /// # Errors
+    /// `NotFinite`, `OutOfRange` for a limit that is none.
+    pub fn flat_within(mut self, limit: Length, grade: Grade) -> Result<Self, Error> {
+        self.flat = Some(upper(limit, grade, "flatness")?);
+        Ok(self)
+    }
+    /// The share of the ring that a cut must have touched, above 0 and up to 1.
+    ///
+    /// # Errors
+    /// `OutOfRange`.
+    pub fn touching(mut self, share: f64) -> Result<Self, Error> {
+        if !(share > 0.0 && share <= 1.0) {
+            return Err(Error::new(
+                ErrorKind::OutOfRange,
+                "share",
+                share,
+                "a share of the face lies above 0 and not above 1",
+                "0.9 means nine tenths of the ring",
+            ));
+        }
+        self.share = share;
+        Ok(self)
+    }
+    /// Limit of the run-out.
+    #[must_use]
+    pub const fn square(&self) -> Limits {
+        self.square
+    }
+    /// The diameter it is stated over.
+    #[must_use]
+    pub const fn over(&self) -> Length {
+        self.over
+    }
+    /// Limit of the flatness zone, where one is set.
+    #[must_use]
+    pub const fn flat(&self) -> Option<Limits> {
+        self.flat
+    }
+    /// The share to be touched.
+    #[must_use]
+    pub const fn share(&self) -> f64 {
+        self.share
+    }
+}
+
+fn upper(limit: Length, grade: Grade, field: &'static str) -> Result<Limits, Error> {
+    if limit.value.is_finite() && limit <= mm(0.0) {
+        return Err(Error::new(
+            ErrorKind::OutOfRange,
+            field,
+            in_mm(limit),
+            "no face is better than perfect",
+            "give the largest error that is acceptable",
+        ));
+    }
+    Limits::at_most(limit, grade).map_err(|e| e.within(field))
+}
+
+/// What to do with the face.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(tag = "step", rename_all = "snake_case")
+)]
+pub enum FacingStep {
+    /// Square and flat enough as it is: leave it.
+    Done,
+    /// One more pass: at least so deep after first touch, and with the uncertainty of the survey perhaps as deep as `up_to`.
+    OnePass {
+        /// Depth after first touch.
+        #[cfg_attr(
+            feature = "serde",
+            serde(rename = "depth_mm", serialize_with = "crate::quantity::serial::as_mm")
+        )]
+        depth: Length,
+        /// Depth with its uncertainty, U (k = 2).
+        #[cfg_attr(
+            feature = "serde",
+            serde(rename = "up_to_mm", serialize_with = "crate::quantity::serial::as_mm")
+        )]
+        up_to: Length,
+        /// The nearest limit, which this pass does not reach; `None` when no limit was stated.
+        limit: Option<CutLimit>,
+    },
+    /// Nothing more may come off, because of this limit.
+    Stop {
+        /// The limit.
+        limit: CutLimit,
+    },
+    /// What may come off does not clean the face up.
+    CannotCleanUp {
+        /// What may come off for certain.
+        #[cfg_attr(
+            feature = "serde",
+            serde(rename = "depth_mm", serialize_with = "crate::quantity::serial::as_mm")
+        )]
+        depth: Length,
+        /// The share of the face that this depth touches, 0 to 1.
+        share_reachable: f64,
+        /// The limit that sets it.
+        limit: CutLimit,
+    },
+    /// Not shown either way: measure this first.
+    Undecided {
+        /// What to measure.
+        measure: Text,
+    },
+}
+
+report! {
+    /// The facing decision with everything it rests on.
+    FacingReport {
+        /// What to do.
+        step: FacingStep as own "step",
+        /// The same in a sentence.
+        words: Text as own "words",
+        /// Tilt over the diameter of the goal.
+        tilt: Tilt as own "tilt",
+        /// Tilt against its limit.
+        square: Decision as own "square",
+        /// Flatness against its limit, where one is set.
+        flat: Option<Decision> as own "flat",
+        /// Depth to clean up the whole face.
+        clean_up: CleanUp as own "clean_up",
+        /// The nearest limit.
+        nearest: Option<CutLimit> as own "nearest_limit",
+        /// The weakest grade among the limits used.
+        grade: Grade as own "grade",
+    }
+}
+
+impl RingSurvey {
+    /// Decides what to do with this face: goal against what was read, depth needed against what may come off.
+    ///
+    /// An allowance without any limit is no permission: the answer is then `Undecided` whenever something has to come
+    /// off. State the limits, or state in one of them that there is none.
+    ///
+    /// # Errors
+    /// Those of [`Self::tilt`].
+    pub fn decide_facing(
+        &self,
+        goal: &FacingGoal,
+        allowance: &Allowance,
+        rule: DecisionRule,
+    ) -> Result<FacingReport, Error> {
+        let tilt = self.tilt(goal.over)?;
+        let square = decide(&tilt.run_out, &goal.square, rule);
+        let flat = match goal.flat {
+            Some(limits) => Some(decide(&self.flatness()?.zone, &limits, rule)),
+            None => None,
+        };
+        let clean_up = self.clean_up();
+        let step = self.step(goal, allowance, rule, &square, flat.as_ref(), &clean_up)?;
+        let nearest = allowance.nearest().cloned();
+        let grade = [
+            Some(square.grade),
+            flat.as_ref().map(|f| f.grade),
+            nearest.as_ref().map(CutLimit::grade),
+        ]
+        .into_iter()
+        .flatten()
+        .fold(square.grade, Grade::weaker);
+        let words = words(&step);
+        Ok(FacingReport {
+            step,
+            words,
+            tilt,
+            square,
+            flat,
+            clean_up,
+            nearest,
+            grade,
+        })
+    }
+
+    fn step(
+        &self,
+        goal: &FacingGoal,
+        allowance: &Allowance,
+        rule: DecisionRule,
+        square: &Decision,
+        flat: Option<&Decision>,
+        clean_up: &CleanUp,
+    ) -> Result<FacingStep, Error> {
+        let shown = |outcome| move |d: &Decision| d.outcome == outcome;
+        let judged = || core::iter::once(square).chain(flat);
+        if judged().all(shown(Outcome::ConformityShown)) {
+            return Ok(FacingStep::Done);
+        }
+        if !judged().any(shown(Outcome::NonconformityShown)) {
+            let coarse = judged().any(|d| d.why == Why::InstrumentTooCoarse);
+            return Ok(FacingStep::Undecided {
+                measure: self.look_closer(coarse),
+            });
+        }
+        if let Some(unknown) = allowance.first_unknown() {
+            return Ok(FacingStep::Undecided {
+                measure: format!("{}: {}", unknown.what(), unknown.measure()).into(),
+            });
+        }
+        let Some((limit, left)) = allowance
+            .nearest()
+            .and_then(|l| Some((l, l.may_come_off()?)))
+        else {
+            return Ok(FacingStep::Undecided {
+                measure: "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into(),
+            });
+        };
+        let at_zero = Limits::at_least(mm(0.0), limit.grade())?;
+        if decide(left, &at_zero, rule).outcome != Outcome::ConformityShown
+            || left.value() <= mm(0.0)
+        {
+            return Ok(FacingStep::Stop {
+                limit: limit.clone(),
+            });
+        }
+        let needed = self.needed(goal, clean_up)?;
+        let spare = left.less(&needed);
+        match decide(&spare, &at_zero, rule).outcome {
+            Outcome::ConformityShown => Ok(FacingStep::OnePass {
+                depth: needed.value(),
+                up_to: needed.value() + needed.expanded_uncertainty(),
+                limit: Some(limit.clone()),
+            }),
+            Outcome::NonconformityShown => {
+                let depth = left.value() - left.expanded_uncertainty();
+                let depth = if depth > mm(0.0) { depth } else { mm(0.0) };
+                Ok(FacingStep::CannotCleanUp { depth, share_reachable: self.touched_area(depth)?, limit: limit.clone() })
+            }
+            Outcome::Undecided => Ok(FacingStep::Undecided {
+                measure: format!(
+                    "{} needed and {} left under \"{}\" are too close: measure both finer, or cut part of it and survey again",
+                    in_mm(needed.value()),
+                    in_mm(left.value()),
+                    limit.what(),
+                )
+                .into(),
+            }),
+        }
+    }
+
+    /// Depth that the goal asks for, with its uncertainty.
+    fn needed(&self, goal: &FacingGoal, clean_up: &CleanUp) -> Result<Reading, Error> {
+        let depth = if goal.share < 1.0 {
+            self.depth_for_share(goal.share)?
+        } else {
+            clean_up.at_outer_edge
+        };
+        Reading::new(depth, clean_up.standard_uncertainty)
+    }
+
+    fn look_closer(&self, coarse: bool) -> Text {
+        if coarse {
+            return "the face with a finer indicator: this one cannot show the limit".into();
+        }
+        let more = super::sampling::recommended_probes(self.points.len());
+        format!("the face again: {more} probes all round, each read twice and pooled").into()
+    }
+}
+
+fn words(step: &FacingStep) -> Text {
+    match step {
+        FacingStep::Done => "done: square enough as it is".into(),
+        FacingStep::OnePass { depth, up_to, .. } => format!(
+            "one more pass: {} after first touch, at most {}",
+            in_mm(*depth),
+            in_mm(*up_to)
+        )
+        .into(),
+        FacingStep::Stop { limit } => format!(
+            "stop: nothing more may come off because of {}",
+            limit.what()
+        )
+        .into(),
+        FacingStep::CannotCleanUp {
+            depth,
+            share_reachable,
+            limit,
+        } => format!(
+            "cannot clean up: {} allows {}, which touches {:.0} % of the face",
+            limit.what(),
+            in_mm(*depth),
+            share_reachable * 100.0
+        )
+        .into(),
+        FacingStep::Undecided { measure } => {
+            format!("undecided: measure {}", measure.to_string()).into()
+        }
+    }
+}

@@ -1,0 +1,40 @@
+//! Private kernels on bare millimetres. Nothing here allocates; callers have checked that every number is finite.
+
+pub(crate) mod lsq;
+pub(crate) mod seat;
+pub(crate) mod shape;
+pub(crate) mod tangent;
+pub(crate) mod zone;
+
+pub(crate) use super::plane::Point as P;
+
+/// z = a x + b y + c.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Abc {
+    pub(crate) a: f64,
+    pub(crate) b: f64,
+    pub(crate) c: f64,
+}
+
+impl Abc {
+    #[inline]
+    pub(crate) fn at(&self, x: f64, y: f64) -> f64 {
+        self.a * x + self.b * y + self.c
+    }
+    #[inline]
+    pub(crate) fn residual(&self, p: &P) -> f64 {
+        p.z - self.a * p.x - self.b * p.y - self.c
+    }
+    /// Lowest and highest residual.
+    pub(crate) fn range(&self, points: &[P]) -> (f64, f64) {
+        points
+            .iter()
+            .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), p| {
+                let r = self.residual(p);
+                (
+                    if r < low { r } else { low },
+                    if r > high { r } else { high },
+                )
+            })
+    }
+}

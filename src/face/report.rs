@@ -1,0 +1,53 @@
+//! One declaration for a result type and its serialized form: the field, its type, how it is written, and its name
+//! with the unit. Numbers are settled on the way out.
+
+/// Declares a public result type; with feature `serde` it serializes under the names given.
+macro_rules! report {
+    ($(#[$meta:meta])* $name:ident { $( $(#[$field_meta:meta])* $field:ident : $type:ty as $form:ident $label:literal ),* $(,)? }) => {
+        $(#[$meta])*
+        #[derive(Debug, Clone, PartialEq)]
+        pub struct $name {
+            $( $(#[$field_meta])* pub $field: $type, )*
+        }
+
+        #[cfg(feature = "serde")]
+        impl serde::Serialize for $name {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                use serde::ser::SerializeStruct;
+                let fields = [$($label),*].len();
+                let mut out = serializer.serialize_struct(stringify!($name), fields)?;
+                $( out.serialize_field($label, &crate::face::report::form::$form(&self.$field))?; )*
+                out.end()
+            }
+        }
+    };
+}
+pub(crate) use report;
+
+/// How a field is written.
+#[cfg(feature = "serde")]
+pub(crate) mod form {
+    use crate::quantity::{Angle, Length, Printed, settled_mm};
+
+    /// Millimetres, settled to whole nanometres.
+    pub(crate) fn mm(length: &Length) -> f64 {
+        settled_mm(*length)
+    }
+    /// Millimetres or null.
+    pub(crate) fn mm_or_null(length: &Option<Length>) -> Option<f64> {
+        length.map(settled_mm)
+    }
+    /// Degrees, free of binary noise.
+    pub(crate) fn degrees(angle: &Angle) -> f64 {
+        // A ten-thousandth of a degree is finer than any reading of a face.
+        (libm::round(angle.in_unit() * 1e4) / 1e4) + 0.0
+    }
+    /// A share or factor, to six places.
+    pub(crate) fn share(share: &f64) -> f64 {
+        (libm::round(share * 1e6) / 1e6) + 0.0
+    }
+    /// As the type itself serializes.
+    pub(crate) fn own<T>(value: &T) -> &T {
+        value
+    }
+}

@@ -1,0 +1,495 @@
+//! What to measure next: expected information about which of the candidates left it is (Lindley 1956), the cheapest
+//! instrument on ties.
+
+use alloc::vec::Vec;
+
+use super::answer::Next;
+use super::assume::{GAUGE_U, LEAST_GAIN};
+use super::band::{Band, Ground};
+use super::entry::Entry;
+use super::gather::{Seen, Size};
+use super::weigh::{broad, density};
+use super::{Feature, InterfaceKind};
+use crate::measure::{Instrument, Measures, instruments};
+use crate::quantity::{mm, to_mm};
+use crate::standard::Place;
+use crate::thread::Hand;
+
+/// A candidate that is left, with its weight among those left.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Left<'a> {
+    pub entry: Entry<'a>,
+    pub variant: usize,
+    pub weight: f64,
+}
+
+/// What can be measured or looked at, by kind.
+const fn measurable(kind: InterfaceKind) -> &'static [Feature] {
+    use Feature as F;
+    match kind {
+        InterfaceKind::Shell => &[
+            F::Threaded,
+            F::HandDrive,
+            F::HandNonDrive,
+            F::Pitch,
+            F::Bore,
+            F::Width,
+            F::HalfWidthDrive,
+            F::HalfWidthNonDrive,
+        ],
+        InterfaceKind::HeadTube(_) => &[F::Bore, F::SeatAngle, F::PartOutside],
+        InterfaceKind::CrownSeat | InterfaceKind::Seatpost => &[F::OutsideDiameter],
+        InterfaceKind::Steerer => &[
+            F::Threaded,
+            F::Pitch,
+            F::OutsideDiameter,
+            F::Bore,
+            F::LowerDiameter,
+            F::SeatDiameter,
+        ],
+        InterfaceKind::SeatTube => &[F::Bore],
+        InterfaceKind::AxleThread
+        | InterfaceKind::HangerThread
+        | InterfaceKind::Pedal
+        | InterfaceKind::AnyThread => &[F::Hand, F::Pitch, F::CrestDiameter, F::MinorDiameter],
+        InterfaceKind::BrakeMount(_) => &[F::BoltSpacing, F::PlaneHeight, F::FirstBolt],
+        InterfaceKind::Dropout(_) => &[
+            F::Slot,
+            F::InnerFaces,
+            F::OutsideDiameter,
+            F::OverLocknut,
+            F::Pitch,
+        ],
+    }
+}
+
+const fn how(feature: Feature) -> Option<Measures> {
+    match feature {
+        Feature::Bore | Feature::MinorDiameter | Feature::InnerFaces | Feature::Slot => {
+            Some(Measures::Inside)
+        }
+        Feature::Pitch => Some(Measures::Pitch),
+        Feature::PlaneHeight | Feature::FirstBolt => Some(Measures::Length),
+        Feature::SeatAngle
+        | Feature::Threaded
+        | Feature::Hand
+        | Feature::HandDrive
+        | Feature::HandNonDrive => None,
+        _ => Some(Measures::Outside),
+    }
+}
+
+/// Ranked measurements that would tell the candidates left apart; empty when none gains 0.05 bit.
+pub(super) fn plan<'a>(ground: &Ground<'a>, seen: &Seen<'_>, left: &[Left<'a>]) -> Vec<Next> {
+    let mut found: Vec<Next> = Vec::new();
+    if left.len() < 2 {
+        return found;
+    }
+    for &feature in measurable(ground.kind) {
+        let gain = match feature {
+            Feature::Threaded if seen.threaded.is_none() => Some((look(left, threaded), None, 0)),
+            Feature::HandDrive if seen.hand_drive.is_none() => {
+                Some((look(left, |l| hand_code(l.entry.hands().drive)), None, 1))
+            }
+            Feature::HandNonDrive if seen.hand_non_drive.is_none() => Some((
+                look(left, |l| hand_code(l.entry.hands().non_drive)),
+                None,
+                1,
+            )),
+            Feature::Hand if !seen.any_hand() => {
+                Some((look(left, |l| hand_code(l.entry.hands().only)), None, 1))
+            }
+            Feature::Threaded | Feature::HandDrive | Feature::HandNonDrive | Feature::Hand => None,
+            Feature::SeatAngle => seen
+                .size(feature)
+                .is_none()
+                .then(|| (gain_of(ground, left, feature, 1.0, None, seen), None, 4)),
+            _ => best_tool(ground, seen, left, feature)
+                .map(|(bits, tool)| (bits, Some(tool.code.clone()), tool.cost)),
+        };
+        let Some((bits, instrument, cost)) = gain else {
+            continue;
+        };
+        if bits >= LEAST_GAIN {
+            found.push(Next {
+                measure: feature,
+                instrument,
+                separates: separated(ground, left, feature),
+                bits,
+                cost,
+            });
+        }
+    }
+    // Within 0.05 bit of each other the cheaper one goes first.
+    let step = |bits: f64| libm::round(bits / LEAST_GAIN);
+    found.sort_by(|a, b| {
+        step(b.bits)
+            .partial_cmp(&step(a.bits))
+            .unwrap_or(core::cmp::Ordering::Equal)
+            .then(a.cost.cmp(&b.cost))
+    });
+    found
+}
+
+fn best_tool<'a>(
+    ground: &Ground<'a>,
+    seen: &Seen<'_>,
+    left: &[Left<'a>],
+    feature: Feature,
+) -> Option<(f64, &'static Instrument)> {
+    let class = how(feature)?;
+    let held = seen.size(feature);
+    if feature == Feature::Pitch && held.is_some() {
+        return None;
+    }
+    let size = typical(ground, left, feature)?;
+    let mut best: Option<(f64, &'static Instrument)> = None;
+    let most = entropy(left);
+    let allowed = ground.options.tools;
+    for tool in instruments().iter().filter(|t| t.measures.contains(&class)) {
+        if !allowed.is_empty() && !allowed.iter().any(|code| tool.code == *code) {
+            continue;
+        }
+        if best.is_some_and(|(bits, held)| held.cost <= tool.cost && bits >= most - LEAST_GAIN) {
+            continue;
+        }
+        let u = if class == Measures::Pitch {
+            GAUGE_U
+        } else {
+            match tool.standard_uncertainty(mm(size)) {
+                Ok(u) => floor_of(feature, to_mm(u)),
+                Err(_) => continue,
+            }
+        };
+        // Taking the same reading again helps only with something clearly finer.
+        if held.is_some_and(|h| u > 0.7 * h.u) {
+            continue;
+        }
+        let bits = gain_of(ground, left, feature, u, held, seen);
+        let take = match best {
+            None => true,
+            Some((held_bits, held_tool)) => {
+                bits > held_bits + LEAST_GAIN
+                    || (bits >= held_bits - LEAST_GAIN && tool.cost < held_tool.cost)
+            }
+        };
+        if take {
+            best = Some((bits, tool));
+        }
+    }
+    best
+}
+
+/// The middle plane of a frame is not a face that jaws can touch: 0.3 mm at best (memory).
+fn floor_of(feature: Feature, u: f64) -> f64 {
+    match feature {
+        Feature::HalfWidthDrive | Feature::HalfWidthNonDrive => libm::fmax(u, 0.3),
+        _ => u,
+    }
+}
+
+fn typical<'a>(ground: &Ground<'a>, left: &[Left<'a>], feature: Feature) -> Option<f64> {
+    left.iter()
+        .find_map(|l| match ground.band(l.entry, feature, l.variant) {
+            Band::Sizes { low, high, .. } => Some(f64::midpoint(low, high)),
+            _ => None,
+        })
+}
+
+/// Entropy of the weights, bit.
+fn entropy(left: &[Left<'_>]) -> f64 {
+    -left
+        .iter()
+        .map(|l| l.weight)
+        .filter(|w| *w > 0.0)
+        .map(|w| w * libm::log2(w))
+        .sum::<f64>()
+}
+
+fn threaded(left: &Left<'_>) -> Option<u8> {
+    left.entry.is_threaded().map(u8::from)
+}
+
+fn hand_code(fact: Option<&crate::Fact<Hand>>) -> Option<u8> {
+    fact?.value().map(|hand| u8::from(*hand == Hand::Left))
+}
+
+/// Information of a look with a clear answer, 0 or 1: the entropy of the answer, less what unknown answers blur.
+fn look(left: &[Left<'_>], answer: impl Fn(&Left<'_>) -> Option<u8>) -> f64 {
+    let (mut yes, mut all, mut blur) = (0.0, 0.0, 0.0);
+    for l in left {
+        match answer(l) {
+            Some(1) => yes += l.weight,
+            Some(_) => {}
+            None => {
+                yes += 0.5 * l.weight;
+                blur += l.weight;
+            }
+        }
+        all += l.weight;
+    }
+    let p = if all > 0.0 { yes / all } else { 0.0 };
+    let h = |p: f64| if p > 0.0 { -p * libm::log2(p) } else { 0.0 };
+    libm::fmax(h(p) + h(1.0 - p) - blur, 0.0)
+}
+
+/// The codes that a feature tells from the leading candidate: those with another answer or a band that does not meet.
+fn separated<'a>(ground: &Ground<'a>, left: &[Left<'a>], feature: Feature) -> Vec<crate::Text> {
+    let Some(leader) = left.first() else {
+        return Vec::new();
+    };
+    let differs = |l: &Left<'a>| match feature {
+        Feature::Threaded => l.entry.is_threaded() != leader.entry.is_threaded(),
+        Feature::HandDrive => {
+            hand_code(l.entry.hands().drive) != hand_code(leader.entry.hands().drive)
+        }
+        Feature::HandNonDrive => {
+            hand_code(l.entry.hands().non_drive) != hand_code(leader.entry.hands().non_drive)
+        }
+        Feature::Hand => hand_code(l.entry.hands().only) != hand_code(leader.entry.hands().only),
+        _ => match (
+            ground.band(l.entry, feature, l.variant),
+            ground.band(leader.entry, feature, leader.variant),
+        ) {
+            (
+                Band::Sizes {
+                    low: a, high: b, ..
+                },
+                Band::Sizes {
+                    low: c, high: d, ..
+                },
+            ) => {
+                let overlap = libm::fmin(b, d) - libm::fmax(a, c);
+                let narrow = libm::fmin(b - a, d - c);
+                // Points differ when they do not coincide; bands when they share less than half of the narrower.
+                if narrow < 1e-6 {
+                    overlap < -1e-6
+                } else {
+                    overlap < 0.5 * narrow
+                }
+            }
+            (one, other) => one != other,
+        },
+    };
+    left.iter()
+        .filter(|l| differs(l))
+        .map(|l| l.entry.code())
+        .collect()
+}
+
+/// Expected information of a reading of `feature` with standard uncertainty `u` about which candidate it is, bit. An
+/// earlier reading `held` narrows where the size can be.
+fn gain_of<'a>(
+    ground: &Ground<'a>,
+    left: &[Left<'a>],
+    feature: Feature,
+    u: f64,
+    held: Option<&Size>,
+    seen: &Seen<'_>,
+) -> f64 {
+    let width_known = seen.size(Feature::Width).is_some() || feature == Feature::Bore;
+    let mut models: Vec<Held> = Vec::with_capacity(left.len());
+    let mut absent = 0.0;
+    for (who, l) in left.iter().enumerate() {
+        let variants = if width_known {
+            l.variant..l.variant + 1
+        } else {
+            0..l.entry.variants()
+        };
+        #[expect(clippy::cast_precision_loss, reason = "a handful of variants")]
+        let share = l.weight / variants.len() as f64;
+        for variant in variants {
+            match ground.band(l.entry, feature, variant) {
+                Band::Absent => absent += share,
+                Band::Unknown => models.push(Held {
+                    who,
+                    weight: share,
+                    model: Model::Anywhere(broad(feature)),
+                }),
+                Band::Sizes { low, high, .. } => {
+                    models.push(Held {
+                        who,
+                        weight: share,
+                        model: Model::Band { low, high },
+                    });
+                }
+            }
+        }
+    }
+    let present: f64 = models.iter().map(|m| m.weight).sum();
+    let all = present + absent;
+    if all <= 0.0 {
+        return 0.0;
+    }
+    let h = |p: f64| if p > 0.0 { -p * libm::log2(p) } else { 0.0 };
+    let seen_or_not = h(present / all) + h(absent / all);
+    seen_or_not + present / all * mutual(&models, u, held)
+}
+
+/// Where the size may be under one candidate.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Model {
+    Band { low: f64, high: f64 },
+    Anywhere(f64),
+}
+
+impl Model {
+    /// Density of a new reading y, given an earlier one.
+    fn density(self, y: f64, u: f64, held: Option<&Size>) -> f64 {
+        match (self, held) {
+            (Self::Anywhere(density), _) => density,
+            (Self::Band { low, high }, None) => density(y, u, low, high),
+            (Self::Band { low, high }, Some(h)) => {
+                let (a, b) = (h.u * h.u, u * u);
+                let spread = libm::sqrt(a + b);
+                let mean = (y * a + h.x * b) / (a + b);
+                let narrow = h.u * u / spread;
+                let all = super::weigh::between((low - h.x) / h.u, (high - h.x) / h.u);
+                if all <= 0.0 {
+                    return 0.0;
+                }
+                let z = (y - h.x) / spread;
+                libm::exp(-0.5 * z * z) / (spread * 2.506_628_274_631_000_7)
+                    * super::weigh::between((low - mean) / narrow, (high - mean) / narrow)
+                    / all
+            }
+        }
+    }
+}
+
+/// One variant of one candidate: who it belongs to, its weight, where the size may be.
+#[derive(Debug, Clone, Copy)]
+struct Held {
+    who: usize,
+    weight: f64,
+    model: Model,
+}
+
+/// Mutual information between candidate and reading, bit: the mean of log2(f_j / f) over candidates, sizes within
+/// their band (eight places) and readings of that size (17 steps of half a standard uncertainty).
+fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
+    const PLACES: u8 = 8;
+    const STEPS: i32 = 8;
+    let all: f64 = models.iter().map(|m| m.weight).sum();
+    let first = models.first().map(|m| m.model);
+    if all <= 0.0 || models.iter().all(|m| Some(m.model) == first) {
+        return 0.0;
+    }
+    let mut bits = 0.0;
+    for one in models {
+        let Model::Band { low, high } = one.model else {
+            continue;
+        };
+        // Only where the earlier reading leaves room.
+        let (from, to) = held.map_or((low, high), |h| {
+            (
+                libm::fmax(low, h.x - 4.0 * h.u),
+                libm::fmin(high, h.x + 4.0 * h.u),
+            )
+        });
+        if from > to {
+            continue;
+        }
+        let (mut sum, mut weights) = (0.0, 0.0);
+        for place in 0..PLACES {
+            let v = from + (to - from) * (f64::from(place) + 0.5) / f64::from(PLACES);
+            let here = held.map_or(1.0, |h| {
+                let z = (v - h.x) / h.u;
+                libm::exp(-0.5 * z * z)
+            });
+            for step in -STEPS..=STEPS {
+                let z = 4.0 * f64::from(step) / f64::from(STEPS);
+                let y = v + z * u;
+                let chance = here * libm::exp(-0.5 * z * z);
+                weights += chance;
+                let (mut own, mut own_weight, mut mixed) = (0.0, 0.0, 0.0);
+                for m in models {
+                    let d = m.weight * m.model.density(y, u, held);
+                    mixed += d;
+                    if m.who == one.who {
+                        own += d;
+                        own_weight += m.weight;
+                    }
+                }
+                if own > 0.0 && mixed > 0.0 && own_weight > 0.0 {
+                    sum += chance * libm::log2(own / own_weight * all / mixed);
+                }
+            }
+        }
+        if weights > 0.0 {
+            bits += one.weight / all * sum / weights;
+        }
+    }
+    libm::fmax(bits, 0.0)
+}
+
+/// Whether the candidates left disagree about the hand on a side that nobody has looked at: then no force either way.
+pub(super) fn hand_open(seen: &Seen<'_>, left: &[Left<'_>]) -> bool {
+    if seen.any_hand() {
+        return false;
+    }
+    let differ = |pick: &dyn Fn(&Left<'_>) -> Option<u8>| {
+        let mut answers = left.iter().filter_map(pick);
+        answers
+            .next()
+            .is_some_and(|first| answers.any(|other| other != first))
+    };
+    differ(&|l| hand_code(l.entry.hands().drive))
+        || differ(&|l| hand_code(l.entry.hands().only))
+        || left
+            .iter()
+            .any(|l| matches!(l.entry, Entry::Thread(t) if t.place == Place::HangerBolt))
+            && left.len() > 1
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Held, Model, mutual};
+
+    fn two(a: Model, b: Model, u: f64) -> f64 {
+        let held = |who, model| Held {
+            who,
+            weight: 0.5,
+            model,
+        };
+        mutual(&[held(0, a), held(1, b)], u, None)
+    }
+
+    /// Two equally likely points, Gaussian readings: the separation-power table of the measurement notes (derived
+    /// there by independent integration; delta = distance in standard uncertainties).
+    #[test]
+    fn separation_power() {
+        for (delta, bits) in [
+            (0.25, 0.011_183_9),
+            (0.5, 0.043_73),
+            (1.0, 0.160_747),
+            (1.5, 0.319_082),
+            (2.0, 0.485_944),
+            (2.5, 0.637_23),
+            (3.0, 0.759_979),
+            (3.5, 0.850_832),
+            (4.0, 0.912_822),
+            (5.0, 0.975_179),
+            (6.0, 0.994_447),
+        ] {
+            let point = |at: f64| Model::Band { low: at, high: at };
+            let got = two(point(27.0), point(27.0 + delta * 0.02), 0.02);
+            assert!(
+                (got - bits).abs() < 2e-4,
+                "delta {delta}: {got} against {bits}"
+            );
+        }
+    }
+
+    /// Bands far apart tell everything, equal bands nothing.
+    #[test]
+    fn the_ends_of_the_scale() {
+        let band = |low: f64| Model::Band {
+            low,
+            high: low + 0.05,
+        };
+        let far = two(band(27.0), band(28.0), 0.01);
+        assert!((far - 1.0).abs() < 1e-3, "{far}");
+        assert!(two(band(27.0), band(27.0), 0.01) < 1e-9);
+    }
+}
