@@ -115,22 +115,24 @@ fn range_of(major_um: u32) -> Option<usize> {
         .filter(|at| *at < ROW_AT.len())
 }
 
-/// Row of `PITCHES`.
-fn pitch_at(pitch_um: u16) -> Option<usize> {
-    if !pitch_um.is_multiple_of(50) {
-        return None;
-    }
-    let at = *PITCH_AT.get(usize::from(pitch_um / 50))?;
-    (at != u8::MAX).then_some(usize::from(at))
+/// The row of a pitch, and its place.
+fn pitch_row(pitch_um: u16) -> Option<(usize, &'static PitchRow)> {
+    let at = usize::from(*PITCH_AT.get(usize::from(pitch_um / 50))?);
+    // The index is coarser than the pitch, so the row itself must agree.
+    let row = PITCHES.get(at).filter(|row| row.pitch == pitch_um)?;
+    Some((at, row))
 }
 
 pub(super) fn by_pitch(pitch_um: u16) -> Option<&'static PitchRow> {
-    PITCHES.get(pitch_at(pitch_um)?)
+    pitch_row(pitch_um).map(|(_, row)| row)
 }
 
-fn by_range(range: usize, pitch_at: usize) -> Option<&'static RangeRow> {
-    let at = *ROW_AT.get(range)?.get(pitch_at)?;
-    RANGES.get(usize::from(at))
+/// The row of a diameter range and a pitch, by the place of the pitch.
+fn range_row(range: usize, place: usize, pitch_um: u16) -> Option<&'static RangeRow> {
+    let at = *ROW_AT.get(range)?.get(place)?;
+    RANGES
+        .get(usize::from(at))
+        .filter(|row| usize::from(row.range) == range && row.pitch == pitch_um)
 }
 
 pub(super) fn cell(row: &[u16], grade: u8, first: u8) -> Option<u16> {
@@ -157,9 +159,8 @@ pub(super) fn tabulated(
     class: IsoClass,
 ) -> Result<Tolerances, Missing> {
     let range = range_of(major_um).ok_or(Missing::Diameter)?;
-    let at = pitch_at(pitch_um).ok_or(Missing::Pitch)?;
-    let of_pitch = PITCHES.get(at).ok_or(Missing::Pitch)?;
-    let of_range = by_range(range, at).ok_or(Missing::PitchInRange)?;
+    let (at, of_pitch) = pitch_row(pitch_um).ok_or(Missing::Pitch)?;
+    let of_range = range_row(range, at, pitch_um).ok_or(Missing::PitchInRange)?;
     let deviation = deviation(of_pitch, class.position()).ok_or(Missing::Position)?;
     let (pitch_diameter, crest, bit) = match class.member() {
         Member::Internal => (
@@ -191,8 +192,8 @@ pub(super) fn tabulated(
 pub(super) fn engagement(major_um: u32, pitch_um: Option<u16>, p: f64) -> Option<(f64, f64, bool)> {
     let at = range_of(major_um)?;
     if let Some(row) = pitch_um
-        .and_then(pitch_at)
-        .and_then(|pitch| by_range(at, pitch))
+        .and_then(pitch_row)
+        .and_then(|(place, row)| range_row(at, place, row.pitch))
     {
         return Some((
             f64::from(row.short_up_to) / 10.0,
@@ -210,4 +211,29 @@ pub(super) fn engagement(major_um: u32, pitch_um: Option<u16>, p: f64) -> Option
 pub(super) fn coarse_pitch(major_um: u32) -> Option<u16> {
     let at = COARSE.binary_search_by_key(&major_um, |row| row.0).ok()?;
     COARSE.get(at).map(|row| row.1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{PITCHES, RANGES, pitch_row, range_row};
+
+    #[test]
+    fn the_index_points_at_every_row() {
+        for row in &RANGES {
+            let (place, of_pitch) = pitch_row(row.pitch).unwrap();
+            assert_eq!(of_pitch.pitch, row.pitch);
+            let found = range_row(usize::from(row.range), place, row.pitch).unwrap();
+            assert_eq!((found.range, found.pitch), (row.range, row.pitch));
+        }
+        assert_eq!(
+            PITCHES
+                .iter()
+                .filter(|r| pitch_row(r.pitch).is_some())
+                .count(),
+            PITCHES.len()
+        );
+        for absent in [0, 199, 201, 1010, 1100, 7000, 8001, u16::MAX] {
+            assert!(pitch_row(absent).is_none());
+        }
+    }
 }
