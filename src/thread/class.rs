@@ -26,6 +26,11 @@ pub enum Member {
 }
 
 /// Tolerance position of ISO 965-1: a capital letter for internal threads, a small one for external threads.
+///
+/// ```
+/// use framegauge::thread::{IsoClass, Member, Position};
+/// assert_eq!(IsoClass::new(6, 6, Position::ExternalG).unwrap().member(), Member::External);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Position {
     /// Internal, lifted clear of the basic profile.

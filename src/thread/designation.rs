@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use super::{EngagementGroup, Hand, Member, ThreadSize, ToleranceClass, usual_class};
+use super::{EngagementGroup, Hand, Member, ThreadForm, ThreadSize, ToleranceClass, usual_class};
 use crate::{Error, ErrorKind};
 
 /// A thread designation: size, and where stated tolerance class, engagement group and hand.
@@ -80,12 +80,22 @@ impl Designation {
                 "capital letters are holes, small letters screws; 2A is a screw, 2B a hole",
             )),
             None => usual_class(&self.size, member).ok_or_else(|| {
+                let (problem, remedy) = match self.size.form() {
+                    ThreadForm::Unknown => (
+                        "the form of this thread is not known, so no limit can be derived",
+                        "name the form, e.g. `1.370 in x 24 tpi BSC`",
+                    ),
+                    _ => (
+                        "no limits of this form were found in any source",
+                        "use the basic sizes, or gauge with a plug or ring made for this thread",
+                    ),
+                };
                 Error::new(
                     ErrorKind::Missing,
                     "tolerance class",
                     self.size,
-                    "no class is stated and none is known for this form",
-                    "only basic sizes are known for this thread",
+                    problem,
+                    remedy,
                 )
             }),
         }

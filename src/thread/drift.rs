@@ -38,6 +38,10 @@ pub struct PitchDrift {
 }
 
 /// Drift that an eye sees against a leaf: 0.10 to 0.15 mm by common practice; the safer end.
+///
+/// ```
+/// assert_eq!(framegauge::in_mm(framegauge::thread::VISIBLE_DRIFT).to_string(), "0.150 mm");
+/// ```
 pub const VISIBLE_DRIFT: Length = mm(0.15);
 
 impl PitchDrift {

@@ -6,6 +6,11 @@ use crate::quantity::{BoreDiameter, Length, ShaftDiameter, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// Two conventions go by the name "percent of thread". The same hole is 75 % in one and 91 % in the other.
+///
+/// ```
+/// use framegauge::thread::PercentConvention;
+/// assert_eq!("tap_drill_table".parse::<PercentConvention>().unwrap(), PercentConvention::TapDrillTable);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -117,6 +122,13 @@ pub fn bore_for_percent(
 }
 
 /// What still bears between a screw and a hole.
+///
+/// ```
+/// use framegauge::{BoreDiameter, ShaftDiameter, mm, thread::flank_engagement};
+/// let worn = flank_engagement(&"M35x1".parse().unwrap(), ShaftDiameter::new(mm(34.8)).unwrap(), BoreDiameter::new(mm(34.4)).unwrap()).unwrap();
+/// assert!(worn.percent_of_basic_height < 40.0);
+/// assert!(worn.caution.contains("NOT GO"));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct FlankEngagement {

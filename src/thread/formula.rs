@@ -5,7 +5,7 @@ use super::iso965::{Missing, Route, Tolerances, by_pitch, cell, deviation, edges
 use super::{IsoClass, Member, Position};
 
 /// The R40 series over one decade, times 100 (ISO 3).
-const R40: [u16; 40] = [
+const DECADE: [u16; 40] = [
     100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280,
     300, 315, 335, 355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850,
     900, 950,
@@ -13,23 +13,31 @@ const R40: [u16; 40] = [
 
 /// The R40 number at an index (0 is 10 µm), in whole micrometres. The tables round halves to even (26.5 to 26, 47.5 to 48).
 fn r40_at(index: i32) -> Option<i32> {
-    let entry = R40.get(usize::try_from(index.rem_euclid(40)).ok()?)?;
-    let decade = match index.div_euclid(40) {
-        0 => 0.1,
-        1 => 1.0,
-        2 => 10.0,
-        _ => return None,
-    };
-    #[expect(clippy::cast_possible_truncation, reason = "below 10 000")]
-    Some(libm::rint(f64::from(*entry) * decade) as i32)
+    let entry = i32::from(*DECADE.get(usize::try_from(index.rem_euclid(40)).ok()?)?);
+    match index.div_euclid(40) {
+        0 => {
+            let (tens, rest) = (entry / 10, entry % 10);
+            Some(tens + i32::from(rest > 5 || (rest == 5 && tens % 2 == 1)))
+        }
+        1 => Some(entry),
+        2 => Some(entry * 10),
+        _ => None,
+    }
 }
 
-/// Index of the R40 number nearest to a value in micrometres.
+/// Index of the R40 number nearest to a value in micrometres; the lower one on a tie.
 fn nearest_r40(um: f64) -> Option<i32> {
-    (0..120).min_by(|a, b| {
-        let off = |i: &i32| r40_at(*i).map_or(f64::INFINITY, |v| libm::fabs(f64::from(v) - um));
-        off(a).total_cmp(&off(b))
-    })
+    let (mut low, mut high) = (0, 119);
+    while high - low > 1 {
+        let middle = (low + high) / 2;
+        if f64::from(r40_at(middle)?) < um {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    let off = |at: i32| r40_at(at).map(|v| libm::fabs(f64::from(v) - um));
+    Some(if off(high)? < off(low)? { high } else { low })
 }
 
 /// Steps in R40 and multiplier of a grade against grade 6: of a screw's pitch diameter (base Td2 grade 6), of a hole's
@@ -58,6 +66,7 @@ fn steps(grade: u8, hole_pitch_diameter: bool) -> (i32, f64) {
 }
 
 /// Tolerances by the formulas of ISO 965-1 (clause 13 as read in three implementations): pitch and diameter in millimetres.
+#[inline(never)]
 pub(super) fn by_formula(major_um: u32, p: f64, class: IsoClass) -> Result<Tolerances, Missing> {
     let (low, high) = edges_of(major_um).ok_or(Missing::Diameter)?;
     let middle = libm::sqrt(f64::from(low) * f64::from(high)) / 1e3;
@@ -99,6 +108,7 @@ pub(super) fn by_formula(major_um: u32, p: f64, class: IsoClass) -> Result<Toler
 }
 
 /// As [`by_formula`] for a pitch of the tables whose crest tolerances and deviations are tabulated.
+#[inline(never)]
 pub(super) fn beyond_range(
     major_um: u32,
     pitch_um: u16,
@@ -119,7 +129,7 @@ pub(super) fn beyond_range(
 
 #[cfg(test)]
 mod tests {
-    use super::{R40, nearest_r40, r40_at};
+    use super::{nearest_r40, r40_at};
     use crate::thread::tables::iso965::{EDGES, PITCHES, RANGES};
 
     /// Index in R40 of a value as the tables write it.
@@ -216,7 +226,19 @@ mod tests {
     }
 
     #[test]
-    fn r40_ascends() {
-        assert!(R40.windows(2).all(|pair| pair[0] < pair[1]));
+    fn nearest_is_nearest() {
+        let all: alloc::vec::Vec<i32> = (0..120).filter_map(r40_at).collect();
+        assert_eq!(all.len(), 120);
+        // Below 24 um whole micrometres are coarser than the series.
+        assert!(all.windows(2).all(|pair| pair[0] < pair[1] || pair[0] < 24));
+        for tenth in 105..95_000 {
+            let um = f64::from(tenth) / 10.0;
+            let found = nearest_r40(um).and_then(r40_at).unwrap_or(0);
+            let best = all
+                .iter()
+                .map(|v| libm::fabs(f64::from(*v) - um))
+                .fold(f64::INFINITY, libm::fmin);
+            assert!(libm::fabs(f64::from(found) - um) <= best, "{um}: {found}");
+        }
     }
 }

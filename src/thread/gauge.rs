@@ -7,6 +7,11 @@ use crate::measure::Outcome;
 use crate::{Error, ErrorKind};
 
 /// One gauge of a set.
+///
+/// ```
+/// use framegauge::thread::{Gauge, Member};
+/// assert!(Gauge::NotGo.meaning(Member::Internal).used.contains("two turns"));
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -28,6 +33,11 @@ pub enum Gauge {
 }
 
 /// What a gauge says and does not say.
+///
+/// ```
+/// use framegauge::thread::{Gauge, Member};
+/// assert!(Gauge::PlainNotGo.meaning(Member::Internal).silent_on.contains("flanks"));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct GaugeMeaning {
@@ -41,6 +51,10 @@ pub struct GaugeMeaning {
 
 /// Turns a NOT GO gauge may enter from each end (gauge makers' usage texts after ISO 1502; United States practice for inch
 /// work quotes three in one text).
+///
+/// ```
+/// assert_eq!(framegauge::thread::NOT_GO_TURNS, 2.0);
+/// ```
 pub const NOT_GO_TURNS: f64 = 2.0;
 
 impl Gauge {
@@ -98,6 +112,12 @@ impl Gauge {
 }
 
 /// What was found with the gauges; `None` for a gauge that was not used.
+///
+/// ```
+/// use framegauge::thread::Gauging;
+/// let found = Gauging { go_passes: Some(true), ..Gauging::default() };
+/// assert!(found.not_go_turns.is_none());
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 #[cfg_attr(
     feature = "serde",
@@ -116,6 +136,14 @@ pub struct Gauging {
 }
 
 /// What the gauges show together.
+///
+/// ```
+/// use framegauge::{measure::Outcome, thread::{Gauging, Member, judge_gauging}};
+/// let only_go = Gauging { go_passes: Some(true), ..Gauging::default() };
+/// let verdict = judge_gauging(Member::Internal, &only_go).unwrap();
+/// assert_eq!(verdict.outcome, Outcome::Undecided);
+/// assert!(verdict.next.contains("NOT GO"));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct GaugingVerdict {

@@ -40,6 +40,12 @@ impl EngagementGroup {
 }
 
 /// A length of engagement with the bounds of the normal group.
+///
+/// ```
+/// use framegauge::{in_mm, mm, thread::engagement_group};
+/// let found = engagement_group(&"M10x1".parse().unwrap(), mm(8.0)).unwrap();
+/// assert_eq!(in_mm(found.normal_up_to).to_string(), "9.000 mm");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Engagement {
     /// The group it belongs to.

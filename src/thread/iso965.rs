@@ -1,6 +1,6 @@
 //! ISO 965-1: tolerances from its tables; for the few sizes that the tables leave out, from its formulas.
 
-use super::tables::iso965::{COARSE, COMPLETED, EDGES, PITCHES, RANGES};
+use super::tables::iso965::{COARSE, EDGES, PITCH_AT, PITCHES, RANGES, ROW_AT};
 use super::{IsoClass, Member, Position};
 
 /// What the tables say by pitch alone, in micrometres; 0 stands for "not tabulated".
@@ -23,6 +23,7 @@ pub(super) struct RangeRow {
     pub external: [u16; 7],
     short_up_to: u16,
     normal_up_to: u16,
+    completed: u16,
 }
 
 pub(super) const fn pitch(
@@ -50,6 +51,7 @@ pub(super) const fn range(
     external: [u16; 7],
     short_up_to: u16,
     normal_up_to: u16,
+    completed: u16,
 ) -> RangeRow {
     RangeRow {
         range,
@@ -58,6 +60,7 @@ pub(super) const fn range(
         external,
         short_up_to,
         normal_up_to,
+        completed,
     }
 }
 
@@ -104,28 +107,36 @@ pub(super) fn edges_of(major_um: u32) -> Option<(u32, u32)> {
 
 /// The diameter range: over its lower edge, up to and including its upper edge.
 fn range_of(major_um: u32) -> Option<usize> {
-    let above = EDGES.iter().filter(|edge| major_um > **edge).count();
-    (1..EDGES.len()).contains(&above).then(|| above - 1)
+    EDGES
+        .iter()
+        .filter(|edge| major_um > **edge)
+        .count()
+        .checked_sub(1)
+        .filter(|at| *at < ROW_AT.len())
+}
+
+/// The row of a pitch, and its place.
+fn pitch_row(pitch_um: u16) -> Option<(usize, &'static PitchRow)> {
+    let at = usize::from(*PITCH_AT.get(usize::from(pitch_um / 50))?);
+    // The index is coarser than the pitch, so the row itself must agree.
+    let row = PITCHES.get(at).filter(|row| row.pitch == pitch_um)?;
+    Some((at, row))
 }
 
 pub(super) fn by_pitch(pitch_um: u16) -> Option<&'static PitchRow> {
-    let at = PITCHES
-        .binary_search_by_key(&pitch_um, |row| row.pitch)
-        .ok()?;
-    PITCHES.get(at)
+    pitch_row(pitch_um).map(|(_, row)| row)
 }
 
-fn by_range(range: usize, pitch_um: u16) -> Option<&'static RangeRow> {
-    let at = RANGES
-        .binary_search_by_key(&(range, pitch_um), |row| {
-            (usize::from(row.range), row.pitch)
-        })
-        .ok()?;
-    RANGES.get(at)
+/// The row of a diameter range and a pitch, by the place of the pitch.
+fn range_row(range: usize, place: usize, pitch_um: u16) -> Option<&'static RangeRow> {
+    let at = *ROW_AT.get(range)?.get(place)?;
+    RANGES
+        .get(usize::from(at))
+        .filter(|row| usize::from(row.range) == range && row.pitch == pitch_um)
 }
 
 pub(super) fn cell(row: &[u16], grade: u8, first: u8) -> Option<u16> {
-    row.get(usize::from(grade.checked_sub(first)?))
+    row.get(usize::from(grade.wrapping_sub(first)))
         .copied()
         .filter(|um| *um != 0)
 }
@@ -141,30 +152,29 @@ pub(super) fn deviation(row: &PitchRow, position: Position) -> Option<i32> {
 }
 
 /// Tolerances as tabulated.
+#[inline]
 pub(super) fn tabulated(
     major_um: u32,
     pitch_um: u16,
     class: IsoClass,
 ) -> Result<Tolerances, Missing> {
     let range = range_of(major_um).ok_or(Missing::Diameter)?;
-    let of_pitch = by_pitch(pitch_um).ok_or(Missing::Pitch)?;
-    let of_range = by_range(range, pitch_um).ok_or(Missing::PitchInRange)?;
+    let (at, of_pitch) = pitch_row(pitch_um).ok_or(Missing::Pitch)?;
+    let of_range = range_row(range, at, pitch_um).ok_or(Missing::PitchInRange)?;
     let deviation = deviation(of_pitch, class.position()).ok_or(Missing::Position)?;
-    let internal = class.member() == Member::Internal;
-    let (pitch_diameter, crest) = if internal {
-        (
+    let (pitch_diameter, crest, bit) = match class.member() {
+        Member::Internal => (
             cell(&of_range.internal, class.pitch_grade(), 4),
             cell(&of_pitch.minor, class.crest_grade(), 4),
-        )
-    } else {
-        (
+            class.pitch_grade().wrapping_sub(4),
+        ),
+        Member::External => (
             cell(&of_range.external, class.pitch_grade(), 3),
             cell(&of_pitch.major, class.crest_grade() / 2, 2),
-        )
+            class.pitch_grade().wrapping_add(5),
+        ),
     };
-    let completed = COMPLETED.iter().any(|c| {
-        (c.0, usize::from(c.1), c.2, c.3) == (internal, range, pitch_um, class.pitch_grade())
-    });
+    let completed = of_range.completed.checked_shr(u32::from(bit)).unwrap_or(0) & 1 == 1;
     Ok(Tolerances {
         deviation,
         pitch_diameter: i32::from(pitch_diameter.ok_or(Missing::Grade)?),
@@ -181,7 +191,10 @@ pub(super) fn tabulated(
 /// Lengths of engagement: S up to and N up to, in millimetres, and whether the table holds them.
 pub(super) fn engagement(major_um: u32, pitch_um: Option<u16>, p: f64) -> Option<(f64, f64, bool)> {
     let at = range_of(major_um)?;
-    if let Some(row) = pitch_um.and_then(|pitch| by_range(at, pitch)) {
+    if let Some(row) = pitch_um
+        .and_then(pitch_row)
+        .and_then(|(place, row)| range_row(at, place, row.pitch))
+    {
         return Some((
             f64::from(row.short_up_to) / 10.0,
             f64::from(row.normal_up_to) / 10.0,
@@ -198,4 +211,29 @@ pub(super) fn engagement(major_um: u32, pitch_um: Option<u16>, p: f64) -> Option
 pub(super) fn coarse_pitch(major_um: u32) -> Option<u16> {
     let at = COARSE.binary_search_by_key(&major_um, |row| row.0).ok()?;
     COARSE.get(at).map(|row| row.1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{PITCHES, RANGES, pitch_row, range_row};
+
+    #[test]
+    fn the_index_points_at_every_row() {
+        for row in &RANGES {
+            let (place, of_pitch) = pitch_row(row.pitch).unwrap();
+            assert_eq!(of_pitch.pitch, row.pitch);
+            let found = range_row(usize::from(row.range), place, row.pitch).unwrap();
+            assert_eq!((found.range, found.pitch), (row.range, row.pitch));
+        }
+        assert_eq!(
+            PITCHES
+                .iter()
+                .filter(|r| pitch_row(r.pitch).is_some())
+                .count(),
+            PITCHES.len()
+        );
+        for absent in [0, 199, 201, 1010, 1100, 7000, 8001, u16::MAX] {
+            assert!(pitch_row(absent).is_none());
+        }
+    }
 }

@@ -7,13 +7,22 @@ use super::{
 };
 use crate::evidence::{Evidence, Grade};
 use crate::measure::{Bound, Limits};
-use crate::quantity::{Length, in_mm, inch, mm, to_mm};
+use crate::quantity::{Length, in_mm, inch, to_mm, um};
 use crate::{Error, ErrorKind};
 
 /// Limits of size of one member of a thread.
 ///
 /// The major diameter of a hole has no upper limit and is [`Bound::Open`] there. The minor diameter of a bolt runs
 /// from the rounded root (d3 at the least pitch diameter) to where a GO ring would bite.
+///
+/// ```
+/// use framegauge::{Grade, thread::{Member, limits_of_size}};
+/// let axle = limits_of_size(&"M12x1".parse().unwrap(), &"6g".parse().unwrap()).unwrap();
+/// assert_eq!(axle.member, Member::External);
+/// assert_eq!(axle.major.to_string(), "11.794 to 11.974 mm");
+/// // The tables are read in the standard, the formula of the rounded root in one publication:
+/// assert_eq!((axle.major.grade(), axle.grade()), (Grade::Standard, Grade::Published));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ThreadLimits {
     /// The size.
@@ -82,19 +91,21 @@ const OUTSIDE_TABLE: (u32, u16) = (47_000, 1000);
 pub fn limits_of_size(size: &ThreadSize, class: &ToleranceClass) -> Result<ThreadLimits, Error> {
     match (size.form(), class) {
         (ThreadForm::IsoMetric, ToleranceClass::Iso(iso)) => {
-            let key = (micrometres(size.major()), pitch_um(size));
-            let found = match key.1 {
-                Some(pitch) if (key.0, pitch) == OUTSIDE_TABLE => {
-                    formula::beyond_range(key.0, pitch, *iso)
-                }
-                Some(pitch) => iso965::tabulated(key.0, pitch, *iso),
+            let major = micrometres(size.major());
+            let found = match pitch_um(size) {
+                Some(pitch) => match iso965::tabulated(major, pitch, *iso) {
+                    Err(Missing::PitchInRange) if (major, pitch) == OUTSIDE_TABLE => {
+                        formula::beyond_range(major, pitch, *iso)
+                    }
+                    found => found,
+                },
                 None => Err(Missing::Pitch),
             };
-            iso_limits(size, *iso, found.map_err(|m| missing(m, size, *iso))?)
+            iso_limits(size, *iso, found)
         }
         (ThreadForm::IsoInch, ToleranceClass::Iso(iso)) => {
             let found = formula::by_formula(micrometres(size.major()), size.pitch().to_mm(), *iso);
-            iso_limits(size, *iso, found.map_err(|m| missing(m, size, *iso))?)
+            iso_limits(size, *iso, found)
         }
         (ThreadForm::Unified, ToleranceClass::Unified(unified)) => unified_limits(size, *unified),
         (form, _) => Err(refusal(form, size, class)),
@@ -176,74 +187,86 @@ pub(super) fn missing(missing: Missing, size: &ThreadSize, class: IsoClass) -> E
     Error::new(ErrorKind::NotTabulated, field, value, problem, remedy)
 }
 
-/// Whole micrometres, halves away from zero. Sizes are below 300 mm, so the number always fits.
+/// Whole micrometres, halves up: every length here is above zero and below 300 mm.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "sizes are checked when they are made"
+)]
+pub(super) fn whole(um: f64) -> u32 {
+    (um + 0.5) as u32
+}
+
 pub(super) fn micrometres(length: Length) -> u32 {
-    #[expect(
-        clippy::cast_possible_truncation,
-        clippy::cast_sign_loss,
-        reason = "1 mm to 300 mm, checked when the size was made"
-    )]
-    let um = libm::round(length.value * 1e6) as u32;
-    um
+    whole(length.value * 1e6)
 }
 
 /// The pitch in whole micrometres, if it is whole.
 pub(super) fn pitch_um(size: &ThreadSize) -> Option<u16> {
     let exact = size.pitch().to_mm() * 1e3;
-    let whole = libm::round(exact);
-    #[expect(
-        clippy::cast_possible_truncation,
-        clippy::cast_sign_loss,
-        reason = "0.2 mm to 8 mm, checked when the pitch was made"
-    )]
-    (libm::fabs(exact - whole) < 1e-6).then_some(whole as u16)
+    let um = whole(exact);
+    (libm::fabs(exact - f64::from(um)) < 1e-6)
+        .then(|| u16::try_from(um).ok())
+        .flatten()
 }
 
+#[inline(always)]
 fn iso_limits(
     size: &ThreadSize,
     class: IsoClass,
-    found: Tolerances,
+    found: Result<Tolerances, Missing>,
 ) -> Result<ThreadLimits, Error> {
+    let found = match found {
+        Ok(found) => found,
+        Err(reason) => return Err(missing(reason, size, class)),
+    };
     const TO_PITCH_DIAMETER: f64 = 649.519_052_838_329; // 3H/4 per mm of pitch, in um
     const TO_MINOR: f64 = 1_082.531_754_730_548_4; // 5H/4
     const TO_ROUNDED_ROOT: f64 = 616.025; // d2 - d3 at the least pitch diameter (ISO 965-1, clause 11)
-    let (d, p) = (to_mm(size.major()) * 1e3, size.pitch().to_mm());
-    let major = libm::round(d);
-    let pitch_diameter = libm::round(d - TO_PITCH_DIAMETER * p);
-    let minor = libm::round(d - TO_MINOR * p);
+    let (d, p) = (size.major().value * 1e6, size.pitch().to_mm());
+    let major = i64::from(whole(d));
+    let pitch_diameter = i64::from(whole(d - TO_PITCH_DIAMETER * p));
+    let minor = i64::from(whole(d - TO_MINOR * p));
     let (evidence, grade) = match (found.route, class.position()) {
         (_, Position::ExternalF) => (&cite::ISO_LIMITS_F, Grade::Memory),
         (Route::Table, _) => (&cite::ISO_LIMITS, Grade::Standard),
         (Route::Completed, _) => (&cite::ISO_LIMITS_COMPLETED, Grade::Derived),
         (Route::Formula, _) => (&cite::ISO_LIMITS_DERIVED, Grade::Derived),
     };
-    let at = |um: f64| mm(um / 1e3);
-    let lift = f64::from(found.deviation);
-    let tolerance = f64::from(found.pitch_diameter);
-    let crest = f64::from(found.crest);
+    #[expect(clippy::cast_precision_loss, reason = "below 300 000")]
+    let at = |micrometres: i64| Bound::At(um(micrometres as f64));
+    let pair = |low: i64, high: i64, grade: Grade| Limits::from_table(at(low), at(high), grade);
+    let lift = i64::from(found.deviation);
+    let tolerance = i64::from(found.pitch_diameter);
+    let crest = i64::from(found.crest);
     let other = found
         .pitch_diameter_by_formula
         .filter(|um| *um != found.pitch_diameter)
-        .map(f64::from);
+        .map(i64::from);
     let member = class.member();
     let (major, pitch, minor, other) = match member {
         Member::Internal => {
             let low = pitch_diameter + lift;
             (
-                Limits::at_least(at(major + lift), grade)?,
-                Limits::between(at(low), at(low + tolerance), grade)?,
-                Limits::between(at(minor + lift), at(minor + lift + crest), grade)?,
-                other.map(|t| Limits::between(at(low), at(low + t), grade)),
+                Limits::from_table(at(major + lift), Bound::Open, grade),
+                pair(low, low + tolerance, grade),
+                pair(minor + lift, minor + lift + crest, grade),
+                other.map(|t| pair(low, low + t, grade)),
             )
         }
         Member::External => {
             let high = pitch_diameter - lift;
-            let root = libm::round(high - tolerance - TO_ROUNDED_ROOT * p);
+            #[expect(clippy::cast_precision_loss, reason = "below 300 000")]
+            let root = whole((high - tolerance) as f64 - TO_ROUNDED_ROOT * p);
             (
-                Limits::between(at(major - lift - crest), at(major - lift), grade)?,
-                Limits::between(at(high - tolerance), at(high), grade)?,
-                Limits::between(at(root), at(minor - lift), grade.weaker(Grade::Published))?,
-                other.map(|t| Limits::between(at(high - t), at(high), grade)),
+                pair(major - lift - crest, major - lift, grade),
+                pair(high - tolerance, high, grade),
+                pair(
+                    i64::from(root),
+                    minor - lift,
+                    grade.weaker(Grade::Published),
+                ),
+                other.map(|t| pair(high - t, high, grade)),
             )
         }
     };
@@ -254,7 +277,7 @@ fn iso_limits(
         major,
         pitch_diameter: pitch,
         minor,
-        other_pitch_diameter: other.transpose()?,
+        other_pitch_diameter: other,
         evidence,
     })
 }

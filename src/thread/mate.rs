@@ -7,6 +7,13 @@ use crate::measure::settled_cmp;
 use crate::quantity::{Length, in_mm, mm, to_mm};
 
 /// Whether two threads mate.
+///
+/// ```
+/// use framegauge::thread::{Mates, mismatch};
+/// let of = |a: &str, b: &str| mismatch(&a.parse().unwrap(), &b.parse().unwrap()).mates;
+/// assert_eq!(of("M10x1", "M10x1.25"), Mates::No);
+/// assert_eq!(of("1 3/8 in x 26 tpi unknown form", "1 3/8 in x 26 tpi BSC"), Mates::CannotTell);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr)]
 #[cfg_attr(
     feature = "serde",
@@ -24,6 +31,12 @@ pub enum Mates {
 }
 
 /// The grounds on which two threads do not mate.
+///
+/// ```
+/// use framegauge::thread::mismatch;
+/// let grounds = mismatch(&"1/4-20 UN".parse().unwrap(), &"1/4-20 BSW".parse().unwrap()).grounds;
+/// assert!(grounds.form && !grounds.pitch);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Grounds {
@@ -64,6 +77,13 @@ impl fmt::Display for Grounds {
 }
 
 /// The answer to "do these two threads mate?". It does not depend on their order.
+///
+/// ```
+/// use framegauge::{in_mm, thread::mismatch};
+/// let found = mismatch(&"M35x1".parse().unwrap(), &"1.370-24 BSC".parse().unwrap());
+/// assert_eq!(in_mm(found.apart_min).to_string(), "0.116 mm");
+/// assert_eq!(found.wider.unwrap().to_string(), "M35x1");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Mismatch {

@@ -6,6 +6,13 @@ use crate::evidence::Grade;
 use crate::{Error, ErrorKind};
 
 /// Hands of one pattern, such as the English shell or the pedals.
+///
+/// ```
+/// use framegauge::{Grade, thread::hand_pattern};
+/// let t47 = hand_pattern("t47").unwrap();
+/// assert_eq!(t47.grade, Grade::Memory);
+/// assert!(t47.note.contains("confirm"));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct HandPattern {

@@ -7,6 +7,13 @@ use crate::quantity::{Length, ShaftDiameter, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// What a retap takes away and leaves. All lengths are radial, per side.
+///
+/// ```
+/// use framegauge::{in_mm, thread::retap};
+/// let cut = retap(&"M10x1".parse().unwrap(), &"M12x1".parse().unwrap(), None).unwrap();
+/// assert_eq!(in_mm(cut.stock_removed).to_string(), "1.000 mm");
+/// assert!(cut.wall_left.is_none());
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Retap {
@@ -138,6 +145,12 @@ fn minor_span(size: &ThreadSize) -> (f64, f64) {
 }
 
 /// Sizes for a thread insert, each with its evidence; most are not published in any source at hand.
+///
+/// ```
+/// use framegauge::thread::insert_sizes;
+/// let insert = insert_sizes(&"M5x0.8".parse().unwrap()).unwrap();
+/// assert!(insert.bush_outside.reason().contains("maker"));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct InsertSizes {

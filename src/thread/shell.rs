@@ -23,6 +23,13 @@ pub struct ShellThreads {
 }
 
 /// What one side of a shell is, held against a pattern.
+///
+/// ```
+/// use framegauge::thread::{ShellThreads, Side, SideFinding, hand_pattern};
+/// let english = ShellThreads::of_pattern("1.370-24 BSC".parse().unwrap(), hand_pattern("bsc").unwrap());
+/// let wrong = english.retapped(Side::Drive, "1.370-24 BSC".parse().unwrap());
+/// assert!(matches!(wrong.against(&english).drive, SideFinding::OtherHand(_)));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -45,6 +52,14 @@ pub enum SideFinding {
 }
 
 /// A shell held against a pattern, side by side.
+///
+/// ```
+/// use framegauge::thread::{ShellThreads, hand_pattern};
+/// let french = ShellThreads::of_pattern("M35x1".parse().unwrap(), hand_pattern("french").unwrap());
+/// let swiss = ShellThreads::of_pattern("M35x1".parse().unwrap(), hand_pattern("swiss").unwrap());
+/// // Only the drive side differs, so nothing is swapped:
+/// assert!(!french.against(&swiss).swapped);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct ShellComparison {

@@ -5,6 +5,11 @@ use crate::quantity::{Area, Length, ShaftDiameter, mm};
 use crate::{Error, ErrorKind};
 
 /// Two constants are in use for the area that a screw breaks across.
+///
+/// ```
+/// use framegauge::thread::StressAreaRule;
+/// assert_eq!("iso898".parse::<StressAreaRule>().unwrap(), StressAreaRule::Iso898);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString)]
 #[cfg_attr(
     feature = "serde",

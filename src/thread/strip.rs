@@ -5,6 +5,12 @@ use crate::quantity::{Area, Force, Length, Ratio, Torque, newton};
 use crate::{Error, ErrorKind};
 
 /// Shear areas of the two members over a length of engagement.
+///
+/// ```
+/// use framegauge::{mm, thread::rough_shear_areas};
+/// let areas = rough_shear_areas(&"M5x0.8".parse().unwrap(), mm(5.0)).unwrap();
+/// assert!(areas.hole > areas.screw);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ShearAreas {
     /// Of the screw's threads.
@@ -14,6 +20,15 @@ pub struct ShearAreas {
 }
 
 /// What strips, and at which force.
+///
+/// ```
+/// use framegauge::{mm, mpa, thread::{MinimumMaterial, limits_of_size}};
+/// let size = "M6x1".parse().unwrap();
+/// let of = |class: &str| limits_of_size(&size, &class.parse().unwrap()).unwrap();
+/// let pair = MinimumMaterial::of_limits(&of("6g"), &of("6H")).unwrap();
+/// let strips = pair.stripping(mm(6.0), None, mpa(480.0), mpa(150.0)).unwrap();
+/// assert_eq!(strips.force, strips.hole_force);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Stripping {
     /// The areas behind the forces.
@@ -61,6 +76,12 @@ impl Stripping {
 }
 
 /// An engagement that is as strong as the screw.
+///
+/// ```
+/// use framegauge::{in_mm, mm, thread::EqualStrength};
+/// let needed = EqualStrength { length: mm(8.25), j: 2.06 };
+/// assert_eq!(in_mm(needed.length).to_string(), "8.250 mm");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct EqualStrength {

@@ -9,6 +9,12 @@ use crate::quantity::{mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// What a caliper shows on the crests of a thread.
+///
+/// ```
+/// use framegauge::{mm, thread::{Member, caliper_shows}};
+/// let hanger = caliper_shows(&"M10x1".parse().unwrap(), Member::Internal).unwrap();
+/// assert!(hanger.reads.admits(mm(9.0)));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct CaliperShows {
@@ -66,6 +72,13 @@ pub fn caliper_shows(size: &ThreadSize, member: Member) -> Result<CaliperShows, 
 }
 
 /// Which of several threads a bore reading leaves possible.
+///
+/// ```
+/// use framegauge::{measure::Reading, mm, thread::candidates_by_bore};
+/// let only = ["M12x1".parse().unwrap()];
+/// let found = candidates_by_bore(&only, &Reading::expanded(mm(11.0), mm(0.05)).unwrap()).unwrap();
+/// assert!(!found.ambiguous && found.next.contains("leaf"));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct BoreCandidates {

@@ -134,6 +134,12 @@ impl Reason {
 }
 
 /// Which way to turn a part of a pattern on a side.
+///
+/// ```
+/// use framegauge::thread::{Side, hand_pattern, turning};
+/// let pedal = turning(hand_pattern("pedal").unwrap(), Side::NonDrive).unwrap();
+/// assert!(pedal.to_string().contains("loosen clockwise"));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Turning {

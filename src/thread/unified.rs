@@ -83,10 +83,22 @@ pub(super) struct InchLimits {
     pub minor: (f64, f64),
 }
 
-/// To `10^-places` inch, halves away from zero as the printed rows are; the nudge undoes binary noise on exact ties.
-fn places(value: f64, places: i32) -> f64 {
-    let scale = libm::pow(10.0, f64::from(places));
-    libm::round(value * scale + 1e-7) / scale
+/// Decimal places of an inch that a printed value has.
+#[derive(Clone, Copy)]
+enum Places {
+    Three,
+    Four,
+    Six,
+}
+
+/// Rounded to printed places, halves up as the printed rows are; the nudge undoes binary noise on exact ties.
+fn places(value: f64, places: Places) -> f64 {
+    let scale = match places {
+        Places::Three => 1e3,
+        Places::Four => 1e4,
+        Places::Six => 1e6,
+    };
+    libm::floor(value * scale + 0.5 + 1e-7) / scale
 }
 
 /// Limits by ASME B1.1: basic major diameter in inches, threads per inch.
@@ -103,10 +115,10 @@ pub(super) fn limits(d: f64, tpi: u16, series: Series, class: UnifiedClass) -> I
     };
     let base = places(
         0.0015 * libm::cbrt(d) + 0.0015 * libm::sqrt(engagement) + 0.015 * p_two_thirds,
-        6,
+        Places::Six,
     );
     let h = 0.866_025_403_784_438_6 * p;
-    let pitch_diameter = places(d - 0.75 * h, 4);
+    let pitch_diameter = places(d - 0.75 * h, Places::Four);
     match class.member() {
         Member::External => {
             let (factor, crest) = match class.number() {
@@ -117,17 +129,20 @@ pub(super) fn limits(d: f64, tpi: u16, series: Series, class: UnifiedClass) -> I
             let allowance = if class.number() == 3 {
                 0.0
             } else {
-                places(0.3 * base, 4)
+                places(0.3 * base, Places::Four)
             };
-            let major_max = places(d, 4) - allowance;
+            let major_max = places(d, Places::Four) - allowance;
             let pitch_max = pitch_diameter - allowance;
-            let pitch_min = pitch_max - places(factor * base, 4);
+            let pitch_min = pitch_max - places(factor * base, Places::Four);
             InchLimits {
-                major: (major_max - places(crest * p_two_thirds, 4), Some(major_max)),
+                major: (
+                    major_max - places(crest * p_two_thirds, Places::Four),
+                    Some(major_max),
+                ),
                 pitch_diameter: (pitch_min, pitch_max),
                 minor: (
-                    places(pitch_min - 0.75 * h, 4),
-                    places(major_max - 1.25 * h, 4),
+                    places(pitch_min - 0.75 * h, Places::Four),
+                    places(major_max - 1.25 * h, Places::Four),
                 ),
             }
         }
@@ -156,13 +171,20 @@ pub(super) fn limits(d: f64, tpi: u16, series: Series, class: UnifiedClass) -> I
             let basic_minor = d - 1.25 * h;
             // Printed to three places from size #6 (0.138 in) up, except in class 3B.
             let (digits, low, high) = if close || d < 0.138 {
-                (4, basic_minor, places(basic_minor, 4) + tolerance)
+                (
+                    Places::Four,
+                    basic_minor,
+                    places(basic_minor, Places::Four) + tolerance,
+                )
             } else {
-                (3, basic_minor, basic_minor + tolerance)
+                (Places::Three, basic_minor, basic_minor + tolerance)
             };
             InchLimits {
-                major: (places(d, 4), None),
-                pitch_diameter: (pitch_diameter, pitch_diameter + places(factor * base, 4)),
+                major: (places(d, Places::Four), None),
+                pitch_diameter: (
+                    pitch_diameter,
+                    pitch_diameter + places(factor * base, Places::Four),
+                ),
                 minor: (places(low, digits), places(high, digits)),
             }
         }

@@ -123,7 +123,7 @@ fn cells(
     grid: &mut Grid,
     edges: Option<&[i64]>,
     grades: &[i64],
-    derived: &mut Vec<String>,
+    derived: &mut Vec<Completed>,
     which: &str,
 ) -> Cells {
     let mut cells: Cells = BTreeMap::new();
@@ -160,7 +160,7 @@ fn cells(
             grid.defect(row, "grade_no", "cell given twice");
         }
         if grid.text(row, "grade") == "derived" {
-            derived.push(format!("({which}, {range}, {pitch}, {grade})"));
+            derived.push((which.to_owned(), range, pitch, grade));
         }
     }
     let mut problems = Vec::new();
@@ -178,6 +178,21 @@ fn cells(
     }
     grid.defects.append(&mut problems);
     cells
+}
+
+/// A cell that was completed by the inner rule of the tables: table, range, pitch, grade.
+type Completed = (String, usize, i64, i64);
+
+/// Bits of the completed cells of a row: internal grades 4 to 8 from bit 0, external grades 3 to 9 from bit 8.
+fn completed_mask(completed: &[Completed], range: usize, pitch: i64) -> u16 {
+    completed
+        .iter()
+        .filter(|c| c.1 == range && c.2 == pitch)
+        .map(|(table, _, _, grade)| match table.as_str() {
+            "internal" => 1u16 << (grade - 4),
+            _ => 1u16 << (8 + grade - 3),
+        })
+        .sum()
 }
 
 fn list(by_grade: Option<&BTreeMap<i64, i64>>, grades: &[i64]) -> String {
@@ -226,14 +241,14 @@ fn iso965() -> (Rendered, Vec<String>) {
         Some(&edges),
         &external_grades,
         &mut derived,
-        "false",
+        "external",
     );
     let internal = cells(
         &mut td2_internal,
         Some(&edges),
         &internal_grades,
         &mut derived,
-        "true",
+        "internal",
     );
     let minor = cells(&mut td1, None, &internal_grades, &mut derived, "minor");
     let major = cells(&mut td, None, &[4, 6, 8], &mut derived, "major");
@@ -275,6 +290,13 @@ fn iso965() -> (Rendered, Vec<String>) {
         groups.insert((range, pitch), (s, n));
     }
     let mut defects: Vec<String> = Vec::new();
+    for (table, ..) in &derived {
+        if table == "minor" || table == "major" {
+            defects.push(format!(
+                "a completed cell in the {table} tolerances has no place to be marked"
+            ));
+        }
+    }
     let all_keys: BTreeSet<_> = external
         .keys()
         .chain(internal.keys())
@@ -310,38 +332,68 @@ fn iso965() -> (Rendered, Vec<String>) {
     );
     let _ = writeln!(
         text,
-        "/// By pitch: deviations G, e, f (f from memory), TD1 grades 4 to 8, Td grades 4, 6, 8.\npub(in crate::thread) static PITCHES: [PitchRow; {}] = [",
+        "/// By pitch: deviations G, e, f (f from memory), TD1 grades 4 to 8, Td grades 4, 6, 8.\n#[rustfmt::skip]\npub(in crate::thread) static PITCHES: [PitchRow; {}] = [",
         pitches.len()
     );
     for (p, (g, e, f)) in &pitches {
         let _ = writeln!(
             text,
-            "pitch({p}, {g}, {e}, {f}, {}, {}),",
+            "    pitch({p}, {g}, {e}, {f}, {}, {}),",
             list(minor.get(&(0, *p)), &internal_grades),
             list(major.get(&(0, *p)), &[4, 6, 8])
         );
     }
     let _ = writeln!(
         text,
-        "];\n\n/// By diameter range and pitch: TD2 grades 4 to 8, Td2 grades 3 to 9, engagement S up to and N up to in tenths of a millimetre.\npub(in crate::thread) static RANGES: [RangeRow; {}] = [",
+        "];\n\n/// By diameter range and pitch: TD2 grades 4 to 8, Td2 grades 3 to 9, engagement S up to and N up to in tenths of a millimetre, completed cells.\n#[rustfmt::skip]\npub(in crate::thread) static RANGES: [RangeRow; {}] = [",
         all_keys.len()
     );
     for key in &all_keys {
         let (s, n) = groups.get(key).copied().unwrap_or_default();
         let _ = writeln!(
             text,
-            "range({}, {}, {}, {}, {s}, {n}),",
+            "    range({}, {}, {}, {}, {s}, {n}, {:#06x}),",
             key.0,
             key.1,
             list(internal.get(key), &internal_grades),
-            list(external.get(key), &external_grades)
+            list(external.get(key), &external_grades),
+            completed_mask(&derived, key.0, key.1)
         );
+    }
+    text.push_str("];\n\n");
+    let order: Vec<i64> = pitches.keys().copied().collect();
+    let mut pitch_at = vec![u8::MAX; 161];
+    for (at, pitch) in order.iter().enumerate() {
+        match (pitch % 50, pitch_at.get_mut((*pitch / 50) as usize)) {
+            (0, Some(slot)) => *slot = at as u8,
+            _ => defects.push(format!(
+                "pitch {pitch} um does not fit the index of pitches"
+            )),
+        }
     }
     let _ = writeln!(
         text,
-        "];\n\n/// Pitch-diameter cells that were completed by the inner rule of the table: internal?, range, pitch, grade.\npub(in crate::thread) static COMPLETED: [(bool, u8, u16, u8); {}] = [{}];\n",
-        derived.len(),
-        derived.join(", ")
+        "/// Row of `PITCHES` by pitch in steps of 50 um; 255 where there is none.\npub(in crate::thread) static PITCH_AT: [u8; 161] = {pitch_at:?};\n"
+    );
+    let rows: Vec<Vec<u8>> = (0..edges.len() - 1)
+        .map(|range| {
+            order
+                .iter()
+                .map(|pitch| {
+                    let key = (range, *pitch);
+                    all_keys
+                        .iter()
+                        .position(|k| *k == key)
+                        .map_or(u8::MAX, |at| at as u8)
+                })
+                .collect()
+        })
+        .collect();
+    let _ = writeln!(
+        text,
+        "/// Row of `RANGES` by diameter range and row of `PITCHES`; 255 where there is none.\npub(in crate::thread) static ROW_AT: [[u8; {}]; {}] = {rows:?};\n",
+        order.len(),
+        rows.len()
     );
     let mut steps: BTreeMap<i64, i64> = BTreeMap::new();
     for row in 0..coarse.rows.len() {
