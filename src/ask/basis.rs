@@ -33,6 +33,14 @@ pub struct Basis {
     pub sources: List<Citation>,
 }
 
+/// Here `shop` is said of the asker's own readings and limits as well as of a shop's rows.
+const fn words(grade: Grade) -> &'static str {
+    match grade {
+        Grade::Shop => "your own figures",
+        other => other.words(),
+    }
+}
+
 fn text_is_empty(text: &Text) -> bool {
     text.is_empty()
 }
@@ -43,7 +51,7 @@ impl Basis {
     pub const fn graded(grade: Grade) -> Self {
         Self {
             grade,
-            words: grade.words(),
+            words: words(grade),
             formula: Cow::Borrowed(""),
             note: Cow::Borrowed(""),
             sources: Cow::Borrowed(&[]),
@@ -86,7 +94,7 @@ impl Basis {
     pub(super) fn at_best(mut self, grade: Option<Grade>) -> Self {
         if let Some(grade) = grade {
             self.grade = self.grade.weaker(grade);
-            self.words = self.grade.words();
+            self.words = words(self.grade);
         }
         self
     }

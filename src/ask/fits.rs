@@ -20,7 +20,33 @@ use crate::quantity::{Length, settled_mm};
 use crate::thread::{Designation, limits_of_size};
 use crate::{Error, ErrorKind};
 
+/// A deviation as tables print it: whole micrometres without a decimal point, else tenths.
+///
+/// ```
+/// use framegauge::ask::Micrometres;
+/// assert_eq!(serde_json::to_string(&[Micrometres(-33.0), Micrometres(12.5)]).unwrap(), "[-33,12.5]");
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Micrometres(pub f64);
+
+impl serde::Serialize for Micrometres {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        #[expect(
+            clippy::cast_possible_truncation,
+            reason = "deviations of ISO 286 are below a metre"
+        )]
+        let whole = self.0 as i64;
+        #[expect(clippy::cast_precision_loss, reason = "as above")]
+        if whole as f64 == self.0 {
+            serializer.serialize_i64(whole)
+        } else {
+            serializer.serialize_f64(self.0)
+        }
+    }
+}
+
 told! {
+    Micrometres => Shape::Number,
     FitClass => Shape::Text { what: "a tolerance class" },
     Outcome => Shape::Word(known_words::<Outcome>),
     Decision => Shape::Report { what: "outcome, why, conformance_probability, margin_mm, rule, grade" },
@@ -47,9 +73,9 @@ answer! {
     /// Deviations and limits of size.
     FitLimitsAnswer {
         /// Lower deviation in micrometres.
-        lower_um: f64,
+        lower_um: Micrometres,
         /// Upper deviation in micrometres.
-        upper_um: f64,
+        upper_um: Micrometres,
         /// Least size.
         min_mm: f64,
         /// Largest size.
@@ -79,8 +105,8 @@ impl Ask for FitLimits {
         let end = |bound: Option<Length>| bound.map(settled_mm).unwrap_or_default();
         Ok(Answered {
             answer: FitLimitsAnswer {
-                lower_um: found.lower_um(),
-                upper_um: found.upper_um(),
+                lower_um: Micrometres(found.lower_um()),
+                upper_um: Micrometres(found.upper_um()),
                 min_mm: end(limits.lower().known()),
                 max_mm: end(limits.upper().known()),
                 nominal_mm: settled_mm(self.nominal),

@@ -9,8 +9,8 @@ use super::shape::{Shape, told};
 use super::tree::Tree;
 use super::{Answered, Ask, Basis, Context, Refusal, WithShop};
 use crate::fit::{
-    Fit, FitKind, HoleMember, Member, Out, Part, RingClass, ShaftMember, SizeClass, SizeReading,
-    Wanted, Windows, fit_between, iso286_sources,
+    Fit, FitKind, HoleMember, Member, Out, Part, RingClass, RingSize, ShaftMember, SizeClass,
+    SizeReading, Wanted, Windows, fit_between, iso286_sources, ring_tolerance,
 };
 use crate::measure::{DecisionRule, Limits, Reading};
 use crate::quantity::{Angle, Length, settled_mm};
@@ -125,15 +125,19 @@ impl MemberOf {
         }
     }
 
-    /// What the tables say of it.
-    pub(super) fn basis(&self, basis: Basis) -> Basis {
+    /// What the tables say of it. `ring` is the size of a ring that this member would be.
+    pub(super) fn basis(&self, basis: Basis, ring: RingSize) -> Basis {
         let basis = if self.class.is_some() {
             basis.with_tables(&iso286_sources())
         } else {
             basis
         };
-        match self.ring {
-            Some(_) => basis.noting("limits of the ring as ISO 492"),
+        let class = self.ring_class.unwrap_or(RingClass::Normal);
+        match self
+            .ring
+            .and_then(|size| ring_tolerance(ring, class, size).ok())
+        {
+            Some(found) => basis.with_tables(&[found.from]),
             None => basis,
         }
     }
@@ -241,7 +245,7 @@ impl Ask for Mate {
             .at_best(Some(grade.unwrap_or(Grade::Shop)))
             .by("clearance = hole less shaft, on diameter");
         Ok(Answered {
-            basis: self.shaft.basis(self.hole.basis(basis)),
+            basis: both(&self.hole, &self.shaft, basis),
             answer: MateAnswer {
                 kind: fit.kind(),
                 tightest_mm: settled_mm(fit.tightest().value()),
@@ -290,4 +294,9 @@ pub(super) fn windows_of_joint(
         ));
     }
     Ok((wanted, basis))
+}
+
+/// What the tables say of both members.
+pub(super) fn both(hole: &MemberOf, shaft: &MemberOf, basis: Basis) -> Basis {
+    shaft.basis(hole.basis(basis, RingSize::Bore), RingSize::Outside)
 }

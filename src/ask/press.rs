@@ -3,7 +3,7 @@
 use alloc::string::String;
 
 use super::form::{answer, question};
-use super::mate::{MemberOf, fit_of};
+use super::mate::{MemberOf, both, fit_of};
 use super::read::{Read, known_words, named, said_of, word, words};
 use super::shape::{Shape, told};
 use super::tree::Tree;
@@ -311,10 +311,7 @@ impl Ask for PressIn {
                 cautions.push(*caution);
             }
         }
-        let basis = self
-            .shaft
-            .basis(self.hole.basis(basis))
-            .at_best(Some(report.grade));
+        let basis = both(&self.hole, &self.shaft, basis).at_best(Some(report.grade));
         Ok(Answered {
             answer: PressAnswer {
                 elastic: report.elastic,

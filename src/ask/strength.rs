@@ -79,7 +79,9 @@ impl Ask for Bearing {
                 percent_of_tap_drill_table: tap_drill.map(three_places),
                 caution: found.caution,
             },
-            basis: Basis::of(basic.evidence()).by(
+            basis: Basis::of(basic.evidence())
+                .at_best(Some(Grade::Derived))
+                .by(
                 "(screw over crests - hole over crests) / 2, against the basic height of the form",
             ),
         })

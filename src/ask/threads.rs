@@ -12,7 +12,7 @@ use super::{Answered, Ask, Basis, Context, Refusal, WithShop};
 use crate::evidence::Text;
 use crate::measure::{Limits, Reading};
 use crate::quantity::{Length, settled_mm};
-use crate::standard::{Shell, find_in};
+use crate::standard::{Row, Shell, ThreadUse, find_in};
 use crate::thread::{
     BasicDiameters, Designation, Engagement, Grounds, Hand, Mates, Member, Side,
     ThreadLimits as Found, ThreadSize, ThreeWire as Wires, Turn, VISIBLE_DRIFT, engagement_group,
@@ -145,7 +145,7 @@ impl Ask for ThreadLimits {
             said_of(
                 &e,
                 &[],
-                if self.member.is_some() {
+                if thread.class.is_some() {
                     "member"
                 } else {
                     "thread"
@@ -277,12 +277,23 @@ impl Ask for HandOf {
         let basis = Basis::graded(known.grade)
             .by(known.basis)
             .noting(known.note);
-        let basis = match crate::standard::find::<Shell>(known.code) {
-            Ok(row) => match row.hand_fact(self.side).and_then(crate::Fact::evidence) {
-                Some(evidence) => basis.citing(evidence.sources()),
-                None => basis,
-            },
-            Err(_) => basis,
+        // Where the tables hold a row of this pattern, its sources are named.
+        let of_shell = crate::standard::find::<Shell>(known.code)
+            .ok()
+            .and_then(|row| row.hand_fact(self.side));
+        let of_use = || {
+            let row = ThreadUse::table()
+                .iter()
+                .find(|row| row.code.starts_with(known.code))?;
+            let sided = match self.side {
+                Side::Drive => row.hand_right.as_ref(),
+                Side::NonDrive => row.hand_left.as_ref(),
+            };
+            sided.or(row.hand.as_ref())
+        };
+        let basis = match of_shell.or_else(of_use).and_then(crate::Fact::evidence) {
+            Some(evidence) => basis.citing(evidence.sources()),
+            None => basis,
         };
         Ok(Answered {
             answer: HandAnswer {
@@ -351,7 +362,8 @@ impl Ask for PitchMismatch {
             .drift
             .turns_until_visible(self.visible.unwrap_or(VISIBLE_DRIFT))
             .map_err(|e| said_of(&e, &[], "visible"))?;
-        let three = |value: f64| settled_mm(crate::mm(value));
+        // A thousandth of a turn is finer than anybody counts.
+        let three = |value: f64| libm::round(value * 1e3) / 1e3 + 0.0;
         let grade = [self.a, self.b]
             .iter()
             .filter_map(|thread| BasicDiameters::of(&thread.size).ok())
