@@ -13,6 +13,7 @@ mod grid_fit;
 mod grid_thread;
 mod rust;
 mod schema;
+mod thread_cite;
 
 use std::io::Write;
 use std::path::Path;
@@ -39,10 +40,13 @@ fn all() -> Vec<Rendered> {
             .expect("a grid cites its source");
         for record in reader.records() {
             let source = record.unwrap().get(column).unwrap_or_default().to_owned();
-            if !source.is_empty() && name != "thread_hands.csv" {
+            if !source.is_empty() {
                 checks.cite_in_grid(&name, &source);
             }
         }
+    }
+    for source in thread_cite::cited() {
+        checks.cite_in_grid("thread_evidence.toml", &source);
     }
     families::unused_sources(&mut checks);
     assert!(
