@@ -45,7 +45,7 @@ impl Checks {
             self.used.insert(source.to_owned());
         } else {
             self.problems
-                .push(format!("data/grids/{file}: unknown source `{source}`"));
+                .push(format!("{file}: unknown source `{source}`"));
         }
     }
 }
