@@ -1,7 +1,6 @@
 //! The facing decision: done, one more pass, stop, cannot clean up, or measure first.
 
 use alloc::format;
-use alloc::string::ToString;
 
 use super::allowance::{Allowance, CutLimit};
 use super::depth::CleanUp;
@@ -330,8 +329,6 @@ fn words(step: &FacingStep) -> Text {
             share_reachable * 100.0
         )
         .into(),
-        FacingStep::Undecided { measure } => {
-            format!("undecided: measure {}", measure.to_string()).into()
-        }
+        FacingStep::Undecided { measure } => format!("undecided: measure {}", measure).into(),
     }
 }

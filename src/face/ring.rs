@@ -7,7 +7,7 @@ use super::kernel::lsq;
 use super::plane::{LeastSquaresPlane, Point, on_one_line, too_few};
 use crate::evidence::Text;
 use crate::measure::{Pooled, Reading, Repeated};
-use crate::quantity::{Length, Radius, deg, in_mm, mm, to_mm};
+use crate::quantity::{Length, Radius, deg, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// The face as a ring: inner and outer radius about the pilot axis.

@@ -47,7 +47,7 @@ pub fn sampling(probes: u32) -> Result<Sampling, Error> {
         ));
     }
     let cosine = libm::cos(core::f64::consts::PI / f64::from(probes));
-    let even = probes % 2 == 0;
+    let even = probes.is_multiple_of(2);
     Ok(Sampling {
         probes,
         worst_tilt_share: if even {

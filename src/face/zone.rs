@@ -117,7 +117,7 @@ impl Certificate {
             let Some(p) = points.get(held.index) else {
                 return false;
             };
-            if !(held.weight >= 0.0) {
+            if held.weight < 0.0 {
                 return false;
             }
             let signed = held.side * held.weight;

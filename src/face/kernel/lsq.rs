@@ -43,7 +43,9 @@ pub(crate) fn fit(points: &[P]) -> Option<Fit> {
     let det = sxx * syy - sxy * sxy;
     let trace = sxx + syy;
     // det = product of the principal spreads; against the square of their sum it says how thin the cloud is.
-    if !(det > THINNEST * THINNEST * trace * trace) {
+    // Not `det <= …`: a NaN must not pass.
+    let thick = det > THINNEST * THINNEST * trace * trace;
+    if !thick {
         return None;
     }
     let a = (sxz * syy - syz * sxy) / det;
