@@ -882,3 +882,67 @@ fn answers_serialize_with_units_and_settled_numbers() {
         serde_json::json!(0.2)
     );
 }
+
+#[cfg(feature = "serde")]
+#[test]
+fn sheets_name_the_field_that_is_wrong() {
+    let ring = |probe: &str| {
+        let sheet: RingSheet = serde_json::from_str(&format!(
+            r#"{{ "inner_diameter": "34 mm", "outer_diameter": "42 mm", "probed_diameter": "40 mm", "pilot": "thread",
+                "uncertainty": "0.008 mm", "probes": [{{ "angle": "0 deg", "height": "0.05 mm" }},
+                {{ "angle": "120 deg", "height": "0.02 mm" }}, {probe}] }}"#
+        ))
+        .unwrap();
+        sheet.read()
+    };
+    assert!(ring(r#"{ "angle": "240 deg", "height": "0.03 +/- 0.01 mm" }"#).is_ok());
+    for (probe, field) in [
+        (
+            r#"{ "angle": "400 deg", "height": "0.03 mm" }"#,
+            "probes.2.angle.angle",
+        ),
+        (
+            r#"{ "angle": "240", "height": "0.03 mm" }"#,
+            "probes.2.angle.angle",
+        ),
+        (
+            r#"{ "angle": "240 deg", "height": "0.03" }"#,
+            "probes.2.height.length",
+        ),
+        (
+            r#"{ "angle": "240 deg", "height": "0.03 mm", "diameter": "80 mm" }"#,
+            "probes.2.radius",
+        ),
+        (
+            r#"{ "angle": "0 deg", "height": "0.03 mm" }"#,
+            "probes.2.angle",
+        ),
+    ] {
+        assert_eq!(ring(probe).unwrap_err().field(), field, "{probe}");
+    }
+    let bore: BoreSheet = serde_json::from_str(
+        r#"{ "readings": [{ "angle": "0 deg", "depth": "5 mm", "diameter": "43.97 mm" }] }"#,
+    )
+    .unwrap();
+    assert_eq!(
+        bore.read().unwrap_err().field(),
+        "readings.0.diameter.uncertainty"
+    );
+    let unknown = serde_json::from_str::<BoreSheet>(r#"{ "readings": [], "typo": 1 }"#);
+    assert!(unknown.unwrap_err().to_string().contains("typo"));
+    let limit = |json: &str| {
+        serde_json::from_str::<LimitSheet>(json)
+            .unwrap()
+            .read()
+            .unwrap_err()
+            .kind()
+    };
+    assert_eq!(
+        limit(r#"{ "kind": "wall", "what": "insert" }"#),
+        ErrorKind::Missing
+    );
+    assert_eq!(
+        limit(r#"{ "kind": "wall", "what": "insert", "may_come_off": "1 mm", "unknown": "?" }"#),
+        ErrorKind::Contradiction
+    );
+}

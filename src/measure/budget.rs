@@ -6,7 +6,7 @@ use core::fmt;
 
 use super::{Freedom, Instrument, Reading, coverage_factor};
 use crate::evidence::Text;
-use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
+use crate::quantity::{Length, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// How a contribution is distributed, which says how its stated width becomes a standard uncertainty (GUM 4.3).
@@ -306,6 +306,7 @@ impl fmt::Display for Budget {
 #[cfg(feature = "serde")]
 impl serde::Serialize for Budget {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use crate::quantity::settled_mm;
         use serde::ser::SerializeStruct;
         #[derive(serde::Serialize)]
         struct Line<'a> {

@@ -77,17 +77,6 @@ impl Fit {
         let half = libm::hypot((self.sxx - self.syy) / 2.0, self.sxy);
         u / libm::sqrt(libm::fmax(mean - half, f64::MIN_POSITIVE))
     }
-    /// Standard uncertainty of the height at a point, for reading noise u.
-    pub(crate) fn height_u(&self, x: f64, y: f64, u: f64) -> f64 {
-        let (dx, dy) = (x - self.centre.0, y - self.centre.1);
-        let r = libm::hypot(dx, dy);
-        let slope = if r > 0.0 {
-            self.slope_u(dx / r, dy / r, u) * r
-        } else {
-            0.0
-        };
-        libm::hypot(u / libm::sqrt(self.n), slope)
-    }
 }
 
 /// Whether all points lie on one line (or on one spot), by the same measure as the fit.
