@@ -11,6 +11,17 @@ use crate::{Error, ErrorKind};
 
 report! {
     /// Clean-up depth: how far a cutter square to the pilot goes from first touch until it has touched everything.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let clean = ring(&[0.10, 0.04, -0.06, -0.08, 0.00]).clean_up();
+    /// assert!(clean.at_probes < clean.at_outer_edge && clean.at_outer_edge < clean.upper);
+    /// assert_eq!(clean.first_touch.unwrap().to_string(), "0 deg (12:00)");
+    /// ```
     CleanUp {
         /// Highest less lowest probe: nothing less can do.
         at_probes: Length as mm "at_probes_mm",
@@ -102,6 +113,17 @@ impl RingSurvey {
     ///
     /// # Errors
     /// As [`Self::touched_arc`].
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let survey = ring(&[0.10, 0.04, -0.06, -0.08, 0.00]);
+    /// assert_eq!(survey.touched_area(survey.clean_up().at_outer_edge).unwrap(), 1.0);
+    /// assert!(survey.touched_area(mm(0.02)).unwrap() < 0.4);
+    /// ```
     pub fn touched_area(&self, depth: Length) -> Result<f64, Error> {
         Ok(self.share_above(self.profiles(), self.cutter_level(depth)?))
     }
@@ -110,6 +132,17 @@ impl RingSurvey {
     ///
     /// # Errors
     /// `OutOfRange` unless the share lies above 0 and not above 1.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let survey = ring(&[0.10, 0.04, -0.06, -0.08, 0.00]);
+    /// let depth = survey.depth_for_share(0.9).unwrap();
+    /// assert!((survey.touched_area(depth).unwrap() - 0.9).abs() < 1e-6);
+    /// ```
     pub fn depth_for_share(&self, share: f64) -> Result<Length, Error> {
         if !(share > 0.0 && share <= 1.0) {
             return Err(Error::new(

@@ -5,6 +5,12 @@ use crate::{Error, ErrorKind};
 
 report! {
     /// What k evenly spaced probes of a ring can tell.
+    ///
+    /// ```
+    /// let eight = framegauge::face::sampling(8).unwrap();
+    /// assert!((eight.range_bias - 2.85).abs() < 0.005);
+    /// assert_eq!(eight.undulations, 3);
+    /// ```
     Sampling {
         /// How many probes.
         probes: u32 as own "probes",
