@@ -30,13 +30,20 @@ fn ring(n: usize) -> Vec<(f64, f64, f64)> {
         .map(|i| {
             let t = i as f64 * std::f64::consts::TAU / n as f64;
             let r = if n > 1000 { 20.0 + 3.0 * noise() } else { 20.0 };
-            (r * t.cos(), r * t.sin(), 0.05 * (t - 0.7).cos() + 0.01 * (2.0 * t).cos() + 0.02 * noise())
+            (
+                r * t.cos(),
+                r * t.sin(),
+                0.05 * (t - 0.7).cos() + 0.01 * (2.0 * t).cos() + 0.02 * noise(),
+            )
         })
         .collect()
 }
 
 fn points(n: usize) -> Vec<Point> {
-    ring(n).into_iter().map(|(x, y, z)| Point::new(mm(x), mm(y), mm(z)).unwrap()).collect()
+    ring(n)
+        .into_iter()
+        .map(|(x, y, z)| Point::new(mm(x), mm(y), mm(z)).unwrap())
+        .collect()
 }
 
 #[divan::bench(args = SIZES)]
@@ -51,11 +58,19 @@ fn zone_by_microlp(bencher: Bencher, n: usize) {
     bencher.bench(|| {
         let mut lp = Problem::new(OptimizationDirection::Minimize);
         let free = (f64::NEG_INFINITY, f64::INFINITY);
-        let (a, b, c) = (lp.add_var(0.0, free), lp.add_var(0.0, free), lp.add_var(0.0, free));
+        let (a, b, c) = (
+            lp.add_var(0.0, free),
+            lp.add_var(0.0, free),
+            lp.add_var(0.0, free),
+        );
         let e = lp.add_var(1.0, (0.0, f64::INFINITY));
         for (x, y, z) in black_box(&ring) {
             lp.add_constraint([(a, *x), (b, *y), (c, 1.0), (e, 1.0)], ComparisonOp::Ge, *z);
-            lp.add_constraint([(a, *x), (b, *y), (c, 1.0), (e, -1.0)], ComparisonOp::Le, *z);
+            lp.add_constraint(
+                [(a, *x), (b, *y), (c, 1.0), (e, -1.0)],
+                ComparisonOp::Le,
+                *z,
+            );
         }
         lp.solve().unwrap().into_solution().unwrap().objective()
     });

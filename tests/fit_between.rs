@@ -203,6 +203,32 @@ fn crown_race_at_the_upper_end() {
     );
 }
 
+/// Frame 27.0, post 26.8: a sheet sold as 0.2 thick would not enter; the wall is 0.10.
+#[test]
+fn shim_wall_is_half_the_difference() {
+    let tube = HoleMember::of_reading(read("27.00 +/- 0.01 mm")).unwrap();
+    let post = ShaftMember::of_reading(read("26.80 +/- 0.01 mm")).unwrap();
+    let window = Wanted::clearance(Limits::between(mm(0.0), mm(0.1), Grade::Shop).unwrap(), "");
+    let held = fit_between(&tube, &post, RULE)
+        .unwrap()
+        .against(&window)
+        .unwrap();
+    assert_eq!(held.cure.shim_wall().unwrap().to_string(), "0.100 mm");
+    // A press that is too tight needs no shim.
+    let tight = fit_between(&post_as_tube(), &post, RULE)
+        .unwrap()
+        .against(&window)
+        .unwrap();
+    assert_eq!(
+        (tight.outcome, tight.cure.shim_wall()),
+        (Outcome::NonconformityShown, None)
+    );
+}
+
+fn post_as_tube() -> HoleMember {
+    HoleMember::of_reading(read("26.60 +/- 0.01 mm")).unwrap()
+}
+
 /// A shell bore of 45.80 where 45.95 to 46.00 is wanted: out by 0.15, and the bore is to blame, not the cup.
 #[test]
 fn undersize_bore_is_named() {

@@ -251,6 +251,17 @@ proptest! {
         }
     }
 
+    /// Above the grades of the delta rule the holes M, P to ZC mirror the shafts m, p to zc: two tables read in different texts.
+    #[test]
+    fn coarse_holes_mirror_shafts(size in 3.001..120.0_f64, number in 9_u8..=18, letter in 14..28_usize) {
+        let grade = ToleranceGrade::new(number).unwrap();
+        let letter = DeviationLetter::iter().nth(letter).unwrap();
+        prop_assume!(letter != DeviationLetter::N);
+        let hole = limit_deviations(mm(size), FitClass::hole(letter, grade)).ok();
+        let shaft = limit_deviations(mm(size), FitClass::shaft(letter, grade)).ok();
+        prop_assert_eq!(hole.map(|h| h.upper_um()), shaft.map(|s| -s.lower_um()));
+    }
+
     /// A coarser grade holds the finer one, for letters whose fundamental deviation does not depend on the grade.
     #[test]
     fn coarser_holds_finer(size in 1.001..120.0_f64, number in 1_u8..=17, letter in 0..11_usize) {

@@ -7,150 +7,11 @@ use core::fmt::Write;
 
 use super::allowance::Allowance;
 use super::pads::PadSurvey;
+use super::page::{Page, WIDTH, label, limits_in_words, n};
 use super::ring::RingSurvey;
 use super::tangent::cutter_plane;
 use crate::Error;
-use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
-
-/// A page under construction, in millimetres.
-struct Page {
-    body: String,
-    height: f64,
-}
-
-const WIDTH: f64 = 160.0;
-const MARGIN: f64 = 8.0;
-const LINE: f64 = 5.0;
-
-/// Text that is safe inside an element.
-fn safe(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for c in text.chars() {
-        match c {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            c if c.is_control() => out.push(' '),
-            c => out.push(c),
-        }
-    }
-    out
-}
-
-/// Two decimals of a millimetre on paper are finer than print.
-fn n(value: f64) -> f64 {
-    libm::round(value * 100.0) / 100.0 + 0.0
-}
-
-impl Page {
-    const fn new() -> Self {
-        Self {
-            body: String::new(),
-            height: 0.0,
-        }
-    }
-    fn add(&mut self, element: &str) {
-        self.body.push_str("  ");
-        self.body.push_str(element);
-        self.body.push('\n');
-    }
-    fn text(&mut self, x: f64, y: f64, size: f64, anchor: &str, words: &str) {
-        self.add(&format!(
-            "<text x=\"{}\" y=\"{}\" font-size=\"{size}\" text-anchor=\"{anchor}\">{}</text>",
-            n(x),
-            n(y),
-            safe(words)
-        ));
-    }
-    fn line(&mut self, from: (f64, f64), to: (f64, f64), style: &str) {
-        self.add(&format!(
-            "<line x1=\"{}\" y1=\"{}\" x2=\"{}\" y2=\"{}\" {style}/>",
-            n(from.0),
-            n(from.1),
-            n(to.0),
-            n(to.1)
-        ));
-    }
-    fn circle(&mut self, at: (f64, f64), radius: f64, style: &str) {
-        self.add(&format!(
-            "<circle cx=\"{}\" cy=\"{}\" r=\"{}\" {style}/>",
-            n(at.0),
-            n(at.1),
-            n(radius)
-        ));
-    }
-    fn path(&mut self, d: &str, style: &str) {
-        self.add(&format!("<path d=\"{d}\" {style}/>"));
-    }
-    /// A filled dot was touched, an open ring was not, a second ring marks the first contact, a cross the seat.
-    fn mark(&mut self, at: (f64, f64), touched: bool, first: bool, seat: bool) {
-        let fill = if touched {
-            "fill=\"black\""
-        } else {
-            "fill=\"white\""
-        };
-        self.circle(
-            at,
-            1.5,
-            &format!("{fill} stroke=\"black\" stroke-width=\"0.4\""),
-        );
-        if first {
-            self.circle(
-                at,
-                2.4,
-                "fill=\"none\" stroke=\"black\" stroke-width=\"0.5\"",
-            );
-        }
-        if seat {
-            let (x, y) = at;
-            let style = "stroke=\"black\" stroke-width=\"0.4\"";
-            self.line((x - 3.4, y), (x + 3.4, y), style);
-            self.line((x, y - 3.4), (x, y + 3.4), style);
-        }
-    }
-    fn notes(&mut self, top: f64, lines: &[String]) {
-        let mut y = top;
-        for line in lines {
-            self.text(MARGIN, y, 3.6, "start", line);
-            y += LINE;
-        }
-        self.height = y + MARGIN - LINE / 2.0;
-    }
-    fn finish(self, title: &str) -> String {
-        let height = n(self.height);
-        format!(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{WIDTH}mm\" height=\"{height}mm\" viewBox=\"0 0 {WIDTH} {height}\" font-family=\"sans-serif\">\n  \
-             <title>{}</title>\n  \
-             <defs><pattern id=\"touched\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><line x1=\"0\" y1=\"0\" x2=\"0\" y2=\"2\" stroke=\"black\" stroke-width=\"0.5\"/></pattern></defs>\n  \
-             <rect width=\"100%\" height=\"100%\" fill=\"white\"/>\n{}</svg>\n",
-            safe(title),
-            self.body
-        )
-    }
-}
-
-fn limits_in_words(allowance: &Allowance) -> Vec<String> {
-    let nearest = allowance.nearest();
-    let mut lines = Vec::new();
-    for limit in allowance.limits() {
-        let mark = if nearest == Some(limit) {
-            " (nearest)"
-        } else {
-            ""
-        };
-        lines.push(format!("Limit: {limit}{mark}"));
-    }
-    if lines.is_empty() {
-        lines.push("Limits: none stated".into());
-    }
-    lines
-}
-
-/// Height above the lowest reading, signed against zero as read.
-fn label(z: f64) -> String {
-    format!("{:+.3}", settled_mm(mm(z)))
-}
+use crate::quantity::{Length, in_mm, to_mm};
 
 impl RingSurvey {
     /// Draws the face as seen from outside, 12 o'clock up: heights in millimetres at the probes, the profile around the
@@ -187,7 +48,7 @@ impl RingSurvey {
         };
         let outer = to_mm(self.face().outer().length());
         let scale = 40.0 / outer;
-        let centre = (WIDTH / 2.0, 80.0);
+        let centre = (WIDTH / 2.0, 82.0);
         let place = |radius: f64, angle: f64| {
             (
                 centre.0 + radius * scale * libm::sin(angle),
@@ -224,7 +85,7 @@ impl RingSurvey {
                 highest == Some(index),
                 seat.contains(&index),
             );
-            let inside = place(to_mm(self.face().inner().length()) - 11.0 / scale, angle);
+            let inside = place(to_mm(self.face().inner().length()) - 12.0 / scale, angle);
             // On two circles only the outer one is labelled beside its mark; the inner one is labelled nearer the axis.
             let inner_circle = self.circles.len() == 2
                 && self
@@ -247,7 +108,7 @@ impl RingSurvey {
         ];
         lines.extend(limits_in_words(allowance));
         lines.extend(self.warnings().iter().map(|w| format!("Note: {w}")));
-        page.notes(156.0, &lines);
+        page.notes(152.0, &lines);
         Ok(page.finish("Face as seen from outside"))
     }
 
@@ -260,8 +121,13 @@ impl RingSurvey {
                 "stroke=\"black\" stroke-width=\"0.4\"",
             );
         }
+        let inner = to_mm(self.face().inner().length());
         for (hour, name) in [(0.0, "12"), (3.0, "3"), (6.0, "6"), (9.0, "9")] {
-            let (x, y) = place(outer * 1.75, hour * core::f64::consts::TAU / 12.0);
+            // Just inside the ring: outside it the profile runs.
+            let (x, y) = place(
+                inner - 4.5 * outer / 40.0,
+                hour * core::f64::consts::TAU / 12.0,
+            );
             page.text(x, y + 1.4, 4.2, "middle", name);
         }
     }
@@ -368,10 +234,12 @@ impl PadSurvey {
             60.0 / f64::max(top - bottom, 1.0),
         );
         let centre = (f64::midpoint(left, right), f64::midpoint(bottom, top));
+        let half = (top - bottom) * scale / 2.0;
+        let middle = 28.0 + half;
         let place = |x: f64, y: f64| {
             (
                 WIDTH / 2.0 + (x - centre.0) * scale,
-                62.0 - (y - centre.1) * scale,
+                middle - (y - centre.1) * scale,
             )
         };
         let mut page = Page::new();
@@ -408,7 +276,7 @@ impl PadSurvey {
         ];
         lines.extend(limits_in_words(allowance));
         lines.push("Brake part: the makers' written limits come first.".into());
-        page.notes(112.0, &lines);
+        page.notes(middle + half + 22.0, &lines);
         Ok(page.finish("Mount as seen from outside"))
     }
 

@@ -25,6 +25,7 @@ mod ends;
 mod form;
 mod kernel;
 mod pads;
+mod page;
 mod plane;
 mod ring;
 mod sampling;
@@ -34,6 +35,7 @@ mod serial;
 mod tangent;
 mod tilt;
 mod two;
+mod warn;
 mod widths;
 mod zone;
 
@@ -49,7 +51,7 @@ pub use ends::{BoreAxis, Coaxiality, EndComparison};
 pub use form::{Flatness, Form, Squareness};
 pub use pads::{PadPoint, PadSurvey};
 pub use plane::{LeastSquaresPlane, Plane, Point, RunOut, least_squares};
-pub use ring::{Annulus, Probe, RingSurvey, Warning};
+pub use ring::{Annulus, Probe, RingSurvey};
 pub use sampling::{Sampling, probes_for, sampling};
 pub use seat::{Rock, SeatPlane, seat_plane};
 pub use tangent::{
@@ -58,5 +60,6 @@ pub use tangent::{
 };
 pub use tilt::Tilt;
 pub use two::{CupTilt, Misalignment, Parallelism, pilot_play};
+pub use warn::Warning;
 pub use widths::{WidthReading, WidthShape, WidthSurvey};
 pub use zone::{Certificate, ContactPattern, MinimumZone, minimum_zone};

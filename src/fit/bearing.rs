@@ -13,6 +13,12 @@ use crate::quantity::{Length, in_mm, mm, nanometres, um};
 use crate::{Error, ErrorKind};
 
 /// Tolerance class of a bearing ring (ISO 492).
+///
+/// ```
+/// use framegauge::fit::RingClass;
+/// assert_eq!("P6".parse::<RingClass>().unwrap(), RingClass::Six);
+/// assert_eq!(RingClass::Five.to_string(), "5");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, strum::Display, strum::EnumIter)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum RingClass {
@@ -50,6 +56,10 @@ impl FromStr for RingClass {
 }
 
 /// Which size of a ring.
+///
+/// ```
+/// assert_eq!(framegauge::fit::RingSize::Outside.to_string(), "outside");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display)]
 #[strum(serialize_all = "snake_case")]
 pub enum RingSize {
@@ -62,6 +72,12 @@ pub enum RingSize {
 }
 
 /// Internal clearance group of a bearing (ISO 5753-1), from tight to loose.
+///
+/// ```
+/// use framegauge::fit::ClearanceGroup;
+/// assert!(ClearanceGroup::C2 < ClearanceGroup::CN && ClearanceGroup::CN < ClearanceGroup::C3);
+/// assert_eq!("C4".parse::<ClearanceGroup>().unwrap(), ClearanceGroup::C4);
+/// ```
 #[derive(
     Debug,
     Clone,
@@ -89,6 +105,12 @@ pub enum ClearanceGroup {
 }
 
 /// Lower and upper deviation or clearance of a bearing, with its source.
+///
+/// ```
+/// use framegauge::{fit::{RingClass, RingSize, ring_tolerance}, mm};
+/// let bore = ring_tolerance(RingSize::Bore, RingClass::Six, mm(30.0)).unwrap();
+/// assert_eq!(bore.around(mm(30.0)).unwrap().to_string(), "29.992 to 30.000 mm");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct RingTolerance {
     /// Lower deviation from the nominal size, negative.

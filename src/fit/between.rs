@@ -3,7 +3,8 @@
 use alloc::vec::Vec;
 
 use super::caution::{Caution, note};
-use super::member::{Extent, HoleMember, Member, MemberFinding, Part, ShaftMember, mixed};
+use super::finding::{Extent, MemberFinding};
+use super::member::{HoleMember, Member, Part, ShaftMember, mixed};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Outcome, Reading};
@@ -11,6 +12,12 @@ use crate::quantity::{Clearance, Length, nanometres, settled_mm};
 
 /// The kind of a fit (ISO 286-1). A clearance fit with no gap left still is one, and is not called loose here: a direct
 /// bearing in its shell is meant to go in by hand.
+///
+/// ```
+/// use framegauge::fit::FitKind;
+/// assert_eq!(FitKind::Interference.to_string(), "interference");
+/// assert!(FitKind::Clearance.words().contains("by hand"));
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr, strum::EnumIter,
 )]
@@ -42,6 +49,10 @@ impl FitKind {
 }
 
 /// Which member lies outside its limits.
+///
+/// ```
+/// assert_eq!(framegauge::fit::Out::Both.words(), "both members are out");
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr, strum::EnumIter,
 )]
@@ -93,6 +104,16 @@ impl Out {
 /// The fit between two members.
 ///
 /// All clearances are on diameter, hole less shaft: a negative clearance is an interference.
+///
+/// ```
+/// use framegauge::{fit::{HoleMember, ShaftMember, fit_between}, in_mm, measure::DecisionRule};
+/// let tube = HoleMember::of_reading("27.25 +/- 0.03 mm".parse().unwrap()).unwrap();
+/// let post = ShaftMember::of_reading("27.15 +/- 0.04 mm".parse().unwrap()).unwrap();
+/// let fit = fit_between(&tube, &post, DecisionRule::default()).unwrap();
+/// assert_eq!(in_mm(fit.mean().value()).to_string(), "0.100 mm");
+/// assert_eq!(in_mm(fit.mean().expanded_uncertainty()).to_string(), "0.050 mm");
+/// assert_eq!(fit.mean_clearance().unwrap().as_interference().to_string(), "-0.100 mm");
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Fit {

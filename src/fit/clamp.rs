@@ -13,6 +13,11 @@ use crate::quantity::{Force, Length, Pressure, Torque, mpa, newton, newton_metre
 use crate::{Error, ErrorKind, ShaftDiameter, Width};
 
 /// How the pressure spreads around the clamped part.
+///
+/// ```
+/// use framegauge::fit::ClampModel;
+/// assert_eq!("uniform".parse::<ClampModel>().unwrap(), ClampModel::Uniform);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -74,6 +79,12 @@ pub fn bolt_force(torque: Torque, bolt_diameter: Length, nut_factor: f64) -> Res
 }
 
 /// A clamp with one slit.
+///
+/// ```
+/// use framegauge::{ShaftDiameter, Width, fit::SlitClamp, mm};
+/// let clamp = SlitClamp::new(ShaftDiameter::new(mm(28.6)).unwrap(), Width::new(mm(14.0)).unwrap());
+/// assert_ne!(clamp, SlitClamp::new(ShaftDiameter::new(mm(28.6)).unwrap(), Width::new(mm(15.0)).unwrap()));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SlitClamp {
     d: f64,
@@ -81,6 +92,13 @@ pub struct SlitClamp {
 }
 
 /// What a clamp holds.
+///
+/// ```
+/// use framegauge::{ShaftDiameter, Width, fit::{Caution, ClampModel, SlitClamp}, mm, newton};
+/// let clamp = SlitClamp::new(ShaftDiameter::new(mm(28.6)).unwrap(), Width::new(mm(40.0)).unwrap());
+/// let grip = clamp.grip(newton(8000.0), 0.1, ClampModel::Cosine).unwrap();
+/// assert!(grip.torque.value > 0.0 && grip.cautions.contains(&Caution::GripUpperBound));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Grip {
     /// The pressure model.

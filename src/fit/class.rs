@@ -6,6 +6,12 @@ use core::str::FromStr;
 use crate::{Error, ErrorKind};
 
 /// The fundamental deviation letters of ISO 286-1; capitals for holes, small letters for shafts.
+///
+/// ```
+/// use framegauge::fit::DeviationLetter;
+/// assert_eq!("js".parse::<DeviationLetter>().unwrap(), DeviationLetter::Js);
+/// assert!("l".parse::<DeviationLetter>().is_err());
+/// ```
 #[derive(
     Debug,
     Clone,
@@ -133,6 +139,10 @@ impl FromStr for ToleranceGrade {
 }
 
 /// Whether a class belongs to the inside or the outside member of a fit.
+///
+/// ```
+/// assert_eq!(framegauge::fit::Feature::Hole.to_string(), "hole");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr)]
 #[cfg_attr(
     feature = "serde",

@@ -11,6 +11,13 @@ use crate::quantity::{Length, in_mm, nanometres, um};
 use crate::{Error, ErrorKind};
 
 /// Where a table of this room was read, and what it is worth. The source is named by its id in the list of sources.
+///
+/// ```
+/// use framegauge::{Grade, fit::{ClearanceGroup, internal_clearance}, mm};
+/// let (_, from) = internal_clearance(mm(25.0), ClearanceGroup::C3).unwrap();
+/// assert_eq!(from.grade, Grade::Agreeing);
+/// assert!(!from.source.is_empty());
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct TableSource {

@@ -14,6 +14,17 @@ use crate::{Error, ErrorKind};
 
 /// What a press holds, needs and does. Grip is reckoned from the smallest interference less the roughness loss at low
 /// friction, pressing force from the largest at high friction, stress from the largest without any loss.
+///
+/// ```
+/// use framegauge::{Interference, Ratio, fit::{Friction, JointShape, Material, MaterialKind, PressJoint, RoughnessLoss}, gpa, mm};
+/// let steel = Material::new("4130", MaterialKind::Metal, gpa(205.0), Ratio(0.29)).unwrap();
+/// let shape = JointShape { diameter: mm(30.0), shaft_bore: None, hub_outside: mm(36.0), length: mm(40.0) };
+/// let at = |delta| Interference::new(mm(delta)).unwrap();
+/// let report = PressJoint::new(shape, &steel, &steel).unwrap()
+///     .report(at(0.01), at(0.05), Friction::new(0.08, 0.15).unwrap(), RoughnessLoss::None).unwrap();
+/// // No strength was given, so yield is not judged.
+/// assert_eq!(report.elastic, None);
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct PressReport {
     /// Smallest interference, as given; negative where the loosest pair has a gap.
@@ -131,6 +142,15 @@ impl PressJoint {
     ///
     /// # Errors
     /// `NotFinite`, or `OutOfRange` for negative loads.
+    ///
+    /// ```
+    /// use framegauge::{Ratio, fit::{JointShape, Material, MaterialKind, PressJoint}, gpa, mm, newton, newton_metre};
+    /// let steel = Material::new("steel", MaterialKind::Metal, gpa(210.0), Ratio(0.3)).unwrap();
+    /// let shape = JointShape { diameter: mm(70.0), shaft_bore: None, hub_outside: mm(140.0), length: mm(60.0) };
+    /// let joint = PressJoint::new(shape, &steel, &steel).unwrap();
+    /// // A DIN 7190-style example prints 28741.8 N for 1000 N m and 3125 N.
+    /// assert!((joint.resultant(newton(3125.0), newton_metre(1000.0)).unwrap().value - 28_741.8).abs() < 0.05);
+    /// ```
     pub fn resultant(&self, axial: Force, torque: Torque) -> Result<Force, Error> {
         let axial = non_negative("axial force", axial.value)?;
         let torque = non_negative("torque", torque.value)?;
@@ -141,6 +161,15 @@ impl PressJoint {
     ///
     /// # Errors
     /// `NotFinite` or `OutOfRange` for a negative force, a friction outside 0 to 1, a safety below 1.
+    ///
+    /// ```
+    /// use framegauge::{Ratio, fit::{JointShape, Material, MaterialKind, PressJoint}, gpa, mm, newton};
+    /// let steel = Material::new("steel", MaterialKind::Metal, gpa(210.0), Ratio(0.3)).unwrap();
+    /// let shape = JointShape { diameter: mm(70.0), shaft_bore: None, hub_outside: mm(140.0), length: mm(60.0) };
+    /// let joint = PressJoint::new(shape, &steel, &steel).unwrap();
+    /// // The same example prints 34 MPa.
+    /// assert!((joint.pressure_needed(newton(28_741.8), 0.09, 1.4).unwrap().value / 1e6 - 34.0).abs() < 0.5);
+    /// ```
     pub fn pressure_needed(
         &self,
         force: Force,

@@ -10,6 +10,11 @@ use crate::quantity::{Depth, Length, ShaftDiameter, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// How a rule counts its depth.
+///
+/// ```
+/// use framegauge::{fit::RuleDepth, mm};
+/// assert_ne!(RuleDepth::Fixed(mm(65.0)), RuleDepth::BelowJunction(mm(65.0)));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum RuleDepth {
     /// A depth.
@@ -179,6 +184,14 @@ impl Insertion {
     ///
     /// # Errors
     /// Never for a checked depth; the constructor of limits checks again.
+    ///
+    /// ```
+    /// use framegauge::{Grade, ShaftDiameter, fit::{InsertionRule, RuleDepth, insertion}, measure::{DecisionRule, Outcome}, mm};
+    /// let rule = InsertionRule::new("a maker", RuleDepth::Fixed(mm(65.0)), Grade::Published).unwrap();
+    /// let depth = insertion(&[rule], ShaftDiameter::new(mm(27.2)).unwrap(), None).unwrap();
+    /// let held = depth.holds(&"60 +/- 1 mm".parse().unwrap(), DecisionRule::default()).unwrap();
+    /// assert_eq!(held.outcome, Outcome::NonconformityShown);
+    /// ```
     pub fn holds(&self, inserted: &Reading, rule: DecisionRule) -> Result<Decision, Error> {
         let limits = Limits::at_least(self.ruling.depth, self.ruling.grade)?;
         Ok(decide(inserted, &limits, rule))

@@ -30,8 +30,8 @@ pub struct ClearanceLeft {
     pub cautions: Vec<Caution>,
 }
 
-/// Clearance left after raceways have moved: each change is (least, most) on diameter, from [`PressJoint::bore_shrink`] of the
-/// outer ring and [`PressJoint::outside_growth`] of the inner ring.
+/// Clearance left after raceways have moved: each change is (least, most) on diameter, from [`bore_shrink`](super::PressJoint::bore_shrink) of the
+/// outer ring and [`outside_growth`](super::PressJoint::outside_growth) of the inner ring.
 ///
 /// # Errors
 /// `Missing` when the clearance before has an unknown side; `OutOfRange` for a negative change, `Contradiction` for one out of order.

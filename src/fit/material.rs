@@ -5,6 +5,11 @@ use crate::quantity::{Expansion, Pressure, Printed, Ratio, gpa, mpa};
 use crate::{Error, ErrorKind};
 
 /// What kind of material: the ring formulas hold for isotropic elastic ones only.
+///
+/// ```
+/// use framegauge::fit::MaterialKind;
+/// assert_eq!("laminate".parse::<MaterialKind>().unwrap(), MaterialKind::Laminate);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]

@@ -6,10 +6,11 @@ use super::bearing::{RingClass, RingSize, ring_tolerance};
 use super::caution::Caution;
 use super::class::{Feature, FitClass};
 use super::deviation::limit_deviations;
+use super::finding::{Extent, worse};
 use super::shape::{Shape, SizeReading};
 use crate::evidence::{Figure, Grade};
-use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, decide};
-use crate::quantity::{BoreDiameter, Length, Printed, ShaftDiameter, in_mm, settled_mm};
+use crate::measure::{Decision, DecisionRule, Limits, Reading, decide};
+use crate::quantity::{BoreDiameter, Length, ShaftDiameter, in_mm, settled_mm};
 use crate::{Error, ErrorKind};
 
 mod sealed {
@@ -19,6 +20,12 @@ mod sealed {
 }
 
 /// The inside or the outside of a fit, so that one cannot be given for the other.
+///
+/// ```
+/// use framegauge::fit::{Feature, Hole, Part, RingSize, Shaft};
+/// assert_eq!((Hole::FEATURE, Hole::RING), (Feature::Hole, RingSize::Bore));
+/// assert_eq!((Shaft::FEATURE, Shaft::RING), (Feature::Shaft, RingSize::Outside));
+/// ```
 pub trait Part: sealed::Sealed + Copy {
     /// Hole or shaft.
     const FEATURE: Feature;
@@ -146,6 +153,13 @@ impl<P: Part> Member<P> {
     ///
     /// # Errors
     /// `Missing` when the figure is unknown; `OutOfRange` as [`Self::of_limits`].
+    ///
+    /// ```
+    /// use framegauge::{Evidence, Figure, Span, fit::HoleMember, mm};
+    /// let bore = Figure::known(Span::new(None, Some(mm(43.95)), Some(mm(44.0))).unwrap(), Evidence::shop("drawing 12"));
+    /// assert_eq!(HoleMember::of_figure(&bore).unwrap().limits().unwrap().to_string(), "43.950 to 44.000 mm");
+    /// assert!(HoleMember::of_figure(&Figure::unknown("ask the frame maker")).is_err());
+    /// ```
     pub fn of_figure(figure: &Figure) -> Result<Self, Error> {
         let Some(grade) = figure.grade() else {
             return Err(Error::new(
@@ -299,21 +313,6 @@ impl<P: Part> Member<P> {
     }
 }
 
-/// The decision that weighs more: out, then undecided, then within; at equal outcome the less probable.
-pub(super) fn worse(a: Decision, b: Decision) -> Decision {
-    let rank = |d: &Decision| match d.outcome {
-        Outcome::NonconformityShown => 0,
-        Outcome::Undecided => 1,
-        Outcome::ConformityShown => 2,
-    };
-    match rank(&a).cmp(&rank(&b)) {
-        core::cmp::Ordering::Less => a,
-        core::cmp::Ordering::Greater => b,
-        core::cmp::Ordering::Equal if b.probability < a.probability => b,
-        core::cmp::Ordering::Equal => a,
-    }
-}
-
 pub(super) fn mixed(one: Length, other: Length) -> Error {
     Error::new(
         ErrorKind::Contradiction,
@@ -322,70 +321,4 @@ pub(super) fn mixed(one: Length, other: Length) -> Error {
         "one fit has one nominal size",
         "give both members the same nominal size, or give limits instead of classes",
     )
-}
-
-/// The sizes of a member that a fit is reckoned with.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Extent {
-    pub(super) smallest: Reading,
-    pub(super) largest: Reading,
-    pub(super) mean: Reading,
-    /// The sizes are there on the part, not merely allowed.
-    pub(super) actual: bool,
-    /// What the sizes are worth when they come from a table.
-    pub(super) grade: Option<Grade>,
-    pub(super) caution: Option<Caution>,
-}
-
-/// How one member stands by itself.
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct MemberFinding {
-    /// Hole or shaft.
-    pub feature: Feature,
-    /// Smallest size that the fit was reckoned with.
-    pub smallest: Reading,
-    /// Largest size that the fit was reckoned with.
-    pub largest: Reading,
-    /// Whether the sizes were measured.
-    pub measured: bool,
-    /// Mean size less nominal size: positive is large.
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            rename = "off_nominal_mm",
-            serialize_with = "crate::quantity::serial::as_mm_or_null"
-        )
-    )]
-    pub off_nominal: Option<Length>,
-    /// The member's own limits.
-    pub limits: Option<Limits>,
-    /// The readings held against these limits; `None` without readings or without limits.
-    pub decision: Option<Decision>,
-}
-
-impl MemberFinding {
-    pub(super) fn of<P: Part>(
-        member: &Member<P>,
-        extent: &Extent,
-        nominal: Option<Length>,
-        rule: DecisionRule,
-    ) -> Self {
-        Self {
-            feature: P::FEATURE,
-            smallest: extent.smallest,
-            largest: extent.largest,
-            measured: member.shape.is_some(),
-            off_nominal: nominal.map(|n| extent.mean.value() - n),
-            limits: member.limits,
-            decision: member.own_decision(rule),
-        }
-    }
-
-    /// How far the worst reading lies outside the member's own limits; `None` when none does or nothing is known.
-    #[must_use]
-    pub fn outside_by(&self) -> Option<Length> {
-        let margin = self.decision?.margin?;
-        (margin.in_unit() < 0.0).then_some(-margin)
-    }
 }

@@ -9,6 +9,7 @@ mod clamp;
 mod class;
 mod designation;
 mod deviation;
+mod finding;
 mod hold;
 mod insertion;
 mod left;
@@ -36,6 +37,7 @@ pub use designation::{FitDesignation, SizeClass};
 pub use deviation::{
     LimitDeviations, TableSource, iso286_sources, limit_deviations, standard_tolerance,
 };
+pub use finding::MemberFinding;
 pub use hold::PressReport;
 pub use insertion::{Insertion, InsertionRule, RuleDepth, RuledDepth, insertion};
 pub use left::{ClearanceLeft, clearance_left};
@@ -44,7 +46,7 @@ pub use lengths::{
     room_below, steerer_length, width_with_spacers,
 };
 pub use material::{Material, MaterialKind};
-pub use member::{Hole, HoleMember, Member, MemberFinding, Part, Shaft, ShaftMember};
+pub use member::{Hole, HoleMember, Member, Part, Shaft, ShaftMember};
 pub use press::{JointShape, Press, PressJoint};
 pub use shape::{Shape, SizeReading};
 pub use slide::{DepthClearance, Slide, slide};

@@ -63,6 +63,13 @@ impl Press {
 }
 
 /// Sizes of a pressed joint. All are diameters but the length.
+///
+/// ```
+/// use framegauge::{fit::JointShape, mm};
+/// // A cup of 44 mm with a bore of 41 mm in a head tube of 50 mm outside, touching over 10 mm.
+/// let cup = JointShape { diameter: mm(44.0), shaft_bore: Some(mm(41.0)), hub_outside: mm(50.0), length: mm(10.0) };
+/// assert!(cup.hub_outside > cup.diameter);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct JointShape {
     /// Where the two parts meet.
@@ -271,6 +278,17 @@ impl PressJoint {
 
     /// How much the bore of a hollow inner part shrinks on diameter: 2 p d² dᵢ / (E (d² − dᵢ²)). For the outer ring of a
     /// bearing, give its raceway as the bore of the inner part. `None` when it is solid.
+    ///
+    /// ```
+    /// use framegauge::{Interference, Ratio, fit::{JointShape, Material, MaterialKind, Press, PressJoint}, gpa, um, mm};
+    /// // A 42 mm bearing (raceway 39.6 mm assumed) in a tube of 46 mm outside, 20 µm of press.
+    /// let steel = Material::new("bearing steel", MaterialKind::Metal, gpa(206.0), Ratio(0.3)).unwrap();
+    /// let alloy = Material::new("6061-T6", MaterialKind::Metal, gpa(68.9), Ratio(0.33)).unwrap();
+    /// let shape = JointShape { diameter: mm(42.0), shaft_bore: Some(mm(39.6)), hub_outside: mm(46.0), length: mm(7.0) };
+    /// let press = Press::new(Interference::new(um(20.0)).unwrap()).unwrap();
+    /// let shrink = |shell| PressJoint::new(shape, &steel, shell).unwrap().bore_shrink(press).unwrap();
+    /// assert!(shrink(&alloy) < shrink(&steel) * 0.6);
+    /// ```
     #[must_use]
     pub fn bore_shrink(&self, press: Press) -> Option<Length> {
         let p = self.pressure(press).value;

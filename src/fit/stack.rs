@@ -55,6 +55,13 @@ impl Link {
     ///
     /// # Errors
     /// `Missing` when a side is not known; else as [`Link::new`].
+    ///
+    /// ```
+    /// use framegauge::{Grade, fit::{Link, stack}, in_mm, measure::Limits, mm};
+    /// let width = Limits::between(mm(72.5), mm(73.5), Grade::Published).unwrap();
+    /// let sum = stack(&[Link::of_limits(&width, 1.0).unwrap()]).unwrap();
+    /// assert_eq!((in_mm(sum.nominal).to_string(), in_mm(sum.worst_case).to_string()), ("73.000 mm".into(), "0.500 mm".into()));
+    /// ```
     pub fn of_limits(limits: &Limits, sensitivity: f64) -> Result<Self, Error> {
         let (Some(low), Some(high)) = (limits.lower().known(), limits.upper().known()) else {
             return Err(Error::new(

@@ -47,6 +47,11 @@ impl Temperature {
     }
 
     /// Kelvins above the reference temperature of 20 °C, negative when colder.
+    ///
+    /// ```
+    /// use framegauge::{fit::Temperature, kelvin};
+    /// assert_eq!(Temperature::celsius(25.0).unwrap().above_reference(), kelvin(5.0));
+    /// ```
     #[must_use]
     pub fn above_reference(self) -> TemperatureInterval {
         kelvin(self.0 - REFERENCE)

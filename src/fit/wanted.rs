@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::between::{Fit, Out};
 use super::caution::{Caution, note};
-use super::member::worse;
+use super::finding::worse;
 use crate::Error;
 use crate::evidence::{Grade, Text};
 use crate::measure::{
@@ -13,6 +13,11 @@ use crate::measure::{
 use crate::quantity::{Length, Wall, mm};
 
 /// Which way the wanted figures are counted.
+///
+/// ```
+/// use framegauge::fit::Sense;
+/// assert_eq!("interference".parse::<Sense>().unwrap(), Sense::Interference);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString)]
 #[cfg_attr(
     feature = "serde",
@@ -209,9 +214,8 @@ impl Fit {
         let [hole, shaft] = self.sizes();
         let both_real = hole.actual && shaft.actual;
         let worst = worse(tightest, loosest);
-        let (outcome, why, probability) = if both_real {
-            (worst.outcome, worst.why, Some(worst.probability))
-        } else if worst.outcome == Outcome::ConformityShown {
+        let (outcome, why, probability) = if both_real || worst.outcome == Outcome::ConformityShown
+        {
             (worst.outcome, worst.why, Some(worst.probability))
         } else if self.hopeless(&window, rule) {
             (Outcome::NonconformityShown, Why::Clear, Some(0.0))

@@ -119,6 +119,8 @@ pub struct Candidate {
     pub(super) variant: usize,
     /// How many readings that can name a standard were compared.
     pub(super) key_tests: u8,
+    /// How many readings of any kind were not compared, because the row has no figure for them.
+    pub(super) untested: u8,
 }
 
 /// Which rule settled the outcome: published because the two can differ.

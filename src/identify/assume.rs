@@ -54,8 +54,9 @@ pub struct Assumptions {
     /// How far a female thread of 1 mm pitch that is not of ISO form reads below the nominal at least: 0.75 mm,
     /// "about 0.8 mm" on a published page. The other end is the basic minor diameter.
     pub minor_low: Length,
-    /// Added on both sides of a thread diameter while the pitch is unread, 0.3 mm: crests wear, and diameter alone
-    /// cannot classify a cup (34.7 and 34.8 mm cups overlap within caliper error).
+    /// Added to a thread diameter on the worn side while the pitch is unread, 0.2 mm (memory): narrower for crests,
+    /// wider for a female thread. Diameter alone cannot classify a cup: 34.7 and 34.8 mm cups overlap within caliper
+    /// error.
     pub unread_pitch: Length,
     /// Most that is reamed out of an unfinished tube, 0.5 mm on diameter: upper bound of the reaming stock that a
     /// shop chart prints for 1 to 2 in (0.012 to 0.020 in).
@@ -82,7 +83,7 @@ impl Default for Assumptions {
             seat_angle: deg(1.5),
             crest_low: mm(0.25),
             minor_low: mm(0.75),
-            unread_pitch: mm(0.3),
+            unread_pitch: mm(0.2),
             reaming_stock: mm(0.5),
         }
     }

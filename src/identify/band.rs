@@ -14,11 +14,11 @@ pub(super) enum Band {
     Absent,
     /// The row has it, or may have it, and no figure is published.
     Unknown,
-    /// Sizes from `low` to `high`; `slack` widens them for the exclusion only.
+    /// Sizes from `low` to `high`; `slack` widens them downwards and upwards for worn threads whose pitch is unread.
     Sizes {
         low: f64,
         high: f64,
-        slack: f64,
+        slack: (f64, f64),
         assumed: bool,
         grade: Grade,
     },
@@ -45,14 +45,14 @@ fn sized(figure: Option<&Figure>, below: f64, above: f64) -> Band {
         (Some(low), Some(high), _) => Band::Sizes {
             low: to_mm(low),
             high: to_mm(high),
-            slack: 0.0,
+            slack: (0.0, 0.0),
             assumed: false,
             grade,
         },
         (_, _, Some(nominal)) => Band::Sizes {
             low: to_mm(nominal) - below,
             high: to_mm(nominal) + above,
-            slack: 0.0,
+            slack: (0.0, 0.0),
             assumed: true,
             grade,
         },
@@ -186,7 +186,7 @@ impl Ground<'_> {
                         Band::Sizes {
                             low: angle - spread,
                             high: angle + spread,
-                            slack: 0.0,
+                            slack: (0.0, 0.0),
                             assumed: true,
                             grade: grade.unwrap_or(Grade::Shop),
                         }
@@ -204,10 +204,9 @@ impl Ground<'_> {
                     about(Some(&row.upper_diameter), a.steerer)
                 }
             }
-            (Entry::Steerer(row), Feature::LowerDiameter) => about(
-                row.lower_diameter.as_ref().or(Some(&row.upper_diameter)),
-                a.steerer,
-            ),
+            (Entry::Steerer(row), Feature::LowerDiameter) => {
+                about(row.lower_diameter.as_ref(), a.steerer)
+            }
             (Entry::Steerer(row), Feature::Bore) => {
                 about(row.inside_diameter.as_ref(), a.steerer_bore)
             }
@@ -255,7 +254,7 @@ impl Ground<'_> {
                 Band::Sizes {
                     low: pitch,
                     high: pitch,
-                    slack: 0.0,
+                    slack: (0.0, 0.0),
                     assumed: false,
                     grade: thread_grade(entry, variant),
                 }
@@ -275,11 +274,23 @@ impl Ground<'_> {
                 Band::Unknown
             };
         };
-        let (low, high) = minor_band(thread, self.assume());
+        let (mut low, high) = minor_band(thread, self.assume());
+        // Two names of one thread: where a source prints the other's minor diameter, the band reaches down to it.
+        if let Entry::Shell(row) = entry
+            && let Some(figure) = &row.minor_diameter
+        {
+            let voices = figure
+                .dissent()
+                .iter()
+                .filter_map(|d| d.value.nominal)
+                .map(to_mm);
+            low = voices.filter(|v| low - v <= 0.2).fold(low, libm::fmin);
+        }
         Band::Sizes {
             low,
             high,
-            slack: self.slack(),
+            // Worn crests make a female thread wider.
+            slack: (0.0, self.slack()),
             assumed: true,
             grade: thread_grade(entry, variant),
         }
@@ -298,7 +309,8 @@ impl Ground<'_> {
         Band::Sizes {
             low: major - low,
             high: major,
-            slack: self.slack(),
+            // Worn crests make a male thread narrower.
+            slack: (self.slack(), 0.0),
             assumed: true,
             grade: thread_grade(entry, variant),
         }
@@ -351,7 +363,7 @@ fn spacing_of(row: &crate::standard::BrakeMount) -> Option<&Figure> {
         row.plane_height.as_ref()?;
         crate::standard::BrakeMount::table()
             .iter()
-            .find(|other| other.code == "pm")?
+            .find(|other| other.code == super::entry::POST_MOUNT)?
             .bolt_spacing
             .as_ref()
     })

@@ -14,7 +14,7 @@ use super::gather::Seen;
 use super::kind::FEATURES;
 use super::next::{Left, hand_open, plan};
 use super::{Feature, doubt, weigh, words};
-use crate::evidence::Text;
+use crate::evidence::{Grade, Text};
 
 /// Most candidates among which the next measurement is planned; the likeliest are kept.
 const PLANNED: usize = 48;
@@ -102,10 +102,13 @@ pub(super) fn decide<'a>(
     running.settle();
     let left = running.list();
 
-    let mut doubts = doubt::scatter(seen);
-    if key_read && left.is_empty() || !doubts.is_empty() {
-        doubts.extend(doubt::implausible(ground, seen));
-    }
+    let scattered = doubt::scatter(seen);
+    let mut doubts = if key_read && left.is_empty() || !scattered.is_empty() {
+        doubt::implausible(ground, seen)
+    } else {
+        Vec::new()
+    };
+    doubts.extend(scattered);
     let doubtful = !doubts.is_empty();
     let observed = seen.sizes().next().is_some() || seen.any_hand() || seen.threaded.is_some();
     let outcome = if doubtful || !observed {
@@ -121,11 +124,13 @@ pub(super) fn decide<'a>(
         && left
             .split_first()
             .is_some_and(|(first, rest)| rest.iter().all(|l| first.entry.interchanges(l.entry)));
-    let next = if told || doubtful {
+    // Where it does not matter which it is, nothing needs to be measured.
+    let next = if told || doubtful || interchange {
         Vec::new()
     } else {
         plan(ground, seen, left)
     };
+    let inseparable = several && !interchange && next.is_empty();
     let belief = (!beliefs.is_empty()).then(|| {
         let held = verdict(&candidates, &outcome, left, beliefs, &believed);
         if held == Belief::Contradicted && another_name(ground, heights, left, beliefs) {
@@ -137,7 +142,7 @@ pub(super) fn decide<'a>(
     let decided_by = (outcome != Outcome::CannotTell).then(|| decision(&candidates, told));
     let mut answer = Identification {
         kind: ground.kind,
-        inseparable: several && next.is_empty(),
+        inseparable,
         decided_by,
         outcome,
         candidates,
@@ -151,10 +156,25 @@ pub(super) fn decide<'a>(
     let open = !told && !interchange && hand_open(seen, left);
     answer.notes = words::notes(ground.kind, seen, &answer, &believed, open);
     answer.sentence = words::sentence(&answer, &believed);
+    lead(&mut answer.candidates);
     answer
-        .candidates
-        .sort_by(|a, b| b.share.total_cmp(&a.share));
-    answer
+}
+
+/// Brings the candidates with a share to the front, likeliest first; most have none, so a full sort would be wasted.
+fn lead(candidates: &mut [Candidate]) {
+    for place in 0..candidates.len() {
+        let rest = candidates.iter().enumerate().skip(place);
+        let Some((best, share)) = rest
+            .map(|(index, c)| (index, c.share))
+            .reduce(|a, b| if b.1 > a.1 { b } else { a })
+        else {
+            return;
+        };
+        if share <= 0.0 {
+            return;
+        }
+        candidates.swap(place, best);
+    }
 }
 
 /// Every row as a candidate, with its share; the unlisted one last.
@@ -190,6 +210,7 @@ fn weigh_all<'a>(
             grade: weighed.grade,
             variant: weighed.variant,
             key_tests: weighed.key_tests,
+            untested: weighed.untested,
         });
     });
     candidates.push(Candidate {
@@ -202,6 +223,7 @@ fn weigh_all<'a>(
         grade: None,
         variant: 0,
         key_tests: 0,
+        untested: 0,
     });
     if all > 0.0 {
         candidates.iter_mut().for_each(|c| c.share /= all);
@@ -209,23 +231,16 @@ fn weigh_all<'a>(
     candidates
 }
 
-/// A row that could not be put to the test steps back behind those that were: it was compared with fewer of the
-/// readings that can name a standard, or with none.
+/// Rows that could not be put to the test step back: those that were compared with none of the readings that can name
+/// a standard, and those that rest on memory, lack a figure, and stand beside a row that was compared with everything.
 fn stand_back(candidates: &mut [Candidate], key_read: bool) {
-    let open = |c: &Candidate| c.standing == Standing::Possible;
-    let most = candidates
+    let open = |c: &Candidate| c.standing == Standing::Possible && (!key_read || c.key_tests > 0);
+    let full = candidates
         .iter()
-        .filter(|c| open(c))
-        .map(|c| c.key_tests)
-        .max()
-        .unwrap_or(0);
-    for c in candidates.iter_mut().filter(|c| open(c)) {
-        let tested = if key_read {
-            c.key_tests > 0 && c.key_tests == most
-        } else {
-            true
-        };
-        if !tested {
+        .any(|c| open(c) && c.untested == 0 && c.grade > Some(Grade::Memory));
+    for c in candidates.iter_mut() {
+        let vague = full && c.untested > 0 && c.grade == Some(Grade::Memory);
+        if c.standing == Standing::Possible && (!open(c) || vague) {
             c.standing = Standing::Untested;
         }
     }
@@ -239,7 +254,7 @@ fn outcome(candidates: &[Candidate], key_read: bool) -> Outcome {
         .iter()
         .filter(|c| c.standing == Standing::Possible)
         .collect();
-    left.sort_by(|a, b| b.share.total_cmp(&a.share));
+    left.sort_unstable_by(|a, b| b.share.total_cmp(&a.share));
     let unlisted = candidates
         .iter()
         .find(|c| c.code == UNLISTED)
@@ -274,10 +289,11 @@ fn decision(candidates: &[Candidate], told: bool) -> DecidedBy {
             }
         }
     }
+    // That there is a thread at all rules out many and decides little: it is named only where nothing else is.
     let feature = <Feature as strum::IntoEnumIterator>::iter()
         .zip(tally)
         .filter(|(_, n)| *n > 0)
-        .max_by_key(|(_, n)| *n)
+        .max_by_key(|(feature, n)| (*feature != Feature::Threaded, *n))
         .map(|(feature, _)| feature);
     let rule = match (told, rival) {
         (false, _) => Rule::Nothing,

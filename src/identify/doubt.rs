@@ -144,8 +144,10 @@ pub(super) fn implausible(ground: &Ground<'_>, seen: &Seen<'_>) -> Vec<Doubt> {
         .filter(|size| !size.derived)
         .filter_map(|size| {
             let (low, high) = envelope(ground, ground.kind, size.feature)?;
-            // Three uncertainties and a fiftieth: worn and painted parts are still parts.
-            let margin = 3.0 * size.u + 0.02 * size.x;
+            // Three uncertainties and a fiftieth: worn and painted parts are still parts. Threads have few rows, and
+            // holes are drilled for other taps: a tenth.
+            let reach = if ground.kind.is_thread() { 0.1 } else { 0.02 };
+            let margin = 3.0 * size.u + reach * size.x;
             if size.x >= low - margin && size.x <= high + margin {
                 return None;
             }
@@ -153,7 +155,7 @@ pub(super) fn implausible(ground: &Ground<'_>, seen: &Seen<'_>) -> Vec<Doubt> {
                 about: size.feature,
                 kind: DoubtKind::Implausible,
                 words: format!(
-                    "no {} has a {} of {:.3} {}: the tables span {low:.2} to {high:.2}. {}",
+                    "no {} has this {}: {:.3} {} lies outside what the tables span, {low:.2} to {high:.2}. {}",
                     ground.kind.words(),
                     size.feature.words(),
                     size.x,
@@ -191,7 +193,7 @@ fn bands(
     });
 }
 
-/// The nearest row that a size would fit, within 2 u and a half percent.
+/// The nearest row that a size would fit, within 2 u and a thousandth.
 fn fitting(
     ground: &Ground<'_>,
     kind: InterfaceKind,
@@ -203,7 +205,7 @@ fn fitting(
     bands(ground, kind, feature, &mut |low, high, entry| {
         let gap = libm::fmax(libm::fmax(low - x, x - high), 0.0);
         let middle = libm::fabs(x - f64::midpoint(low, high));
-        if gap <= 2.0 * u + 0.005 * x && best.as_ref().is_none_or(|(held, _)| middle < *held) {
+        if gap <= 2.0 * u + 0.001 * x && best.as_ref().is_none_or(|(held, _)| middle < *held) {
             best = Some((middle, entry.code()));
         }
     });

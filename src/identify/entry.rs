@@ -10,6 +10,9 @@ use crate::standard::{
 };
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
+/// The row that the post mounts by rotor size take their bolt spacing from, as their notes say.
+pub(super) const POST_MOUNT: &str = "pm";
+
 /// A row of any family.
 #[derive(Debug, Clone, Copy)]
 pub(super) enum Entry<'a> {
@@ -255,8 +258,15 @@ pub(super) fn every<'a>(
         InterfaceKind::HangerThread => thread_use(&[Place::Hanger, Place::HangerBolt], visit),
         InterfaceKind::Pedal => thread_use(&[Place::Pedal], visit),
         InterfaceKind::BrakeMount(end) => ours_and_theirs(theirs!(brake_mount))
-            // The rows by rotor size say the same as the plain post mount until a height is read.
-            .filter(|row| end_fits(end, row.end) && (heights_read || row.bolt_spacing.is_some()))
+            // The rows by rotor size say the same as the plain post mount until a height is read, and more after it.
+            .filter(|row| {
+                let kept = if heights_read {
+                    row.code != POST_MOUNT
+                } else {
+                    row.bolt_spacing.is_some()
+                };
+                kept && end_fits(end, row.end)
+            })
             .for_each(|row| visit(Entry::Mount(row))),
         InterfaceKind::Dropout(end) => ours_and_theirs(theirs!(axle))
             .filter(|row| end_fits(end, row.end.value().copied().unwrap_or(End::Both)))

@@ -31,6 +31,9 @@ pub(super) struct Size {
 #[derive(Debug)]
 pub(super) struct Seen<'a> {
     sizes: [Option<Size>; FEATURES],
+    /// The features that were read, in order.
+    order: [Feature; FEATURES],
+    count: usize,
     pub hand_drive: Option<Hand>,
     pub hand_non_drive: Option<Hand>,
     pub hand: Option<Hand>,
@@ -130,6 +133,8 @@ impl<'a> Seen<'a> {
     pub fn gather(kind: InterfaceKind, observations: &'a [Observation]) -> Result<Self, Error> {
         let mut seen = Self {
             sizes: [None; FEATURES],
+            order: [Feature::Bore; FEATURES],
+            count: 0,
             hand_drive: None,
             hand_non_drive: None,
             hand: None,
@@ -226,7 +231,13 @@ impl<'a> Seen<'a> {
         };
         if let Some(slot) = self.sizes.get_mut(feature as usize) {
             *slot = Some(match slot.take() {
-                None => new,
+                None => {
+                    if let Some(place) = self.order.get_mut(self.count) {
+                        *place = feature;
+                        self.count += 1;
+                    }
+                    new
+                }
                 Some(held) => together(&held, &new),
             });
         }
@@ -269,7 +280,10 @@ impl<'a> Seen<'a> {
     }
 
     pub fn sizes(&self) -> impl Iterator<Item = &Size> {
-        self.sizes.iter().flatten()
+        self.order
+            .iter()
+            .take(self.count)
+            .filter_map(|feature| self.size(*feature))
     }
 
     /// Whether two sizes share an instrument, so that its bias must be counted once.

@@ -120,15 +120,47 @@ pub(super) fn plan<'a>(ground: &Ground<'a>, seen: &Seen<'_>, left: &[Left<'a>]) 
             });
         }
     }
-    // Within 0.05 bit of each other the cheaper one goes first.
-    let step = |bits: f64| libm::round(bits / LEAST_GAIN);
-    found.sort_by(|a, b| {
-        step(b.bits)
-            .partial_cmp(&step(a.bits))
-            .unwrap_or(core::cmp::Ordering::Equal)
-            .then(a.cost.cmp(&b.cost))
-    });
-    found
+    // Best first; within 0.05 bit of the best the cheapest.
+    let mut ranked = Vec::with_capacity(found.len());
+    while let Some(most) = found.iter().map(|n| n.bits).reduce(libm::fmax) {
+        let pick = found
+            .iter()
+            .enumerate()
+            .filter(|(_, n)| n.bits >= most - LEAST_GAIN)
+            .min_by_key(|(_, n)| n.cost)
+            .map_or(0, |(index, _)| index);
+        ranked.push(found.remove(pick));
+    }
+    ranked
+}
+
+/// The reading that already stands for a feature under this or another name.
+fn held_for<'s>(seen: &'s Seen<'_>, kind: InterfaceKind, feature: Feature) -> Option<&'s Size> {
+    let other = match feature {
+        Feature::Bore => Some(Feature::MinorDiameter),
+        Feature::MinorDiameter => Some(Feature::Bore),
+        Feature::CrestDiameter => Some(Feature::OutsideDiameter),
+        Feature::OutsideDiameter if kind == InterfaceKind::Steerer => Some(Feature::CrestDiameter),
+        _ => None,
+    };
+    seen.size(feature).or_else(|| seen.size(other?))
+}
+
+/// Whether the other side of a thread would be needed: a male thread has no minor diameter to read, a female one no
+/// crests outside.
+fn other_side(seen: &Seen<'_>, kind: InterfaceKind, feature: Feature) -> bool {
+    let male = seen
+        .size(Feature::CrestDiameter)
+        .or(seen.size(Feature::OutsideDiameter));
+    let female = seen
+        .size(Feature::MinorDiameter)
+        .or(seen.size(Feature::Bore));
+    kind.is_thread()
+        && match feature {
+            Feature::MinorDiameter => male.is_some() && female.is_none(),
+            Feature::CrestDiameter => female.is_some() && male.is_none(),
+            _ => false,
+        }
 }
 
 fn best_tool<'a>(
@@ -138,46 +170,45 @@ fn best_tool<'a>(
     feature: Feature,
 ) -> Option<(f64, &'static Instrument)> {
     let class = how(feature)?;
-    let held = seen.size(feature);
-    if feature == Feature::Pitch && held.is_some() {
+    let held = held_for(seen, ground.kind, feature);
+    if feature == Feature::Pitch && held.is_some() || other_side(seen, ground.kind, feature) {
         return None;
     }
     let size = typical(ground, left, feature)?;
-    let mut best: Option<(f64, &'static Instrument)> = None;
-    let most = entropy(left);
     let allowed = ground.options.tools;
-    for tool in instruments().iter().filter(|t| t.measures.contains(&class)) {
-        if !allowed.is_empty() && !allowed.iter().any(|code| tool.code == *code) {
-            continue;
-        }
-        if best.is_some_and(|(bits, held)| held.cost <= tool.cost && bits >= most - LEAST_GAIN) {
-            continue;
-        }
-        let u = if class == Measures::Pitch {
-            GAUGE_U
-        } else {
-            match tool.standard_uncertainty(mm(size)) {
-                Ok(u) => floor_of(feature, to_mm(u)),
-                Err(_) => continue,
+    let usable = |costs: core::ops::RangeInclusive<u8>| {
+        instruments()
+            .iter()
+            .filter(move |t| costs.contains(&t.cost) && t.measures.contains(&class))
+            .filter(move |t| allowed.is_empty() || allowed.iter().any(|code| t.code == *code))
+            .filter_map(move |tool| {
+                let u = if class == Measures::Pitch {
+                    GAUGE_U
+                } else {
+                    floor_of(feature, to_mm(tool.standard_uncertainty(mm(size)).ok()?))
+                };
+                // Taking the same reading again helps only with something clearly finer.
+                held.is_none_or(|h| u <= 0.7 * h.u).then_some((u, tool))
+            })
+    };
+    // The finest tool tells the most; the cheapest that comes within 0.05 bit of it is enough.
+    let (fine, finest) = usable(0..=u8::MAX).min_by(|a, b| a.0.total_cmp(&b.0))?;
+    let most = gain_of(ground, left, feature, fine, held, seen);
+    if most < LEAST_GAIN {
+        return None;
+    }
+    let mut tried = (fine, most);
+    for cost in 0..finest.cost {
+        for (u, tool) in usable(cost..=cost) {
+            if u != tried.0 {
+                tried = (u, gain_of(ground, left, feature, u, held, seen));
             }
-        };
-        // Taking the same reading again helps only with something clearly finer.
-        if held.is_some_and(|h| u > 0.7 * h.u) {
-            continue;
-        }
-        let bits = gain_of(ground, left, feature, u, held, seen);
-        let take = match best {
-            None => true,
-            Some((held_bits, held_tool)) => {
-                bits > held_bits + LEAST_GAIN
-                    || (bits >= held_bits - LEAST_GAIN && tool.cost < held_tool.cost)
+            if tried.1 >= most - LEAST_GAIN {
+                return Some((tried.1, tool));
             }
-        };
-        if take {
-            best = Some((bits, tool));
         }
     }
-    best
+    Some((most, finest))
 }
 
 /// The middle plane of a frame is not a face that jaws can touch: 0.3 mm at best (memory).
@@ -194,16 +225,6 @@ fn typical<'a>(ground: &Ground<'a>, left: &[Left<'a>], feature: Feature) -> Opti
             Band::Sizes { low, high, .. } => Some(f64::midpoint(low, high)),
             _ => None,
         })
-}
-
-/// Entropy of the weights, bit.
-fn entropy(left: &[Left<'_>]) -> f64 {
-    -left
-        .iter()
-        .map(|l| l.weight)
-        .filter(|w| *w > 0.0)
-        .map(|w| w * libm::log2(w))
-        .sum::<f64>()
 }
 
 fn threaded(left: &Left<'_>) -> Option<u8> {
@@ -390,6 +411,28 @@ fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
         if from > to {
             continue;
         }
+        // Only models that a reading under this one can reach take part.
+        let reach = 10.0 * u;
+        let near = |m: &Held| match m.model {
+            Model::Band { low: a, high: b } => a <= to + reach && b >= from - reach,
+            Model::Anywhere(_) => true,
+        };
+        let own_weight: f64 = models
+            .iter()
+            .filter(|m| m.who == one.who)
+            .map(|m| m.weight)
+            .sum();
+        let neighbours = || models.iter().filter(|m| near(m));
+        if neighbours().all(|m| m.model == one.model) {
+            // One shape for all of them: the densities cancel.
+            let (mut own, mut mixed) = (0.0, 0.0);
+            for m in neighbours() {
+                mixed += m.weight;
+                own += if m.who == one.who { m.weight } else { 0.0 };
+            }
+            bits += one.weight / all * libm::log2(own / own_weight * all / mixed);
+            continue;
+        }
         let (mut sum, mut weights) = (0.0, 0.0);
         for place in 0..PLACES {
             let v = from + (to - from) * (f64::from(place) + 0.5) / f64::from(PLACES);
@@ -402,16 +445,13 @@ fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
                 let y = v + z * u;
                 let chance = here * libm::exp(-0.5 * z * z);
                 weights += chance;
-                let (mut own, mut own_weight, mut mixed) = (0.0, 0.0, 0.0);
-                for m in models {
+                let (mut own, mut mixed) = (0.0, 0.0);
+                for m in neighbours() {
                     let d = m.weight * m.model.density(y, u, held);
                     mixed += d;
-                    if m.who == one.who {
-                        own += d;
-                        own_weight += m.weight;
-                    }
+                    own += if m.who == one.who { d } else { 0.0 };
                 }
-                if own > 0.0 && mixed > 0.0 && own_weight > 0.0 {
+                if own > 0.0 && mixed > 0.0 {
                     sum += chance * libm::log2(own / own_weight * all / mixed);
                 }
             }

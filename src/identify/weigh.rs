@@ -42,6 +42,8 @@ pub(super) struct Weighed {
     pub variant: usize,
     /// How many readings that can name a standard were compared.
     pub key_tests: u8,
+    /// How many readings were not compared, because the row has no figure for them.
+    pub untested: u8,
     pub grade: Option<Grade>,
 }
 
@@ -72,13 +74,13 @@ pub(super) fn density(x: f64, u: f64, low: f64, high: f64) -> f64 {
     between(a, b) / width
 }
 
-fn band_density(x: f64, u: f64, low: f64, high: f64, slack: f64) -> f64 {
+fn band_density(x: f64, u: f64, low: f64, high: f64, slack: (f64, f64)) -> f64 {
     let core = density(x, u, low, high);
-    if slack <= 0.0 {
+    if slack.0 <= 0.0 && slack.1 <= 0.0 {
         return core;
     }
     // One in ten threads is worn or cut beyond the usual band (memory).
-    0.9 * core + 0.1 * density(x, u, low - slack, high + slack)
+    0.9 * core + 0.1 * density(x, u, low - slack.0, high + slack.1)
 }
 
 /// Density of a size that no table lists.
@@ -141,6 +143,7 @@ pub(super) fn weigh(
         standing: Standing::Possible,
         variant: 0,
         key_tests: 0,
+        untested: 0,
         grade: None,
     };
     let (coin, struck) = words_and_hands(seen, entry);
@@ -206,11 +209,11 @@ fn weigh_variant(
         standing: Standing::Possible,
         variant,
         key_tests: 0,
+        untested: 0,
         grade: None,
     };
     let mut worst = 0.0;
-    let mut bands: [Option<(Size, Band)>; FEATURES] = [None; FEATURES];
-    let mut slots = bands.iter_mut();
+    let mut bands: Option<Bands> = shared.then_some([None; FEATURES]);
     for size in seen.sizes() {
         if !compared(size.feature) {
             continue;
@@ -225,7 +228,10 @@ fn weigh_variant(
                 });
                 return out;
             }
-            Band::Unknown => out.likelihood *= broad(size.feature),
+            Band::Unknown => {
+                out.untested = out.untested.saturating_add(1);
+                out.likelihood *= broad(size.feature);
+            }
             Band::Sizes {
                 low,
                 high,
@@ -237,7 +243,10 @@ fn weigh_variant(
                     out.key_tests = out.key_tests.saturating_add(1);
                 }
                 out.grade = Some(out.grade.map_or(grade, |g| g.weaker(grade)));
-                let gap = libm::fmax(libm::fmax(low - slack - size.x, size.x - high - slack), 0.0);
+                let gap = libm::fmax(
+                    libm::fmax(low - slack.0 - size.x, size.x - high - slack.1),
+                    0.0,
+                );
                 let distance = gap / size.u;
                 if distance > worst && exceeds(gap, k * size.u) {
                     worst = distance;
@@ -259,7 +268,10 @@ fn weigh_variant(
                         return out;
                     }
                 } else if shared && size.group > 0 {
-                    if let Some(slot) = slots.next() {
+                    let slot = bands
+                        .as_mut()
+                        .and_then(|b| b.get_mut(size.feature as usize));
+                    if let Some(slot) = slot {
                         *slot = Some((*size, band));
                     }
                 } else {
@@ -268,8 +280,10 @@ fn weigh_variant(
             }
         }
     }
-    if shared && out.likelihood > 0.0 {
-        out.likelihood *= joint(&bands);
+    if let Some(bands) = &bands
+        && out.likelihood > 0.0
+    {
+        out.likelihood *= joint(bands);
     }
     out
 }
@@ -283,9 +297,12 @@ fn exceeds(gap: f64, limit: f64) -> bool {
     }
 }
 
+/// Readings that share an instrument, each with its band.
+type Bands = [Option<(Size, Band)>; FEATURES];
+
 /// Likelihood of readings that share instruments: for each instrument the product over its readings, averaged over
 /// what its common error may be (trapezoid rule over ±4 of its standard uncertainty).
-fn joint(bands: &[Option<(Size, Band)>; FEATURES]) -> f64 {
+fn joint(bands: &Bands) -> f64 {
     const STEPS: i32 = 20;
     let mut product = 1.0;
     for (size, _) in bands.iter().flatten() {

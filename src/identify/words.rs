@@ -1,7 +1,7 @@
 //! The answer in words, and the notes that go with it.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::{Belief, Candidate, Exclusion, Identification, Outcome, Standing, UNLISTED};
@@ -40,15 +40,20 @@ fn list(codes: &[Text]) -> String {
 /// Why a candidate is out: "bore 34.200 against 33.900 to 33.950 mm".
 pub(super) fn because(e: &Exclusion) -> String {
     match &e.against {
-        Some(a) => format!(
-            "{} {:.3} against {:.3} to {:.3} {}{}",
-            e.by.words(),
-            a.read,
-            a.lower,
-            a.upper,
-            unit(e.by),
-            if a.assumed { ", assumed spread" } else { "" }
-        ),
+        Some(a) => {
+            let band = if a.upper - a.lower < 1e-6 {
+                format!("{:.3}", a.lower)
+            } else {
+                format!("{:.3} to {:.3}", a.lower, a.upper)
+            };
+            let basis = if a.assumed { ", assumed spread" } else { "" };
+            format!(
+                "{} {:.3} against {band} {}{basis}",
+                e.by.words(),
+                a.read,
+                unit(e.by)
+            )
+        }
         None => String::from(e.by.words()),
     }
 }
@@ -121,9 +126,10 @@ pub(super) fn sentence(answer: &Identification, believed: &[Text]) -> String {
         }
         Outcome::CannotTell => {
             let mut text = String::from("This cannot be told yet");
-            if let Some(doubt) = answer.doubts.first() {
+            if !answer.doubts.is_empty() {
+                let doubts: Vec<&str> = answer.doubts.iter().map(|d| d.words.as_str()).collect();
                 text.push_str(": ");
-                text.push_str(&doubt.words);
+                text.push_str(&doubts.join(" Also, "));
                 return text;
             }
             if let Some(next) = answer.next.first() {
@@ -263,16 +269,18 @@ fn seatpost(seen: &Seen<'_>, answer: &Identification, notes: &mut Vec<Text>) {
     let Some(size) = seen.size(Feature::OutsideDiameter) else {
         return;
     };
+    if answer.outcome.identified().is_none() {
+        return;
+    }
     let larger = answer.candidates.iter().find(|c| {
         matches!(c.standing, Standing::Excluded(_))
-            && crate::decimal(&c.code)
-                .is_ok_and(|d| d > size.x && d - size.x <= POST_UNDER + 2.0 * size.u)
+            && crate::decimal(&c.code).is_ok_and(|d| d > size.x && d - size.x <= POST_UNDER)
     });
     if let Some(c) = larger {
         notes.push(
             format!(
                 "Posts stamped 27.2 were read at 27.03 to 27.18: look for a stamp, it may say {}.",
-                c.code.to_string()
+                c.code
             )
             .into(),
         );

@@ -1,7 +1,7 @@
 //! A finding: numbers, limits, whose limits they are, the outcome, and one plain sentence.
 
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use crate::evidence::{Citation, Evidence, Grade};
@@ -200,6 +200,20 @@ pub fn sizes_against(
         .resting_on(evidence);
     };
     let (reading, decision) = worst;
+    if limits.lower().known().is_none() && limits.upper().known().is_none() {
+        let words = format!(
+            "{}; no limit is published ({owner}), so nothing can be shown",
+            spread(readings)
+        );
+        return Finding {
+            outcome: Some(Outcome::Undecided),
+            readings: extremes(readings),
+            decision: Some(decision),
+            owner: owner.into(),
+            ..Finding::stated(what, words)
+        }
+        .resting_on(evidence);
+    }
     let words = format!(
         "{}; limits {limits} ({owner}): {}",
         spread(readings),
@@ -231,6 +245,9 @@ pub(crate) fn extremes(readings: &[Reading]) -> Vec<Reading> {
 /// `26.980 to 27.150 mm ± 0.023 mm (6 readings)`.
 pub(crate) fn spread(readings: &[Reading]) -> String {
     match *extremes(readings).as_slice() {
+        [low, high] if in_mm(low.value()).to_string() == in_mm(high.value()).to_string() => {
+            format!("{low} ({} readings alike)", readings.len())
+        }
         [low, high] => {
             let u = if low.expanded_uncertainty() > high.expanded_uncertainty() {
                 low

@@ -155,6 +155,7 @@ pub enum SumShape {
 /// // EA-4/02 supplement 2, example S10: a vernier caliper at 150 mm (printed: u 0.033 mm, k 1.83, U 0.06 mm).
 /// let budget = Budget::new([
 ///     Contribution::new("resolution", um(25.0), Shape::Rectangular).unwrap(),
+///     Contribution::new("gauge block", um(0.8), Shape::Rectangular).unwrap(),
 ///     Contribution::new("mechanical effects", um(50.0), Shape::Rectangular).unwrap(),
 ///     Contribution::new("temperature", um(2.0), Shape::Normal).unwrap(),
 /// ]).unwrap();

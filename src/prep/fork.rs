@@ -8,8 +8,9 @@ use super::caution::Caution;
 use super::draft::{Draft, DraftStep, Stage};
 use super::facing::covered;
 use super::plan::{Interface, InterfaceReport, Operation};
+use super::press;
 use super::sheet::{CrownSheet, SteererSheet};
-use crate::fit::{HoleMember, ShaftMember, SizeReading, Wanted, fit_between};
+use crate::fit::{HoleMember, ShaftMember, SizeReading, fit_between};
 use crate::judge::{Finding, fit_words, sizes_against, spread};
 use crate::measure::{Limits, Outcome};
 use crate::standard::{CrownSeat, FitWindow, Row, Steerer, find};
@@ -28,7 +29,7 @@ pub(super) fn crown(draft: &mut Draft<'_>, sheet: &CrownSheet) {
     let seat = on_metal
         .then(|| super::identity::crown(draft, sheet, &mut report))
         .flatten()
-        .and_then(|code| find::<CrownSeat>(&code).ok());
+        .and_then(|settled| find::<CrownSeat>(&settled.code).ok());
     if covered(sheet.common.coating) {
         report.findings.push(Finding::stated("coating", "the seat is coated: a reading includes the coating on both sides, so no verdict before it is off"));
         let mut step = DraftStep::new(
@@ -103,28 +104,16 @@ fn race(
         "race on its seat",
         format!("{} on diameter", fit_words(&fit)),
     ));
-    let mut none_outside = true;
-    for window in FitWindow::table()
+    let windows = FitWindow::table()
         .iter()
-        .filter(|w| w.joint == "crown race on seat")
-    {
-        let wanted = Wanted {
-            sense: window.sense,
-            limits: Limits::of_requirement(&window.window),
-            owner: window.owner.clone(),
-        };
-        let Ok(held) = fit.against(&wanted) else {
-            continue;
-        };
-        none_outside &= held.outcome != Outcome::NonconformityShown;
-        report.findings.push(Finding::fit(
-            "race on its seat",
-            &fit,
-            &wanted,
-            &held,
-            window.window.evidence(),
-        ));
-    }
+        .filter(|w| w.joint == "crown race on seat");
+    let held: Vec<Finding> = windows
+        .filter_map(|window| press::held(&fit, "race on its seat", window))
+        .collect();
+    let none_outside = held
+        .iter()
+        .all(|f| f.outcome != Some(Outcome::NonconformityShown));
+    report.findings.extend(held);
     if fit.tightest().value() - fit.tightest().expanded_uncertainty() > crate::quantity::mm(0.0) {
         let mut step = DraftStep::new(
             interface,
@@ -151,7 +140,7 @@ pub(super) fn steerer(draft: &mut Draft<'_>, sheet: &SteererSheet) {
     };
     draft.caution(Caution::Steering);
     if let Some(row) = super::identity::steerer(draft, sheet, &mut report)
-        .and_then(|code| find::<Steerer>(&code).ok())
+        .and_then(|settled| find::<Steerer>(&settled.code).ok())
     {
         if let Some(thread) = &row.thread
             && let Some(size) = thread.value()

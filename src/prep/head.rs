@@ -15,7 +15,7 @@ use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
 use crate::judge::Finding;
 use crate::measure::Limits;
-use crate::quantity::mm;
+use crate::quantity::{in_mm, mm};
 use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, Row, SeatKind, find};
 
 pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
@@ -39,7 +39,7 @@ pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
         return;
     }
     let seat = super::identity::head(draft, interface, end, &mut report)
-        .and_then(|code| find::<HeadSeat>(&code).ok());
+        .and_then(|settled| find::<HeadSeat>(&settled.code).ok());
     head_bore::bore(draft, interface, end, seat, &mut report);
     head_bore::depth(draft, interface, end, seat, &mut report);
     let slip = seat.is_some_and(|s| s.kind == SeatKind::Integrated);
@@ -74,6 +74,26 @@ fn integrated(
     report: &mut InterfaceReport,
 ) {
     let Some(seat) = seat else { return };
+    let read = end.part.as_ref().and_then(|p| p.outside.first());
+    if let (Some(read), Some(listed)) = (
+        read,
+        seat.bearing_outside.as_ref().and_then(|f| f.nominal()),
+    ) && (read.value() - listed).abs() > mm(0.1) + read.expanded_uncertainty()
+    {
+        report.findings.push(
+            Finding::stated(
+                "bearing",
+                format!("reads {} outside, this seat is listed for {}: another bearing; a bearing in its seat must not rock", in_mm(read.value()), in_mm(listed)),
+            )
+            .resting_on(seat.bearing_outside.as_ref().and_then(|f| f.evidence())),
+        );
+        draft.ask(
+            interface,
+            format!("{interface}: which bearing was the frame made for?"),
+            "bearings of the same trade name differ by 0.2 mm outside",
+            "frame maker's sheet, micrometer",
+        );
+    }
     for bearing in HeadsetBearing::table()
         .iter()
         .filter(|b| b.seat == seat.code)

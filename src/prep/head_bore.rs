@@ -265,7 +265,10 @@ pub(super) fn depth(
         }
         return;
     };
-    if let Some(least) = seat.and_then(|s| s.bore_depth.as_ref()) {
+    if let Some(least) = seat
+        .and_then(|s| s.bore_depth.as_ref())
+        .filter(|f| f.is_known())
+    {
         let limits = Limits::of_requirement(least);
         report.findings.push(sizes_against(
             "depth of the bore",

@@ -10,6 +10,7 @@ use super::sheet::{Part, PlacedReading};
 use crate::fit::{Fit, HoleMember, ShaftMember, SizeReading, Wanted, fit_between};
 use crate::judge::{Finding, fit_words};
 use crate::measure::Limits;
+use crate::quantity::in_mm;
 use crate::standard::{FitWindow, Row};
 
 /// Diameters with their places, as the fit room takes them.
@@ -92,22 +93,11 @@ pub(super) fn part_in_bore(
     if windows.is_empty() && !slip {
         report.findings.push(Finding::stated("wanted fit", "no maker prints a window for this joint; give the part maker's limit on `interference`"));
     }
-    for window in windows {
-        let wanted = Wanted {
-            sense: window.sense,
-            limits: Limits::of_requirement(&window.window),
-            owner: window.owner.clone(),
-        };
-        if let Ok(held) = fit.against(&wanted) {
-            report.findings.push(Finding::fit(
-                format!("{name} in its bore"),
-                &fit,
-                &wanted,
-                &held,
-                window.window.evidence(),
-            ));
-        }
-    }
+    report.findings.extend(
+        windows
+            .into_iter()
+            .filter_map(|window| held(&fit, &format!("{name} in its bore"), window)),
+    );
     Some(fit)
 }
 
@@ -126,4 +116,34 @@ fn applies(window: &FitWindow, bore: &[PlacedReading]) -> bool {
         "integrated_is42" => near(41.95),
         _ => true,
     }
+}
+
+/// Holds a fit against one published window. A window that prints a single figure and no limits is quoted, not applied.
+pub(super) fn held(fit: &Fit, what: &str, window: &FitWindow) -> Option<Finding> {
+    if window.window.lower().is_none() && window.window.upper().is_none() {
+        let figure = in_mm(window.window.nominal()?);
+        return Some(
+            Finding::stated(
+                what,
+                format!(
+                    "{} prints {} of {figure}, without limits",
+                    window.owner, window.sense
+                ),
+            )
+            .resting_on(window.window.evidence()),
+        );
+    }
+    let wanted = Wanted {
+        sense: window.sense,
+        limits: Limits::of_requirement(&window.window),
+        owner: window.owner.clone(),
+    };
+    let held = fit.against(&wanted).ok()?;
+    Some(Finding::fit(
+        what,
+        fit,
+        &wanted,
+        &held,
+        window.window.evidence(),
+    ))
 }

@@ -9,11 +9,11 @@ use super::plan::{Interface, InterfaceReport};
 use super::press;
 use super::sheet::{JointMaterial, SeatTubeSheet};
 use crate::evidence::{Figure, Grade};
-use crate::fit::{Wanted, fit_between};
+use crate::fit::{Fit, fit_between};
 use crate::judge::{Finding, fit_words, sizes_against};
 use crate::measure::{Limits, Reading, settled_cmp};
-use crate::quantity::{Length, in_mm, mm};
-use crate::standard::{FitWindow, InsertionRule, Row, find};
+use crate::quantity::{Length, in_mm, mm, settled_mm};
+use crate::standard::{FitWindow, InsertionRule, Row, Seatpost, find};
 
 const HERE: Interface = Interface::SeatTube;
 
@@ -51,26 +51,17 @@ pub(super) fn post_and_shim(
         "post in tube as found",
         format!("{} on diameter", fit_words(&fit)),
     ));
-    for window in FitWindow::table()
+    let windows = FitWindow::table()
         .iter()
-        .filter(|w| w.joint == "seatpost in seat tube")
-    {
-        let wanted = Wanted {
-            sense: window.sense,
-            limits: Limits::of_requirement(&window.window),
-            owner: window.owner.clone(),
-        };
-        if let Ok(held) = fit.against(&wanted) {
-            report.findings.push(Finding::fit(
-                "post in tube",
-                &fit,
-                &wanted,
-                &held,
-                window.window.evidence(),
-            ));
-        }
-    }
+        .filter(|w| w.joint == "seatpost in seat tube");
+    report
+        .findings
+        .extend(windows.filter_map(|window| press::held(&fit, "post in tube", window)));
+    blame(tube, &fit, report);
     let gap = fit.tightest().value();
+    if gap > mm(0.1) {
+        cure(&fit, gap, report);
+    }
     if gap > mm(0.0)
         && let Some(shim) = tube.shim
     {
@@ -94,6 +85,71 @@ pub(super) fn post_and_shim(
         };
         report.findings.push(Finding::stated("shim", words));
     }
+}
+
+/// Which member is off the size that the frame was sold for.
+fn blame(tube: &SeatTubeSheet, fit: &Fit, report: &mut InterfaceReport) {
+    let sold_as = tube
+        .common
+        .believed
+        .as_deref()
+        .and_then(|name| find::<Seatpost>(name).ok());
+    let Some((row, size)) = sold_as.and_then(|row| Some((row, row.diameter.nominal()?))) else {
+        return;
+    };
+    let (bore, post) = (fit.hole().smallest, fit.shaft().largest);
+    let step = mm(0.1);
+    let (bore_off, post_off) = (bore.value() - size, post.value() - size);
+    let off = |by: Length| by.abs() > step;
+    let which = match (off(bore_off), off(post_off)) {
+        (true, true) => "both are off",
+        (true, false) => "the tube is off",
+        (false, true) => "the post is off",
+        (false, false) => return,
+    };
+    report.findings.push(
+        Finding::stated(
+            "which one is off",
+            format!(
+                "against {} mm the bore is {:+.3} mm and the post {:+.3} mm: {which}",
+                row.code,
+                settled_mm(bore_off),
+                settled_mm(post_off)
+            ),
+        )
+        .resting_on(row.diameter.evidence()),
+    );
+}
+
+/// The next size that would fit, or the shim.
+fn cure(fit: &Fit, gap: Length, report: &mut InterfaceReport) {
+    let bore = fit.hole().smallest.value();
+    let larger = Seatpost::table()
+        .iter()
+        .filter_map(|row| Some((row, row.diameter.nominal()?)))
+        .filter(|(_, d)| {
+            settled_cmp(*d, bore).is_le()
+                && settled_cmp(*d, fit.shaft().largest.value() + mm(0.05)).is_gt()
+        })
+        .max_by(|a, b| a.1.value.total_cmp(&b.1.value));
+    let shim = format!(
+        "a shim of wall {} (half of {}), as long as the insertion, its slot on the slot of the tube",
+        in_mm(gap / 2.0),
+        in_mm(gap)
+    );
+    let finding = match larger {
+        Some((row, d)) => Finding::stated(
+            "cure",
+            format!(
+                "a post of {} mm would leave {}; or {shim}",
+                row.code,
+                in_mm(bore - d)
+            ),
+        )
+        .resting_on(row.diameter.evidence()),
+        None => Finding::stated("cure", shim),
+    };
+    report.findings.push(finding);
 }
 
 /// The deepest of the insertion rules that were read rules.

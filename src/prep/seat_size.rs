@@ -23,6 +23,24 @@ pub(super) fn painted_size(
     shape: &Shape,
     report: &mut InterfaceReport,
 ) -> Option<(Length, Option<usize>)> {
+    let settled = settle(draft, tube, shape, report);
+    if settled.is_none() {
+        draft.ask(
+            HERE,
+            "bore below the paint, and which post the frame was made for",
+            "the readings do not name the size that was believed, and paint hides the rest",
+            "frame maker's sheet, telescoping gauge",
+        );
+    }
+    settled
+}
+
+fn settle(
+    draft: &mut Draft<'_>,
+    tube: &SeatTubeSheet,
+    shape: &Shape,
+    report: &mut InterfaceReport,
+) -> Option<(Length, Option<usize>)> {
     let (small, large) = (shape.smallest(), shape.largest());
     let coat = find::<CuttingRule>("coat_one_side").ok();
     let hidden = coat

@@ -78,23 +78,19 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
     let size = if facing::covered(tube.common.coating) {
         seat_size::painted_size(draft, tube, &shape, &mut report)
     } else {
-        identity::seat_tube(draft, tube, &mut report)
-            .and_then(|code| find::<Seatpost>(&code).ok())
-            .and_then(|post| Some((post.diameter.nominal()?, None)))
+        identity::seat_tube(draft, tube, &mut report).and_then(|settled| {
+            Some((
+                find::<Seatpost>(&settled.code).ok()?.diameter.nominal()?,
+                settled.doubt,
+            ))
+        })
     };
     outside_and_wall(tube, &mut report);
     let nominal = size.map(|(size, _)| size);
     seat_post::post_and_shim(draft, tube, nominal, &mut report);
     match size {
         Some((size, doubt)) => cut(draft, tube, (size, doubt), &shape, &mut report),
-        None => {
-            draft.ask(
-                HERE,
-                "which post the frame was made for, and the bore below the paint",
-                "the readings do not name one size",
-                "frame maker's sheet, telescoping gauge",
-            );
-        }
+        None => {}
     }
     seat_post::insertion(draft, tube, nominal, &mut report);
     draft.report(report);
@@ -103,13 +99,14 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
 fn shape_finding(shape: &Shape, readings: &[PlacedReading]) -> Finding {
     let plain: Vec<Reading> = readings.iter().map(|p| p.reading).collect();
     let mut words = spread(&plain);
-    if let Some(oval) = shape.ovality() {
+    let worth_saying = |length: Length| absolute(length) >= mm(0.001);
+    if let Some(oval) = shape.ovality().filter(|o| worth_saying(o.value())) {
         words.push_str(&format!(
             "; out of round by at least {}",
             in_mm(oval.value())
         ));
     }
-    if let Some(taper) = shape.taper() {
+    if let Some(taper) = shape.taper().filter(|t| worth_saying(t.value())) {
         words.push_str(&format!(
             "; {} {} towards the bottom",
             in_mm(absolute(taper.value())),

@@ -17,7 +17,7 @@ use crate::judge::{Finding, sizes_against, spread};
 use crate::measure::{Limits, Reading};
 use crate::quantity::{in_mm, mm, settled_mm};
 use crate::standard::{LocatedBy, Shell, ShellWindow, find};
-use crate::thread::Side;
+use crate::thread::{PitchDrift, Side};
 
 const HERE: Interface = Interface::Shell;
 
@@ -29,40 +29,28 @@ pub(super) fn plan(draft: &mut Draft<'_>, sheet: &ShellSheet) {
         findings: Vec::new(),
         leave: Vec::new(),
     };
-    let shell = identify(draft, sheet, &mut report);
+    let settled = super::identity::shell(draft, sheet, &mut report);
     if !sheet.width.is_empty() {
         report.findings.push(Finding {
             readings: sheet.width.clone(),
             ..Finding::stated("width", spread(&sheet.width))
         });
     }
-    let Some(shell) = shell else {
-        draft.report(report);
-        return;
-    };
-    halves(sheet, shell, &mut report);
     spindle(sheet, &mut report);
-    width_window(draft, sheet, shell, &mut report);
-    if shell.thread.as_ref().is_some_and(|t| t.value().is_some()) {
-        threaded(draft, sheet, shell, &mut report);
-    } else {
-        shell_press::pressed(draft, sheet, shell, &mut report);
-        faces(draft, sheet, shell, &mut report);
+    believed_parts(sheet, &mut report);
+    if let Some((shell, doubt)) =
+        settled.and_then(|s| Some((find::<Shell>(&s.code).ok()?, s.doubt)))
+    {
+        halves(sheet, shell, &mut report);
+        width_window(draft, sheet, shell, &mut report);
+        if shell.thread.as_ref().is_some_and(|t| t.value().is_some()) {
+            threaded(draft, sheet, shell, &mut report);
+        } else {
+            shell_press::pressed(draft, sheet, (shell, doubt), &mut report);
+            faces(draft, sheet, shell, &mut report);
+        }
     }
     draft.report(report);
-}
-
-/// Which shell it is, as far as the readings say.
-fn identify<'a>(
-    draft: &mut Draft<'_>,
-    sheet: &ShellSheet,
-    report: &mut InterfaceReport,
-) -> Option<&'a Shell>
-where
-    Shell: 'a,
-{
-    let found = super::identity::shell(draft, sheet, report);
-    found.and_then(|code| find::<Shell>(&code).ok())
 }
 
 fn halves(sheet: &ShellSheet, shell: &Shell, report: &mut InterfaceReport) {
@@ -138,6 +126,34 @@ fn spindle(sheet: &ShellSheet, report: &mut InterfaceReport) {
     report
         .findings
         .push(Finding::stated("spindle or kit at hand", words));
+}
+
+/// Whether parts of the pattern that was believed would go into the thread whose pitch was read.
+fn believed_parts(sheet: &ShellSheet, report: &mut InterfaceReport) {
+    let believed = sheet
+        .common
+        .believed
+        .as_deref()
+        .and_then(|name| find::<Shell>(name).ok());
+    let (Some(shell), Some(pitch)) = (believed, sheet.pitch) else {
+        return;
+    };
+    let Some(size) = shell.thread.as_ref().and_then(|t| t.value()) else {
+        return;
+    };
+    if pitch.same_as(size.pitch()) {
+        return;
+    }
+    let drift = PitchDrift::between(size.pitch(), pitch);
+    let half = drift.turns_to_half_pitch().unwrap_or_default();
+    report.findings.push(Finding::stated(
+        format!("parts for {}", shell.code),
+        format!(
+            "do not go in: {} is not {pitch}, {} a turn apart, half a pitch after {half:.0} turns; they start and then bind",
+            size.pitch(),
+            in_mm(drift.per_turn)
+        ),
+    ));
 }
 
 /// The crank maker's window, where the sheet names one; others are shown only as what they are.

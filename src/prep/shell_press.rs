@@ -23,7 +23,7 @@ const HERE: Interface = Interface::Shell;
 pub(super) fn pressed(
     draft: &mut Draft<'_>,
     sheet: &ShellSheet,
-    shell: &Shell,
+    (shell, doubt): (&Shell, Option<usize>),
     report: &mut InterfaceReport,
 ) {
     if sheet.drive.state != ThreadState::Unstated || sheet.non_drive.state != ThreadState::Unstated
@@ -124,9 +124,26 @@ pub(super) fn pressed(
     );
     if sheet.common.material == JointMaterial::Carbon {
         draft.caution(Caution::Carbon);
-        report.leave.push(String::from(
-            "the bore: carbon is not reamed; clean it by hand",
-        ));
+        report
+            .leave
+            .push(String::from("the bore: carbon is not reamed"));
+        if facing::covered(sheet.common.coating) {
+            let mut step = DraftStep::new(
+                HERE,
+                Stage::Clean,
+                Operation::Clean,
+                "Take the overspray out of the shell bores by hand: wood, plastic or a fine cloth",
+                "a cup or bearing on paint sits neither square nor tight",
+            );
+            step.checks.push(String::from(
+                "bore again in two directions at each end, on laminate",
+            ));
+            step.proof = String::from(
+                "the part goes in square and the bearing turns freely and does not rock",
+            );
+            step.cautions = Vec::from([Caution::Carbon]);
+            draft.step(step);
+        }
         if let Some((limits, _, owner)) = out_of_limits {
             let mut step = DraftStep::new(
                 HERE,
@@ -139,7 +156,7 @@ pub(super) fn pressed(
             draft.step(step);
         }
     } else if let Some((limits, sources, owner)) = out_of_limits {
-        correct(draft, &readings, &limits, sources, &owner);
+        correct(draft, &readings, &limits, (sources, owner), doubt);
     }
 }
 
@@ -148,8 +165,8 @@ fn correct(
     draft: &mut Draft<'_>,
     readings: &[Reading],
     limits: &Limits,
-    sources: Vec<Citation>,
-    owner: &str,
+    (sources, owner): (Vec<Citation>, String),
+    doubt: Option<usize>,
 ) {
     let (Some(low), Some(high)) = (limits.lower().known(), limits.upper().known()) else {
         return;
@@ -193,6 +210,7 @@ fn correct(
         grade: Some(limits.grade()),
         sources,
     });
+    step.waits_for.extend(doubt);
     step.waits_for.push(draft.ask(
         HERE,
         "bore in two directions at each end",

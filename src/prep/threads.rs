@@ -6,12 +6,12 @@ use alloc::vec::Vec;
 
 use super::caution::Caution;
 use super::draft::Draft;
+use super::identity;
 use super::plan::{Interface, InterfaceReport, end_words};
 use super::sheet::{ThreadSheet, ThreadState};
-use super::thread_work::{self, OnBench, usual_limits};
+use super::thread_work::{self, OnBench};
 use crate::judge::Finding;
-use crate::quantity::mm;
-use crate::standard::{End, Place, Row, ThreadUse, find};
+use crate::standard::{End, Place, ThreadUse, find};
 use crate::thread::{Hand, ThreadSize};
 
 pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &ThreadSheet) {
@@ -26,47 +26,7 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &ThreadSheet) {
     if sheet.place == Place::Axle || sheet.place == Place::Hanger {
         draft.caution(Caution::MakersLimits);
     }
-    let candidates = candidates(sheet, &mut report);
-    let waits = Vec::new();
-    let size = match candidates.as_slice() {
-        [only] => Some(*only),
-        [] => {
-            report.findings.push(Finding::stated(
-                "thread",
-                "no listed thread agrees with what is known",
-            ));
-            draft.ask(
-                interface,
-                format!(
-                    "{}: pitch with a gauge over six threads or more, and the mating part",
-                    sheet.name
-                ),
-                "nothing is cut before the thread is known",
-                "pitch gauge",
-            );
-            None
-        }
-        several => {
-            let names: Vec<String> = several.iter().map(ToString::to_string).collect();
-            report.findings.push(Finding::stated(
-                "thread",
-                format!("one of {}: not told apart yet", names.join(", ")),
-            ));
-            draft.ask(
-                interface,
-                format!(
-                    "{}: pitch, with a gauge over six threads or more",
-                    sheet.name
-                ),
-                format!(
-                    "{} share a diameter; the wrong chaser cuts a second thread across the first",
-                    names.join(", ")
-                ),
-                "pitch gauge",
-            );
-            None
-        }
-    };
+    let size = size_of(draft, interface, sheet, &mut report);
     if let Some(size) = size {
         let hand = sheet.hand.unwrap_or(Hand::Right);
         report
@@ -86,7 +46,7 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &ThreadSheet) {
             minor: &sheet.minor,
             pilot: String::from("the thread itself, started by hand from its good end"),
             proof: proof_of(sheet.place),
-            waits_for: waits,
+            waits_for: Vec::new(),
         };
         thread_work::work(draft, bench, &mut report);
     }
@@ -119,85 +79,38 @@ fn proof_of(place: Place) -> String {
     })
 }
 
-/// Which threads the sheet allows: the mating part, the belief, the pitch and the hole, each as far as it is stated.
-fn candidates(sheet: &ThreadSheet, report: &mut InterfaceReport) -> Vec<ThreadSize> {
-    let mut known: Vec<ThreadSize> = Vec::new();
-    let mut add = |size: ThreadSize| {
-        if !known.contains(&size) {
-            known.push(size);
+/// Which thread it is. A stated thread whose pitch was read stands; a mating part at hand stands; else it is identified.
+fn size_of(
+    draft: &mut Draft<'_>,
+    interface: Interface,
+    sheet: &ThreadSheet,
+    report: &mut InterfaceReport,
+) -> Option<ThreadSize> {
+    let believed = sheet
+        .common
+        .believed
+        .as_deref()
+        .and_then(|b| b.parse::<ThreadSize>().ok());
+    let stated = sheet.mate.or(believed);
+    match (stated, sheet.pitch) {
+        (Some(size), Some(pitch)) if pitch.same_as(size.pitch()) => return Some(size),
+        (Some(size), Some(pitch)) => {
+            report.findings.push(Finding::stated(
+                "pitch",
+                format!(
+                    "the pitch gauge says {pitch}, the sheet says {size}: the gauge is believed"
+                ),
+            ));
         }
-    };
-    if let Some(mate) = sheet.mate {
-        add(mate);
-    }
-    if let Some(belief) = sheet.common.believed.as_deref() {
-        match belief.parse::<ThreadSize>() {
-            Ok(size) => add(size),
-            Err(_) => match find::<ThreadUse>(belief) {
-                Ok(row) => {
-                    if let Some(size) = row.thread.value() {
-                        add(*size);
-                    }
-                }
-                Err(error) => report
-                    .findings
-                    .push(Finding::stated("belief", error.to_string())),
-            },
+        (Some(size), None) if sheet.mate.is_some() || sheet.state == ThreadState::Uncut => {
+            return Some(size);
         }
+        _ => {}
     }
-    // Every listed thread of this place, where nothing was stated or where the statement may be wrong.
-    for row in ThreadUse::table()
-        .iter()
-        .filter(|row| row.place == sheet.place)
-    {
-        if let Some(size) = row.thread.value() {
-            add(*size);
-        }
-    }
-    let stated = sheet.mate.or_else(|| {
-        sheet
-            .common
-            .believed
-            .as_deref()
-            .and_then(|b| b.parse().ok())
-    });
-    if let (Some(stated), Some(pitch)) = (stated, sheet.pitch)
-        && !stated.pitch().same_as(pitch)
-    {
-        report.findings.push(Finding::stated(
-            "pitch",
-            format!("the pitch gauge says {pitch}, the sheet says {stated}: the gauge is believed"),
-        ));
-    }
-    let uncut = sheet.state == ThreadState::Uncut;
-    known.retain(|size| {
-        let pitch_agrees = sheet.pitch.is_none_or(|pitch| pitch.same_as(size.pitch()));
-        let hole_agrees = uncut
-            || sheet.minor.iter().all(|reading| {
-                usual_limits(size).is_none_or(|limits| {
-                    // Paint narrows a thread and a caliper sits on crests: a wide gate, only to keep M10 from M12.
-                    let margin = reading.expanded_uncertainty() + mm(0.35);
-                    limits
-                        .minor
-                        .lower()
-                        .known()
-                        .is_none_or(|low| reading.value() > low - margin)
-                        && limits
-                            .minor
-                            .upper()
-                            .known()
-                            .is_none_or(|high| reading.value() < high + margin)
-                })
-            });
-        pitch_agrees && hole_agrees
-    });
-    // A stated thread that survives, with the pitch read or a plain statement of the mating part, settles it.
-    if let Some(stated) = stated.filter(|s| known.contains(s))
-        && (sheet.pitch.is_some() || sheet.mate.is_some() || uncut)
-    {
-        return Vec::from([stated]);
-    }
-    known
+    let settled = identity::thread(draft, interface, sheet, report)?;
+    find::<ThreadUse>(&settled.code)
+        .ok()
+        .and_then(|row| row.thread.value().copied())
 }
 
 /// `rear axle`, `hanger` …

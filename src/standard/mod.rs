@@ -2,6 +2,7 @@
 
 mod axle;
 mod brake;
+mod coverage;
 mod fork;
 mod head_tube;
 mod part;
@@ -14,6 +15,7 @@ mod tables;
 pub use crate::fit::Sense;
 pub use axle::{Axle, End, Place, ThreadUse, TorqueFigure};
 pub use brake::{BrakeFigure, BrakeMount, BrakeSystem, FlatMountBolt, Rotor};
+pub use coverage::{GridCount, grids};
 pub use fork::{CrownSeat, Steerer, SteererRule};
 pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind};
 pub use part::{Bearing, CuttingRule, Friction, Material, MaterialKind};

@@ -34,6 +34,11 @@ impl Checks {
         ));
     }
 
+    /// Where a source stands in the table of sources.
+    pub fn index_of(&self, source: &str) -> Option<usize> {
+        self.sources.get(source).copied()
+    }
+
     /// A citation that other tables make.
     pub fn cite_in_grid(&mut self, file: &str, source: &str) {
         if self.sources.contains_key(source) {

@@ -9,6 +9,7 @@
 )]
 
 mod families;
+mod grid_counts;
 mod grid_fit;
 mod grid_thread;
 mod rust;
@@ -28,23 +29,7 @@ struct Rendered {
 fn all() -> Vec<Rendered> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     let (mut rendered, mut checks) = families::render(root);
-    for grid in std::fs::read_dir(root.join("data/grids")).unwrap() {
-        let path = grid.unwrap().path();
-        let name = path.file_name().unwrap().to_string_lossy().into_owned();
-        let mut reader = csv::Reader::from_path(&path).unwrap();
-        let column = reader
-            .headers()
-            .unwrap()
-            .iter()
-            .position(|h| h == "source")
-            .expect("a grid cites its source");
-        for record in reader.records() {
-            let source = record.unwrap().get(column).unwrap_or_default().to_owned();
-            if !source.is_empty() {
-                checks.cite_in_grid(&name, &source);
-            }
-        }
-    }
+    rendered.push(grid_counts::render(&root.join("data/grids"), &mut checks));
     for source in thread_cite::cited() {
         checks.cite_in_grid("thread_evidence.toml", &source);
     }

@@ -1,6 +1,7 @@
 //! Private kernels on bare millimetres. Nothing here allocates; callers have checked that every number is finite.
 
 pub(crate) mod lsq;
+mod reference;
 pub(crate) mod seat;
 pub(crate) mod shape;
 pub(crate) mod tangent;

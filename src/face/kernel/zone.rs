@@ -5,6 +5,7 @@
 //! of its points lie on one line or two share a place; then the rule of smallest index (Bland 1977) takes over, which
 //! cannot cycle, and for few points every reference can be tried.
 
+use super::reference::{Level, Slot, cross, dependence, leaving, level, through};
 use super::{Abc, P};
 
 /// A reference point: which one, on which side of the mid-plane it lies, and its share in holding the zone.
@@ -39,153 +40,6 @@ pub(crate) enum By {
     Exchange,
     SmallestIndex,
     EveryReference,
-}
-
-#[derive(Clone, Copy)]
-struct Slot {
-    p: P,
-    index: usize,
-    side: f64,
-}
-
-/// A levelled reference.
-struct Level {
-    plane: Abc,
-    height: f64,
-    weight: [f64; 4],
-    /// The slot left out of the widest triangle, and that triangle's barycentric frame.
-    spare: usize,
-}
-
-fn cross(a: &P, b: &P, c: &P) -> f64 {
-    (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)
-}
-
-/// Signed areas whose sum over (1, x, y) vanishes: the affine dependence of the four places.
-fn dependence(s: &[Slot; 4]) -> [f64; 4] {
-    let [a, b, c, d] = s;
-    [
-        cross(&b.p, &c.p, &d.p),
-        -cross(&a.p, &c.p, &d.p),
-        cross(&a.p, &b.p, &d.p),
-        -cross(&a.p, &b.p, &c.p),
-    ]
-}
-
-fn widest(areas: &[f64; 4]) -> usize {
-    let mut best = (0, -1.0);
-    for (i, area) in areas.iter().enumerate() {
-        if area.abs() > best.1 {
-            best = (i, area.abs());
-        }
-    }
-    best.0
-}
-
-/// The three slots beside `spare`.
-fn others(slots: &[Slot; 4], spare: usize) -> [Slot; 3] {
-    let [a, b, c, d] = *slots;
-    match spare {
-        0 => [b, c, d],
-        1 => [a, c, d],
-        2 => [a, b, d],
-        _ => [a, b, c],
-    }
-}
-
-fn through(t: &[Slot; 3], z: [f64; 3]) -> Abc {
-    let [p, q, r] = t.map(|s| s.p);
-    let [zp, zq, zr] = z;
-    let (ux, uy, uz) = (q.x - p.x, q.y - p.y, zq - zp);
-    let (vx, vy, vz) = (r.x - p.x, r.y - p.y, zr - zp);
-    let det = ux * vy - uy * vx;
-    let a = (uz * vy - vz * uy) / det;
-    let b = (ux * vz - vx * uz) / det;
-    Abc {
-        a,
-        b,
-        c: zp - a * p.x - b * p.y,
-    }
-}
-
-/// Levels the reference; the sides stay as they are, and a weight that rounding pushed below zero is zero.
-fn level(slots: &[Slot; 4]) -> Option<Level> {
-    let areas = dependence(slots);
-    let whole: f64 = areas.iter().map(|a| a.abs()).sum();
-    if !(whole > 0.0) {
-        return None;
-    }
-    let spare = widest(&areas);
-    // The sides are those of the dependence, up to one common sign: take the sign of the widest.
-    let flip = match (areas.get(spare), slots.get(spare)) {
-        (Some(area), Some(slot)) if area * slot.side < 0.0 => -1.0,
-        _ => 1.0,
-    };
-    let mut weight = [0.0; 4];
-    let mut height = 0.0;
-    for ((w, area), slot) in weight.iter_mut().zip(areas).zip(slots) {
-        let share = flip * area * slot.side / whole;
-        *w = if share > 0.0 { share } else { 0.0 };
-        height += flip * area / whole * slot.p.z;
-    }
-    let triangle = others(slots, spare);
-    let plane = through(&triangle, triangle.map(|s| s.p.z - s.side * height));
-    Some(Level {
-        plane,
-        height,
-        weight,
-        spare,
-    })
-}
-
-/// Weights of the triangle's corners whose mean is (x, y).
-fn barycentric(t: &[Slot; 3], x: f64, y: f64) -> [f64; 3] {
-    let [p, q, r] = t.map(|s| s.p);
-    let det = cross(&p, &q, &r);
-    let at = P { x, y, z: 0.0 };
-    let (u, v) = (cross(&at, &q, &r) / det, cross(&p, &at, &r) / det);
-    [u, v, 1.0 - u - v]
-}
-
-/// Who leaves when a point enters with a sign: the least ratio of weight to rate; of equals the one that `first` prefers.
-fn leaving(
-    slots: &[Slot; 4],
-    at: &Level,
-    enter: &P,
-    sign: f64,
-    smallest_index: bool,
-) -> Option<usize> {
-    let triangle = others(slots, at.spare);
-    let [u, v, w] = barycentric(&triangle, enter.x, enter.y).map(|share| share * sign);
-    let rates = match at.spare {
-        0 => [0.0, u, v, w],
-        1 => [u, 0.0, v, w],
-        2 => [u, v, 0.0, w],
-        _ => [u, v, w, 0.0],
-    };
-    let used: f64 = rates
-        .iter()
-        .zip(slots)
-        .map(|(rate, slot)| rate * slot.side)
-        .sum();
-    let along = 1.0 - used;
-    let mut best: Option<(f64, usize, usize)> = None;
-    for (position, ((rate, slot), weight)) in rates.iter().zip(slots).zip(at.weight).enumerate() {
-        let rate = slot.side * rate + along * weight;
-        if rate > 1e-14 {
-            let ratio = weight / rate;
-            let better = match best {
-                None => true,
-                Some((least, _, index)) => {
-                    ratio < least || (ratio == least && smallest_index && slot.index < index)
-                }
-            };
-            if better {
-                best = Some((ratio, position, slot.index));
-            }
-        }
-    }
-    best.map(|(_, position, _)| position)
 }
 
 /// Rounding of a residual, from the size of the heights.
@@ -264,6 +118,23 @@ pub(crate) enum Failure {
     NoProof,
 }
 
+/// Sides from the dependence of the four, turned so that the level is positive.
+fn give_sides(slots: &mut [Slot; 4]) {
+    let areas = dependence(slots);
+    let turn: f64 = areas
+        .iter()
+        .zip(slots.iter())
+        .map(|(area, s)| area * s.p.z)
+        .sum();
+    for (slot, area) in slots.iter_mut().zip(areas) {
+        slot.side = if (area < 0.0) == (turn < 0.0) {
+            1.0
+        } else {
+            -1.0
+        };
+    }
+}
+
 /// The minimum zone of at least three points.
 pub(crate) fn minimum_zone(points: &[P]) -> Result<Zone, Failure> {
     let corners = triangle(points).ok_or(Failure::OneLine)?;
@@ -288,20 +159,7 @@ pub(crate) fn minimum_zone(points: &[P]) -> Result<Zone, Failure> {
     if points.len() == 3 || fourth.residual.abs() <= tolerance {
         return Ok(flat(first, slots, fourth.residual.abs()));
     }
-    // Sides from the dependence, turned so that the level is positive.
-    let areas = dependence(&slots);
-    let turn = areas
-        .iter()
-        .zip(&slots)
-        .map(|(area, s)| area * s.p.z)
-        .sum::<f64>();
-    for (slot, area) in slots.iter_mut().zip(areas) {
-        slot.side = if (area < 0.0) == (turn < 0.0) {
-            1.0
-        } else {
-            -1.0
-        };
-    }
+    give_sides(&mut slots);
     exchange(points, slots, tolerance)
         .or_else(|| smallest_index(points, slots, tolerance))
         .or_else(|| every_reference(points, tolerance))
@@ -316,11 +174,10 @@ fn flat(plane: Abc, slots: [Slot; 4], reached: f64) -> Zone {
         side: 1.0,
         weight: 0.0,
     });
-    if let [first, second, ..] = &mut held {
-        // Any point of the plane touches both sides of a zone of no thickness.
-        (first.weight, second.weight) = (0.5, 0.5);
-        (second.index, second.side) = (first.index, -1.0);
-    }
+    // Any point of the plane touches both sides of a zone of no thickness.
+    let [first, second, ..] = &mut held;
+    (first.weight, second.weight) = (0.5, 0.5);
+    (second.index, second.side) = (first.index, -1.0);
     Zone {
         plane,
         level: 0.0,
@@ -433,19 +290,7 @@ pub(crate) fn every_reference(points: &[P], tolerance: f64) -> Option<Zone> {
             for (k, c) in points.iter().enumerate().skip(j + 1) {
                 for (l, d) in points.iter().enumerate().skip(k + 1) {
                     let mut slots = [slot(i, a), slot(j, b), slot(k, c), slot(l, d)];
-                    let areas = dependence(&slots);
-                    let turn = areas
-                        .iter()
-                        .zip(&slots)
-                        .map(|(area, s)| area * s.p.z)
-                        .sum::<f64>();
-                    for (slot, area) in slots.iter_mut().zip(areas) {
-                        slot.side = if (area < 0.0) == (turn < 0.0) {
-                            1.0
-                        } else {
-                            -1.0
-                        };
-                    }
+                    give_sides(&mut slots);
                     let Some(at) = level(&slots) else { continue };
                     let higher = best
                         .as_ref()
@@ -466,4 +311,65 @@ pub(crate) fn every_reference(points: &[P], tolerance: f64) -> Option<Zone> {
     let (at, slots) = best?;
     let far = worst(points, &at.plane).residual.abs();
     Some(finished(&at, &slots, far, 0, By::EveryReference))
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+    use super::*;
+    use alloc::vec::Vec;
+
+    /// The two fall-backs, called directly: plain exchange settles nearly everything, so without this they would go
+    /// untested. All three must agree on grids with repeats and points in line.
+    #[test]
+    fn all_rules_agree() {
+        let mut state = 0x9E37_79B9_7F4A_7C15_u64;
+        let mut whole = |most: u64| {
+            state ^= state >> 12;
+            state ^= state << 25;
+            state ^= state >> 27;
+            #[expect(clippy::cast_precision_loss, reason = "small")]
+            let value = ((state.wrapping_mul(0x2545_F491_4F6C_DD1D) >> 33) % (most + 1)) as f64;
+            value
+        };
+        let mut checked = 0;
+        for _ in 0..2000 {
+            let points: Vec<P> = (0..9)
+                .map(|_| P {
+                    x: whole(3),
+                    y: whole(3),
+                    z: whole(4),
+                })
+                .collect();
+            let Ok(zone) = minimum_zone(&points) else {
+                continue;
+            };
+            let brute = every_reference(&points, 1e-12).unwrap();
+            assert!((brute.level - zone.level).abs() < 1e-12, "{points:?}");
+            let corners = triangle(&points).unwrap().map(|(index, p)| Slot {
+                p,
+                index,
+                side: 1.0,
+            });
+            let [a, b, c] = corners;
+            let first = through(&corners, corners.map(|s| s.p.z));
+            let fourth = worst(&points, &first);
+            let mut slots = [
+                a,
+                b,
+                c,
+                Slot {
+                    p: fourth.p,
+                    index: fourth.index,
+                    side: 1.0,
+                },
+            ];
+            give_sides(&mut slots);
+            let bland = smallest_index(&points, slots, 1e-12).unwrap();
+            assert!((bland.level - zone.level).abs() < 1e-12, "{points:?}");
+            assert!(bland.reached <= bland.level + 1e-12);
+            checked += 1;
+        }
+        assert!(checked > 1500);
+    }
 }

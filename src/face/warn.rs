@@ -1,0 +1,166 @@
+//! What a survey cannot tell, and what looks wrong in it. Warnings never change an answer.
+
+use alloc::vec::Vec;
+use core::fmt;
+
+use super::ring::{Circle, RingSurvey};
+use crate::evidence::Text;
+use crate::quantity::in_mm;
+
+/// What a survey cannot tell, or what looks wrong in it. A warning never changes an answer.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(tag = "warning", rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Warning {
+    /// This reading stands apart from all the others by ten times their own spread: a slip of the decimal, a chip or
+    /// paint under the foot? It is kept in every answer.
+    Suspect {
+        /// Place in the list of probes, from 0.
+        probe: usize,
+        /// The reading, in words.
+        reading: Text,
+    },
+    /// All probes lie on one side of the axis: nothing is known of the seat there.
+    AxisOutside,
+    /// Fewer than five probes: a saddle cannot be told from tilt and dish.
+    Few {
+        /// How many there are.
+        probes: usize,
+    },
+    /// Evenly spaced, even in number: the axis lies on every line between opposite probes, and the computed seat
+    /// looks as if it rocked. Five, seven or nine probes do not have that fault.
+    EvenCount {
+        /// How many there are.
+        probes: usize,
+    },
+}
+
+impl fmt::Display for Warning {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Suspect { probe, reading } => {
+                write!(
+                    f,
+                    "reading {} ({reading}) stands apart from all the others; kept, but read it again",
+                    probe + 1
+                )
+            }
+            Self::AxisOutside => {
+                f.write_str("all probes lie on one side of the axis; probe all round")
+            }
+            Self::Few { probes } => {
+                write!(f, "{probes} probes cannot show a saddle; take 5, 7 or 9")
+            }
+            Self::EvenCount { probes } => {
+                write!(
+                    f,
+                    "{probes} evenly spaced probes make a seat look as if it rocked; 5, 7 or 9 do not"
+                )
+            }
+        }
+    }
+}
+
+impl RingSurvey {
+    /// What the survey cannot tell, or what looks wrong in it.
+    #[must_use]
+    pub fn warnings(&self) -> Vec<Warning> {
+        let mut warnings = Vec::new();
+        if let Some(probe) = self.suspect() {
+            let reading = self.probes().get(probe).map_or_else(Text::default, |p| {
+                alloc::format!("{} at {}", in_mm(p.height.value()), p.at).into()
+            });
+            warnings.push(Warning::Suspect { probe, reading });
+        }
+        if self.widest_gap() >= core::f64::consts::PI - 1e-9 {
+            warnings.push(Warning::AxisOutside);
+        }
+        let fewest = self
+            .circles
+            .iter()
+            .map(|c| c.order.len())
+            .max()
+            .unwrap_or(0);
+        if fewest < 5 {
+            warnings.push(Warning::Few { probes: fewest });
+        }
+        if fewest % 2 == 0 && self.evenly_spaced() {
+            warnings.push(Warning::EvenCount { probes: fewest });
+        }
+        warnings
+    }
+
+    /// The one height that lies farther from the middle of the others than ten times their own spread about it.
+    fn suspect(&self) -> Option<usize> {
+        const TIMES: f64 = 10.0;
+        if self.points.len() < 4 {
+            return None;
+        }
+        // Only an extreme height can be it, so sorting once is enough.
+        let mut heights: Vec<(f64, usize)> = self
+            .points
+            .iter()
+            .enumerate()
+            .map(|(i, p)| (p.z, i))
+            .collect();
+        heights.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let beyond = |apart: &(f64, usize), others: &[(f64, usize)]| {
+            let middle = others.get(others.len() / 2).map_or(0.0, |o| o.0);
+            let spread = others
+                .iter()
+                .map(|o| (o.0 - middle).abs())
+                .fold(0.0, f64::max);
+            let out = (apart.0 - middle).abs();
+            (out > TIMES * spread && out > TIMES * self.u_mm()).then_some(apart.1)
+        };
+        let (first, rest) = heights.split_first()?;
+        beyond(first, rest).or_else(|| {
+            heights
+                .split_last()
+                .and_then(|(last, rest)| beyond(last, rest))
+        })
+    }
+
+    fn evenly_spaced(&self) -> bool {
+        self.circles.iter().all(|circle| {
+            let gaps = self.gaps(circle);
+            #[expect(clippy::cast_precision_loss, reason = "a count")]
+            let even = core::f64::consts::TAU / circle.order.len() as f64;
+            gaps.into_iter().all(|gap| (gap - even).abs() < 0.01)
+        })
+    }
+
+    fn gaps<'a>(&'a self, circle: &'a Circle) -> impl IntoIterator<Item = f64> + 'a {
+        let angle = |i: &usize| self.probes().get(*i).map_or(0.0, |p| p.at.radians());
+        let next = circle.order.iter().cycle().skip(1);
+        circle.order.iter().zip(next).map(move |(a, b)| {
+            let gap = angle(b) - angle(a);
+            if gap <= 0.0 {
+                gap + core::f64::consts::TAU
+            } else {
+                gap
+            }
+        })
+    }
+
+    /// The widest angle without a probe, over both circles taken together.
+    fn widest_gap(&self) -> f64 {
+        let mut angles: Vec<f64> = self.probes().iter().map(|p| p.at.radians()).collect();
+        angles.sort_by(f64::total_cmp);
+        let first = angles.first().copied().unwrap_or(0.0);
+        let wrapped = angles
+            .iter()
+            .skip(1)
+            .copied()
+            .chain([first + core::f64::consts::TAU]);
+        angles
+            .iter()
+            .zip(wrapped)
+            .map(|(a, b)| b - a)
+            .fold(0.0, f64::max)
+    }
+}
