@@ -10,6 +10,12 @@ use crate::quantity::{Length, in_mm, mm};
 use crate::{Error, ErrorKind};
 
 /// What a limit protects.
+///
+/// ```
+/// use framegauge::face::LimitKind;
+/// assert_eq!("paint_lip".parse::<LimitKind>().unwrap(), LimitKind::PaintLip);
+/// assert_eq!(LimitKind::SeatDepth.to_string(), "seat_depth");
+/// ```
 #[derive(
     Debug,
     Clone,

@@ -12,6 +12,11 @@ use crate::quantity::{BoreDiameter, Length, deg, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// What the diameter was read with, which says what it cannot see.
+///
+/// ```
+/// use framegauge::face::Gauge;
+/// assert_eq!("three_point".parse::<Gauge>().unwrap(), Gauge::ThreePoint);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -29,6 +34,14 @@ pub enum Gauge {
 }
 
 /// A diameter at a place of a bore.
+///
+/// ```
+/// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+/// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+/// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+/// let reading = at(90.0, 5.0, 43.97);
+/// assert_eq!(reading.gauge, Gauge::TwoPoint);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BoreReading {
     /// Direction of one contact, seen from the end that depths are counted from.
@@ -58,6 +71,15 @@ pub struct BoreSurvey {
 }
 
 /// The size of a bore, or the finding that it has none.
+///
+/// ```
+/// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+/// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+/// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+/// let shape = BoreSurvey::new([at(0.0, 5.0, 43.97), at(90.0, 5.0, 43.98)]).unwrap().shape().unwrap();
+/// let Size::One { diameter } = shape.size else { panic!() };
+/// assert_eq!(diameter.to_string(), "43.975 ± 0.010 mm");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -81,6 +103,15 @@ pub enum Size {
 
 report! {
     /// An ellipse through three diameters or more of one section.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+    /// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+    /// let bore = BoreSurvey::new([at(0.0, 5.0, 44.00), at(60.0, 5.0, 43.85), at(120.0, 5.0, 43.85)]).unwrap();
+    /// let ellipse = bore.shape().unwrap().sections[0].ellipse.clone().unwrap();
+    /// assert_eq!(in_mm(ellipse.ovality).to_string(), "0.200 mm");
+    /// ```
     Ellipse {
         /// Mean diameter.
         mean: Length as mm "mean_mm",
@@ -97,6 +128,16 @@ report! {
 
 report! {
     /// One section of a bore: the readings at one depth.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+    /// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+    /// let bore = BoreSurvey::new([at(0.0, 5.0, 43.98), at(90.0, 5.0, 43.97)]).unwrap();
+    /// let section = &bore.shape().unwrap().sections[0];
+    /// assert_eq!(in_mm(section.spread).to_string(), "0.010 mm");
+    /// assert!(section.blind_to.iter().any(|what| what.contains("odd lobes")));
+    /// ```
     Section {
         /// Depth from the end.
         depth: Length as mm "depth_mm",
@@ -118,6 +159,16 @@ report! {
 
 report! {
     /// Taper between the first and the last section.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+    /// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+    /// let bore = BoreSurvey::new([at(0.0, 2.0, 44.00), at(0.0, 12.0, 43.95)]).unwrap();
+    /// let taper = bore.shape().unwrap().taper.unwrap();
+    /// assert_eq!(in_mm(taper.difference.value()).to_string(), "0.050 mm");
+    /// assert!(taper.shown);
+    /// ```
     Taper {
         /// Diameter of the first section less that of the last: positive when the bore narrows inwards.
         difference: Reading as own "difference",
@@ -130,6 +181,14 @@ report! {
 
 report! {
     /// What the diameters say of a bore.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+    /// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+    /// let bore = BoreSurvey::new([at(0.0, 2.0, 44.00), at(90.0, 2.0, 43.99)]).unwrap();
+    /// assert!(!bore.shape().unwrap().complete); // only one depth was read
+    /// ```
     BoreShape {
         /// Its size, or that it has none.
         size: Size as own "size",

@@ -32,6 +32,8 @@ mod sampling;
 mod seat;
 #[cfg(feature = "serde")]
 mod serial;
+#[cfg(feature = "serde")]
+mod sheet;
 mod tangent;
 mod tilt;
 mod two;
@@ -54,6 +56,11 @@ pub use plane::{LeastSquaresPlane, Plane, Point, RunOut, least_squares};
 pub use ring::{Annulus, Probe, RingSurvey};
 pub use sampling::{Sampling, probes_for, sampling};
 pub use seat::{Rock, SeatPlane, seat_plane};
+#[cfg(feature = "serde")]
+pub use sheet::{
+    BoreSheet, DiameterSheet, LimitSheet, PadPointSheet, PadSheet, ProbeSheet, RingSheet,
+    allowance_of,
+};
 pub use tangent::{
     CutterPlane, LeastSquaresTangent, MinimaxTangent, cutter_plane, least_squares_tangent,
     minimax_tangent,

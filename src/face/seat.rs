@@ -10,6 +10,16 @@ use crate::{Error, ErrorKind};
 /// The seat plane of a rigid part pressed along an axis: the upper hull of the points, at the axis.
 ///
 /// Elastic seating under bolt-up or press load is not in it. It equals neither tangent plane of the standards.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// let seat = seat_plane(&saddle, mm(0.0), mm(0.0)).unwrap();
+/// // It stands on two points; the middle of all its positions is square, the extremes are not.
+/// assert_eq!(seat.contacts().filter(|c| c.1 > 0.0).count(), 2);
+/// assert!(seat.plane().slope() < 1e-12 && seat.positions()[0].slope() > 0.002);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SeatPlane {
     found: seat::Seat,
@@ -19,6 +29,15 @@ pub struct SeatPlane {
 
 report! {
     /// How far a seated part can rock about the line of two contacts.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, mm};
+    /// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+    /// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+    /// let seat = seat_plane(&saddle, mm(0.0), mm(0.0)).unwrap();
+    /// // Readings good to 0.1 mm do not show this rock.
+    /// assert!(!seat.rock(mm(40.0), mm(0.0), mm(0.1)).unwrap().unwrap().shown);
+    /// ```
     Rock {
         /// Rise over the diameter between its two resting positions, with the uncertainty that the readings give it.
         amplitude: Reading as own "amplitude",
@@ -137,6 +156,14 @@ impl SeatPlane {
     ///
     /// # Errors
     /// `OutOfRange` for a diameter that is none.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, mm};
+    /// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+    /// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+    /// let seat = seat_plane(&saddle, mm(0.0), mm(0.0)).unwrap();
+    /// assert_eq!(in_mm(seat.worst_run_out(mm(40.0)).unwrap().value).to_string(), "0.120 mm");
+    /// ```
     pub fn worst_run_out(&self, over: Length) -> Result<RunOut, Error> {
         let [one, other] = self.positions();
         if one.slope() >= other.slope() {

@@ -8,12 +8,28 @@ use crate::{Error, ErrorKind};
 /// The plane that lies midway in the thinnest slab that holds every point, the slab measured along the pilot axis.
 ///
 /// Twice its half-thickness is the flatness. The value is unique; the plane need not be.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// let zone = minimum_zone(&saddle).unwrap();
+/// assert_eq!(in_mm(zone.zone()).to_string(), "0.060 mm");
+/// assert!(!zone.fell_back());
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MinimumZone {
     found: zone::Zone,
 }
 
 /// How the points hold the zone, on the upper and on the lower plane.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let hollow = [p(20.0, 0.0, 0.0), p(-10.0, 17.0, 0.0), p(-10.0, -17.0, 0.0), p(0.0, 0.0, -0.1)];
+/// assert_eq!(minimum_zone(&hollow).unwrap().certificate().pattern(), ContactPattern::ThreeOne);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumIter, strum::IntoStaticStr,
 )]
@@ -42,6 +58,16 @@ pub enum ContactPattern {
 ///
 /// Any plane's residuals, weighted so, add up to the same number; so no plane can hold these points closer than
 /// [`Certificate::forced`].
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// let proof = minimum_zone(&saddle).unwrap().certificate();
+/// assert_eq!(proof.upper().count() + proof.lower().count(), 4);
+/// assert_eq!(proof.upper().map(|(_, weight)| weight).sum::<f64>(), 0.5);
+/// assert!(proof.holds(&saddle));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Certificate {
     held: [zone::Held; 4],
@@ -117,7 +143,7 @@ impl Certificate {
             let Some(p) = points.get(held.index) else {
                 return false;
             };
-            if !(held.weight >= 0.0) {
+            if held.weight < 0.0 {
                 return false;
             }
             let signed = held.side * held.weight;
@@ -252,6 +278,11 @@ impl Plane {
         mm(reach(points, self))
     }
     /// The same plane moved along the axis.
+    ///
+    /// ```
+    /// use framegauge::{face::Plane, in_mm, mm};
+    /// assert_eq!(in_mm(Plane::new(0.0, 0.0, mm(0.0)).unwrap().lifted(mm(0.03)).height()).to_string(), "0.030 mm");
+    /// ```
     #[must_use]
     pub fn lifted(&self, by: Length) -> Self {
         Self(super::kernel::Abc {

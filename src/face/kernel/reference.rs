@@ -25,15 +25,14 @@ pub(crate) fn cross(a: &P, b: &P, c: &P) -> f64 {
 /// Signed areas whose sum over (1, x, y) vanishes: the affine dependence of the four places.
 pub(crate) fn dependence(s: &[Slot; 4]) -> [f64; 4] {
     let [a, b, c, d] = s;
-    [
-        cross(&b.p, &c.p, &d.p),
-        -cross(&a.p, &c.p, &d.p),
-        cross(&a.p, &b.p, &d.p),
-        -cross(&a.p, &b.p, &c.p),
-    ]
+    let (ux, uy) = (b.p.x - a.p.x, b.p.y - a.p.y);
+    let (vx, vy) = (c.p.x - a.p.x, c.p.y - a.p.y);
+    let (wx, wy) = (d.p.x - a.p.x, d.p.y - a.p.y);
+    let (abc, abd, acd) = (ux * vy - uy * vx, ux * wy - uy * wx, vx * wy - vy * wx);
+    [acd - abd + abc, -acd, abd, -abc]
 }
 
-pub(crate) fn widest(areas: &[f64; 4]) -> usize {
+fn widest(areas: &[f64; 4]) -> usize {
     let mut best = (0, -1.0);
     for (i, area) in areas.iter().enumerate() {
         if area.abs() > best.1 {
@@ -44,8 +43,8 @@ pub(crate) fn widest(areas: &[f64; 4]) -> usize {
 }
 
 /// The three slots beside `spare`.
-pub(crate) fn others(slots: &[Slot; 4], spare: usize) -> [Slot; 3] {
-    let [a, b, c, d] = *slots;
+fn others(slots: &[Slot; 4], spare: usize) -> [&Slot; 3] {
+    let [a, b, c, d] = slots;
     match spare {
         0 => [b, c, d],
         1 => [a, c, d],
@@ -54,8 +53,8 @@ pub(crate) fn others(slots: &[Slot; 4], spare: usize) -> [Slot; 3] {
     }
 }
 
-pub(crate) fn through(t: &[Slot; 3], z: [f64; 3]) -> Abc {
-    let [p, q, r] = t.map(|s| s.p);
+pub(crate) fn through(t: [&Slot; 3], z: [f64; 3]) -> Abc {
+    let [p, q, r] = t.map(|s| &s.p);
     let [zp, zq, zr] = z;
     let (ux, uy, uz) = (q.x - p.x, q.y - p.y, zq - zp);
     let (vx, vy, vz) = (r.x - p.x, r.y - p.y, zr - zp);
@@ -73,7 +72,7 @@ pub(crate) fn through(t: &[Slot; 3], z: [f64; 3]) -> Abc {
 pub(crate) fn level(slots: &[Slot; 4]) -> Option<Level> {
     let areas = dependence(slots);
     let whole: f64 = areas.iter().map(|a| a.abs()).sum();
-    if !(whole > 0.0) {
+    if whole <= 0.0 {
         return None;
     }
     let spare = widest(&areas);
@@ -90,7 +89,7 @@ pub(crate) fn level(slots: &[Slot; 4]) -> Option<Level> {
         height += flip * area / whole * slot.p.z;
     }
     let triangle = others(slots, spare);
-    let plane = through(&triangle, triangle.map(|s| s.p.z - s.side * height));
+    let plane = through(triangle, triangle.map(|s| s.p.z - s.side * height));
     Some(Level {
         plane,
         height,
@@ -99,12 +98,11 @@ pub(crate) fn level(slots: &[Slot; 4]) -> Option<Level> {
     })
 }
 
-/// Weights of the triangle's corners whose mean is (x, y).
-pub(crate) fn barycentric(t: &[Slot; 3], x: f64, y: f64) -> [f64; 3] {
-    let [p, q, r] = t.map(|s| s.p);
-    let det = cross(&p, &q, &r);
-    let at = P { x, y, z: 0.0 };
-    let (u, v) = (cross(&at, &q, &r) / det, cross(&p, &at, &r) / det);
+/// Weights of the triangle's corners whose mean is at a point.
+fn barycentric(t: [&Slot; 3], at: &P) -> [f64; 3] {
+    let [p, q, r] = t.map(|s| &s.p);
+    let det = cross(p, q, r);
+    let (u, v) = (cross(at, q, r) / det, cross(p, at, r) / det);
     [u, v, 1.0 - u - v]
 }
 
@@ -117,7 +115,7 @@ pub(crate) fn leaving(
     smallest_index: bool,
 ) -> Option<usize> {
     let triangle = others(slots, at.spare);
-    let [u, v, w] = barycentric(&triangle, enter.x, enter.y).map(|share| share * sign);
+    let [u, v, w] = barycentric(triangle, enter).map(|share| share * sign);
     let rates = match at.spare {
         0 => [0.0, u, v, w],
         1 => [u, 0.0, v, w],

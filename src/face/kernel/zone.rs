@@ -42,37 +42,24 @@ pub(crate) enum By {
     EveryReference,
 }
 
-/// Rounding of a residual, from the size of the heights.
-fn tolerance(points: &[P]) -> f64 {
-    2e-14
-        * points.iter().fold(
-            0.0,
-            |most: f64, p| if p.z.abs() > most { p.z.abs() } else { most },
-        )
-}
-
-/// Three points of a wide triangle: far from the first, far from that, far from their line.
-fn triangle(points: &[P]) -> Option<[(usize, P); 3]> {
-    let origin = points.first()?;
-    let mut a = (0.0, 0, *origin);
-    for (i, p) in points.iter().enumerate() {
-        let (dx, dy) = (p.x - origin.x, p.y - origin.y);
-        let far = dx * dx + dy * dy;
-        if far > a.0 {
-            a = (far, i, *p);
-        }
-    }
-    let (_, ia, a) = a;
-    let mut b = (0.0, 0, *origin);
+/// A wide triangle (the first point, the farthest from it, the farthest from their line), and the rounding of a residual
+/// from the size of the heights. `None` when all points lie on one line.
+fn triangle(points: &[P]) -> Option<([(usize, P); 3], f64)> {
+    let a = *points.first()?;
+    let mut b = (0.0, 0, a);
+    let mut height = 0.0;
     for (i, p) in points.iter().enumerate() {
         let (dx, dy) = (p.x - a.x, p.y - a.y);
         let far = dx * dx + dy * dy;
         if far > b.0 {
             b = (far, i, *p);
         }
+        if p.z.abs() > height {
+            height = p.z.abs();
+        }
     }
     let (length, ib, b) = b;
-    let mut c = (0.0, 0, *origin);
+    let mut c = (0.0, 0, a);
     for (i, p) in points.iter().enumerate() {
         let area = cross(&a, &b, p).abs();
         if area > c.0 {
@@ -80,7 +67,7 @@ fn triangle(points: &[P]) -> Option<[(usize, P); 3]> {
         }
     }
     // Height of the triangle against its base: the same measure of "on one line" as least squares uses.
-    (c.0 > 1e-5 * length).then_some([(ia, a), (ib, b), (c.1, c.2)])
+    (c.0 > 1e-5 * length).then_some(([(0, a), (ib, b), (c.1, c.2)], 2e-14 * height))
 }
 
 struct Worst {
@@ -90,13 +77,26 @@ struct Worst {
 }
 
 /// The largest residual either way.
-#[inline]
 fn worst(points: &[P], plane: &Abc) -> Worst {
+    let away = |p: &P| plane.residual(p).abs();
+    let larger = |a: (f64, usize), b: (f64, usize)| if b.0 > a.0 { b } else { a };
     let (mut most, mut at) = (-1.0, 0);
-    for (i, p) in points.iter().enumerate() {
-        let r = plane.residual(p).abs();
-        if r > most {
-            (most, at) = (r, i);
+    let fours = points.chunks_exact(4);
+    let rest = fours.remainder();
+    // Four at a time, as a knock-out: a new worst is rare, so the last comparison is well foreseen.
+    for (block, four) in fours.enumerate() {
+        if let [a, b, c, d] = four {
+            let first = larger((away(a), 0), (away(b), 1));
+            let second = larger((away(c), 2), (away(d), 3));
+            let (r, offset) = larger(first, second);
+            if r > most {
+                (most, at) = (r, block * 4 + offset);
+            }
+        }
+    }
+    for (offset, p) in rest.iter().enumerate() {
+        if away(p) > most {
+            (most, at) = (away(p), points.len() - rest.len() + offset);
         }
     }
     let p = points.get(at).copied().unwrap_or(P {
@@ -137,14 +137,13 @@ fn give_sides(slots: &mut [Slot; 4]) {
 
 /// The minimum zone of at least three points.
 pub(crate) fn minimum_zone(points: &[P]) -> Result<Zone, Failure> {
-    let corners = triangle(points).ok_or(Failure::OneLine)?;
-    let tolerance = tolerance(points);
+    let (corners, tolerance) = triangle(points).ok_or(Failure::OneLine)?;
     let [a, b, c] = corners.map(|(index, p)| Slot {
         p,
         index,
         side: 1.0,
     });
-    let first = through(&[a, b, c], [a.p.z, b.p.z, c.p.z]);
+    let first = through([&a, &b, &c], [a.p.z, b.p.z, c.p.z]);
     let fourth = worst(points, &first);
     let mut slots = [
         a,
@@ -346,13 +345,13 @@ mod tests {
             };
             let brute = every_reference(&points, 1e-12).unwrap();
             assert!((brute.level - zone.level).abs() < 1e-12, "{points:?}");
-            let corners = triangle(&points).unwrap().map(|(index, p)| Slot {
+            let corners = triangle(&points).unwrap().0.map(|(index, p)| Slot {
                 p,
                 index,
                 side: 1.0,
             });
             let [a, b, c] = corners;
-            let first = through(&corners, corners.map(|s| s.p.z));
+            let first = through([&a, &b, &c], corners.map(|s| s.p.z));
             let fourth = worst(&points, &first);
             let mut slots = [
                 a,
