@@ -207,7 +207,12 @@ fn every_facing_decision() {
     };
     // 0.06 × 2 × 20/18.5 out to the edge.
     assert!((to_mm(depth) - 0.12 * 20.0 / 18.5).abs() < 1e-9 && up_to > depth);
-    assert_eq!(limit.unwrap().what(), "width");
+    assert_eq!(limit.what(), "width");
+    // 0.15 ± 0.01 may come off: the pass may go to 0.14, not to its own 0.145.
+    let FacingStep::OnePass { up_to, .. } = step(&tilted, &allow("width", 0.15)) else {
+        panic!()
+    };
+    assert!((to_mm(up_to) - 0.14).abs() < 1e-9);
     let FacingStep::CannotCleanUp {
         depth,
         share_reachable,

@@ -119,6 +119,12 @@ impl CutLimit {
     ///
     /// # Errors
     /// `Missing` when the limit is not named.
+    ///
+    /// ```
+    /// use framegauge::face::{Allowance, CutLimit, LimitKind};
+    /// let limit = CutLimit::unknown(LimitKind::Wall, "insert", "ask the frame maker").unwrap();
+    /// assert!(!Allowance::new([limit]).leaves_something());
+    /// ```
     pub fn unknown(
         kind: LimitKind,
         what: impl Into<Text>,

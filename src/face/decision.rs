@@ -132,14 +132,14 @@ pub enum FacingStep {
             serde(rename = "depth_mm", serialize_with = "crate::quantity::serial::as_mm")
         )]
         depth: Length,
-        /// Depth with its uncertainty, U (k = 2).
+        /// Depth with its uncertainty, U (k = 2), but never past what the nearest limit allows for certain.
         #[cfg_attr(
             feature = "serde",
             serde(rename = "up_to_mm", serialize_with = "crate::quantity::serial::as_mm")
         )]
         up_to: Length,
-        /// The nearest limit, which this pass does not reach; `None` when no limit was stated.
-        limit: Option<CutLimit>,
+        /// The nearest limit, which this pass does not reach.
+        limit: CutLimit,
     },
     /// Nothing more may come off, because of this limit.
     Stop {
@@ -289,11 +289,18 @@ impl RingSurvey {
         let needed = self.needed(goal, clean_up)?;
         let spare = left.less(&needed);
         match decide(&spare, &at_zero, rule).outcome {
-            Outcome::ConformityShown => Ok(FacingStep::OnePass {
-                depth: needed.value(),
-                up_to: needed.value() + needed.expanded_uncertainty(),
-                limit: Some(limit.clone()),
-            }),
+            Outcome::ConformityShown => {
+                // The uncertainty of the survey must not carry the cut past what the limit allows for certain.
+                let sure = left.value() - left.expanded_uncertainty();
+                let wished = needed.value() + needed.expanded_uncertainty();
+                let capped = if wished < sure { wished } else { sure };
+                let depth = needed.value();
+                Ok(FacingStep::OnePass {
+                    depth,
+                    up_to: if capped > depth { capped } else { depth },
+                    limit: limit.clone(),
+                })
+            }
             Outcome::NonconformityShown => {
                 let depth = left.value() - left.expanded_uncertainty();
                 let depth = if depth > mm(0.0) { depth } else { mm(0.0) };
