@@ -44,10 +44,9 @@ mod worked_example {
     use super::*;
 
     fn at(value: f64, u: f64) -> Identification {
-        let assumptions = {
-            let mut a = Assumptions::default();
-            a.seat_tube = mm(0.05);
-            a
+        let assumptions = Assumptions {
+            seat_tube: mm(0.05),
+            ..Assumptions::default()
         };
         let options = Options {
             assumptions,
@@ -1033,6 +1032,28 @@ mod bad_input {
             kind_of(&[Observation::size(Feature::Hand, reading(34.0, 0.05))]),
             ErrorKind::Unit
         );
+    }
+
+    #[test]
+    fn absurd_spreads_are_refused() {
+        for (spread, kind) in [
+            (-0.1, ErrorKind::OutOfRange),
+            (60.0, ErrorKind::OutOfRange),
+            (f64::NAN, ErrorKind::NotFinite),
+        ] {
+            let assumptions = Assumptions {
+                seat_tube: mm(spread),
+                ..Assumptions::default()
+            };
+            let options = Options {
+                assumptions,
+                ..Options::default()
+            };
+            assert_eq!(
+                identify(Kind::SeatTube, &[], &options).unwrap_err().kind(),
+                kind
+            );
+        }
     }
 
     #[test]

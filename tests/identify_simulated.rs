@@ -364,7 +364,7 @@ fn nothing_panics() {
                 seen.push(Observation::Size {
                     feature,
                     reading,
-                    instrument: (count % 2 == 0).then(|| "caliper".into()),
+                    instrument: count.is_multiple_of(2).then(|| "caliper".into()),
                 });
             }
         }

@@ -4,17 +4,15 @@ use core::cmp::Ordering;
 
 use super::Feature;
 use super::answer::{Against, Exclusion, Standing};
-use super::assume::{
-    BROAD_ANGLE, BROAD_DIAMETER, BROAD_PITCH, BROAD_WIDTH, HAND_MISREAD, REMEMBERED_HAND_WRONG,
-};
+use super::assume::{BROAD_ANGLE, BROAD_DIAMETER, BROAD_PITCH, BROAD_WIDTH};
 use super::band::{Band, Ground};
 use super::entry::Entry;
 use super::gather::{Seen, Size};
+use super::hands::words_and_hands;
 use super::kind::FEATURES;
-use crate::evidence::{Fact, Grade};
+use crate::evidence::Grade;
 use crate::measure::{phi, settled_cmp};
 use crate::quantity::mm;
-use crate::thread::Hand;
 
 /// Two-sided coverage factor that keeps k = 2 (4.55 %) over all of m readings together (Bonferroni): the point of the
 /// normal distribution with 4.55 %/m outside.
@@ -354,66 +352,6 @@ fn joint(bands: &Bands) -> f64 {
 
 fn squared(x: f64) -> f64 {
     x * x
-}
-
-/// Looks and hands: their factor on the likelihood, and what they strike out.
-fn words_and_hands(seen: &Seen<'_>, entry: Entry<'_>) -> (f64, Option<Feature>) {
-    let mut factor = 1.0;
-    if let Some(is) = seen.threaded {
-        match entry.is_threaded() {
-            Some(has) if has != is => return (0.0, Some(Feature::Threaded)),
-            Some(_) => {}
-            None => factor *= 0.5,
-        }
-    }
-    let hands = entry.hands();
-    let sides = [
-        (
-            seen.hand_drive,
-            hands.drive.or(hands.only),
-            Feature::HandDrive,
-        ),
-        (
-            seen.hand_non_drive,
-            hands.non_drive.or(hands.only),
-            Feature::HandNonDrive,
-        ),
-    ];
-    for (observed, stated, feature) in sides {
-        let Some(observed) = observed else { continue };
-        match one_hand(observed, stated) {
-            None => factor *= 0.5,
-            Some(f) if f <= 0.0 => return (0.0, Some(feature)),
-            Some(f) => factor *= f,
-        }
-    }
-    if let Some(observed) = seen.hand {
-        let any = [hands.only, hands.drive, hands.non_drive]
-            .into_iter()
-            .filter_map(|fact| one_hand(observed, fact))
-            .fold(None, |best: Option<f64>, f| {
-                Some(best.map_or(f, |b| libm::fmax(b, f)))
-            });
-        match any {
-            None => factor *= 0.5,
-            Some(f) if f <= 0.0 => return (0.0, Some(Feature::Hand)),
-            Some(f) => factor *= f,
-        }
-    }
-    (factor, None)
-}
-
-/// Factor of an observed hand against a stated one: nil strikes out; a hand that is only remembered cannot.
-fn one_hand(observed: Hand, stated: Option<&Fact<Hand>>) -> Option<f64> {
-    let fact = stated?;
-    let held = *fact.value()?;
-    let remembered = fact.grade() == Some(Grade::Memory);
-    Some(match (held == observed, remembered) {
-        (true, false) => 1.0 - HAND_MISREAD,
-        (true, true) => 1.0 - REMEMBERED_HAND_WRONG,
-        (false, false) => 0.0,
-        (false, true) => REMEMBERED_HAND_WRONG,
-    })
 }
 
 #[cfg(test)]
