@@ -2,8 +2,6 @@
 //!
 //! `cargo run --example prepare_frame -- examples/frames/painted_steel.toml [--json]`; `-` reads from standard input.
 //! The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits; 2: bad sheet.
-#![allow(missing_docs)]
-
 mod support;
 
 use std::io::Read;
@@ -167,7 +165,7 @@ fn line_of(field: &str, text: &str) -> Option<usize> {
         start = Some(value.span().start);
         let mut inner = value.into_inner();
         if let (Some(index), toml::de::DeValue::Array(items)) = (index, &inner) {
-            let item = items.iter().nth(index)?.clone();
+            let item = items.get(index)?.clone();
             start = Some(item.span().start);
             inner = item.into_inner();
         }

@@ -39,6 +39,16 @@
 //! Brakes, steering, seatposts and carbon can hurt people when they fail: the frame and component maker's written limits,
 //! local rules and qualified practice come before any answer of this library.
 #![no_std]
+// In unit tests a panic is the right answer.
+#![cfg_attr(
+    test,
+    allow(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::indexing_slicing,
+        clippy::panic
+    )
+)]
 #![cfg_attr(docsrs, feature(doc_cfg))]
 
 extern crate alloc;

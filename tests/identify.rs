@@ -1,4 +1,10 @@
 //! Identification against worked examples, real questions and the pairs that are easily confused.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 use framegauge::identify::{
     Assumptions, Belief, DoubtKind, Feature, HeadTubeEnd, Identification, InterfaceKind as Kind,

@@ -44,11 +44,11 @@ fn words_of(plan: &Plan, interface: Interface) -> String {
         .collect()
 }
 
-fn step<'a>(
-    plan: &'a Plan,
+fn step(
+    plan: &Plan,
     interface: Interface,
     operation: Operation,
-) -> &'a framegauge::prep::Step {
+) -> &framegauge::prep::Step {
     plan.steps
         .iter()
         .find(|s| s.interface == interface && s.operation == operation)

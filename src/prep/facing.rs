@@ -258,7 +258,7 @@ fn paint_step(
         Outcome::ConformityShown => FacingStep::OnePass {
             depth: needed.value(),
             up_to: needed.value() + needed.expanded_uncertainty(),
-            limit: Some(limit.clone()),
+            limit: limit.clone(),
         },
         Outcome::NonconformityShown => {
             let sure = left.value() - left.expanded_uncertainty();
@@ -369,18 +369,16 @@ fn outcome(
                 most: up_to,
                 counted: "of depth after first touch",
             });
-            if let Some(limit) = limit {
-                draft.weak_figure(
-                    format!("{}: {}", facing.interface, limit.what()),
-                    limit.grade(),
-                );
-                step.stop = Some(Stop {
-                    limit: limit.what().to_string(),
-                    left: limit.may_come_off().map(Reading::value),
-                    grade: Some(limit.grade()),
-                    sources: facing.sources.clone(),
-                });
-            }
+            draft.weak_figure(
+                format!("{}: {}", facing.interface, limit.what()),
+                limit.grade(),
+            );
+            step.stop = Some(Stop {
+                limit: limit.what().to_string(),
+                left: limit.may_come_off().map(Reading::value),
+                grade: Some(limit.grade()),
+                sources: facing.sources.clone(),
+            });
             draft.step(step);
         }
         FacingStep::Stop { limit } => report.leave.push(format!(

@@ -88,9 +88,8 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
     outside_and_wall(tube, &mut report);
     let nominal = size.map(|(size, _)| size);
     seat_post::post_and_shim(draft, tube, nominal, &mut report);
-    match size {
-        Some((size, doubt)) => cut(draft, tube, (size, doubt), &shape, &mut report),
-        None => {}
+    if let Some(size) = size {
+        cut(draft, tube, size, &shape, &mut report);
     }
     seat_post::insertion(draft, tube, nominal, &mut report);
     draft.report(report);

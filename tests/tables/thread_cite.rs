@@ -94,7 +94,7 @@ pub fn cited() -> BTreeSet<String> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     rows(&load(root, "thread_evidence"), "evidence")
         .iter()
-        .flat_map(|row| from(row))
+        .flat_map(from)
         .map(|(source, _)| source)
         .collect()
 }
