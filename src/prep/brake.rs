@@ -11,7 +11,7 @@ use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool, end
 use super::sheet::{BrakeSheet, JointMaterial, PadPoint};
 use crate::face::{self, Allowance, CutLimit, LimitKind, PadSurvey, Point};
 use crate::judge::Finding;
-use crate::measure::{Limits, Outcome, Reading, decide};
+use crate::measure::{Limits, Outcome, Reading, decide, settled_below};
 use crate::quantity::{in_mm, mm, to_mm};
 use crate::standard::{BrakeFigure, BrakeSystem, End, FlatMountBolt, Row, find};
 use crate::thread::Turn;
@@ -226,13 +226,13 @@ fn bolt(
         .push(Finding::stated("bolt", words).resting_on(rule.evidence()));
     if let Some(at_hand) = sheet.bolt {
         let spare = at_hand - wanted;
-        let words = if spare > mm(1.0) {
+        let words = if settled_below(mm(1.0), spare) {
             format!(
                 "{} is {} too long: it may bottom in the blind hole and clamp nothing",
                 in_mm(at_hand),
                 in_mm(spare)
             )
-        } else if spare < mm(-1.0) {
+        } else if settled_below(spare, mm(-1.0)) {
             format!("{} is {} too short", in_mm(at_hand), in_mm(-spare))
         } else {
             format!("{} suits", in_mm(at_hand))

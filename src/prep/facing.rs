@@ -12,7 +12,7 @@ use crate::face::{
     Allowance, Annulus, Clock, CutLimit, FacingGoal, FacingStep, LimitKind, Probe, RingSurvey,
 };
 use crate::judge::Finding;
-use crate::measure::{Limits, Outcome, Reading, decide};
+use crate::measure::{Limits, Outcome, Reading, decide, settled_below};
 use crate::quantity::{Angle, Length, Radius, in_mm, mm};
 use crate::thread::Turn;
 use crate::{Error, ErrorKind};
@@ -248,7 +248,7 @@ fn paint_step(
         };
     };
     if decide(&left, &zero, draft.rule).outcome != Outcome::ConformityShown
-        || left.value() <= mm(0.0)
+        || !settled_below(mm(0.0), left.value())
     {
         return FacingStep::Stop {
             limit: limit.clone(),

@@ -11,7 +11,7 @@ use super::sheet::{JointMaterial, SeatTubeSheet};
 use crate::evidence::{Figure, Grade};
 use crate::fit::{Fit, fit_between};
 use crate::judge::{Finding, fit_words, sizes_against};
-use crate::measure::{Limits, Reading, settled_cmp};
+use crate::measure::{Limits, Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
 use crate::standard::{FitWindow, InsertionRule, Row, Seatpost, find};
 
@@ -59,10 +59,10 @@ pub(super) fn post_and_shim(
         .extend(windows.filter_map(|window| press::held(&fit, "post in tube", window)));
     blame(tube, &fit, report);
     let gap = fit.tightest().value();
-    if gap > mm(0.1) {
+    if settled_below(mm(0.1), gap) {
         cure(&fit, gap, report);
     }
-    if gap > mm(0.0)
+    if settled_below(mm(0.0), gap)
         && let Some(shim) = tube.shim
     {
         let needed = gap / 2.0;

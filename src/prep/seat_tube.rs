@@ -12,7 +12,7 @@ use super::sheet::{JointMaterial, PlacedReading, SeatTubeSheet};
 use super::{facing, identity, seat_post, seat_size};
 use crate::fit::{Caution as FitCaution, Shape};
 use crate::judge::{Finding, spread};
-use crate::measure::{Reading, settled_cmp};
+use crate::measure::{Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
 use crate::standard::{CuttingRule, Row, Seatpost, find};
 use crate::thread::Turn;
@@ -156,7 +156,7 @@ fn cut(
     let target = Reading::exact(size).unwrap_or(shape.largest());
     let short = target.less(&shape.smallest());
     let u = short.expanded_uncertainty();
-    if short.value() <= u {
+    if !settled_below(u, short.value()) {
         let words = if short.value() > mm(0.0) {
             format!(
                 "the bore is within {} of {}, less than these readings can tell: leave it, try the post",

@@ -14,7 +14,7 @@ use super::thread_work::{self, OnBench};
 use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
 use crate::judge::{Finding, sizes_against, spread};
-use crate::measure::{Limits, Reading};
+use crate::measure::{Limits, Reading, settled_below};
 use crate::quantity::{in_mm, mm, settled_mm};
 use crate::standard::{LocatedBy, Shell, ShellWindow, find};
 use crate::thread::{PitchDrift, Side};
@@ -103,14 +103,14 @@ fn spindle(sheet: &ShellSheet, report: &mut InterfaceReport) {
         return;
     };
     let short = width.value() - made_for;
-    let words = if short > mm(0.5) {
+    let words = if settled_below(mm(0.5), short) {
         format!(
             "made for a shell of {}: {} short, the cup would end up inside the face. Use one made for {:.0} mm",
             in_mm(made_for),
             in_mm(short),
             settled_mm(width.value())
         )
-    } else if short < mm(-0.5) {
+    } else if settled_below(short, mm(-0.5)) {
         format!(
             "made for a shell of {}: {} too long, spacers or another one",
             in_mm(made_for),

@@ -12,7 +12,7 @@ use super::press;
 use super::sheet::{JointMaterial, ShellSheet, ThreadState};
 use crate::evidence::Citation;
 use crate::judge::{Finding, sizes_against, spread};
-use crate::measure::{Limits, Outcome, Reading};
+use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
 use crate::standard::{BoreWindow, Hold, Row, Shell};
 use crate::thread::Turn;
@@ -178,7 +178,7 @@ fn correct(
     else {
         return;
     };
-    if smallest >= low {
+    if !settled_below(smallest, low) {
         draft.step(DraftStep::new(HERE, Stage::Bore, Operation::Refer, "Do not cut: the bore is too large", "cutting makes it larger; a sleeve, a thread-together unit or a retaining compound inside its published gap are for the frame maker or a qualified builder"));
         return;
     }

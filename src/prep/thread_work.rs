@@ -10,7 +10,7 @@ use super::facing::covered;
 use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Coating, GaugeResult, JointMaterial, ThreadState};
 use crate::judge::sizes_against;
-use crate::measure::{Outcome, Reading};
+use crate::measure::{Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
 use crate::standard::End;
 use crate::thread::{Hand, Member, ThreadLimits, ThreadSize, limits_of_size, usual_class};
@@ -223,7 +223,7 @@ fn tap(
     );
     match (found.outcome, hole, low, high) {
         (Some(Outcome::NonconformityShown), Some(hole), Some(low), Some(high))
-            if hole.value() < low =>
+            if settled_below(hole.value(), low) =>
         {
             let mut ream = DraftStep::new(
                 bench.interface,
