@@ -18,23 +18,40 @@ pub struct Words {
 impl Words {
     /// Splits the command line; `with_value` lists the names that take a value, `flags` those that do not.
     pub fn read(with_value: &[&str], flags: &[&str]) -> Result<Self, Error> {
-        let mut words = Self { plain: Vec::new(), named: Vec::new(), flags: Vec::new() };
+        let mut words = Self {
+            plain: Vec::new(),
+            named: Vec::new(),
+            flags: Vec::new(),
+        };
         let mut rest = std::env::args().skip(1);
         while let Some(word) = rest.next() {
             match word.strip_prefix("--") {
                 Some("json") => words.flags.push("json".to_owned()),
                 Some(name) if with_value.contains(&name) => {
                     let value = rest.next().ok_or_else(|| {
-                        Error::new(ErrorKind::Missing, format!("--{name}"), "", "a value is missing", format!("write `--{name} VALUE`"))
+                        Error::new(
+                            ErrorKind::Missing,
+                            format!("--{name}"),
+                            "",
+                            "a value is missing",
+                            format!("write `--{name} VALUE`"),
+                        )
                     })?;
                     words.named.push((name.to_owned(), value));
                 }
                 Some(name) if flags.contains(&name) => words.flags.push(name.to_owned()),
                 Some(name) => {
-                    let mut known: Vec<String> = with_value.iter().map(|n| format!("--{n} VALUE")).collect();
+                    let mut known: Vec<String> =
+                        with_value.iter().map(|n| format!("--{n} VALUE")).collect();
                     known.extend(flags.iter().map(|n| format!("--{n}")));
                     known.push("--json".to_owned());
-                    return Err(Error::new(ErrorKind::UnknownField, format!("--{name}"), "", "no such option", format!("known: {}", known.join(", "))));
+                    return Err(Error::new(
+                        ErrorKind::UnknownField,
+                        format!("--{name}"),
+                        "",
+                        "no such option",
+                        format!("known: {}", known.join(", ")),
+                    ));
                 }
                 None => words.plain.push(word),
             }
@@ -50,18 +67,32 @@ impl Words {
     /// The plain word at this place.
     pub fn at(&self, index: usize, what: &'static str, example: &str) -> Result<&str, Error> {
         self.plain.get(index).map(String::as_str).ok_or_else(|| {
-            Error::new(ErrorKind::Missing, what, "", format!("{what} is missing"), format!("for example: {example}"))
+            Error::new(
+                ErrorKind::Missing,
+                what,
+                "",
+                format!("{what} is missing"),
+                format!("for example: {example}"),
+            )
         })
     }
 
     /// The value of a named option.
     pub fn named(&self, name: &str) -> Option<&str> {
-        self.named.iter().rev().find(|(n, _)| n == name).map(|(_, v)| v.as_str())
+        self.named
+            .iter()
+            .rev()
+            .find(|(n, _)| n == name)
+            .map(|(_, v)| v.as_str())
     }
 
     /// Every value given for a named option, in order.
     pub fn all(&self, name: &str) -> Vec<&str> {
-        self.named.iter().filter(|(n, _)| n == name).map(|(_, v)| v.as_str()).collect()
+        self.named
+            .iter()
+            .filter(|(n, _)| n == name)
+            .map(|(_, v)| v.as_str())
+            .collect()
     }
 
     /// Whether a flag was given.
@@ -80,8 +111,13 @@ pub struct Answer {
 impl Answer {
     /// An answer from a serializable report and its text.
     pub fn new(report: &impl Serialize, text: String, acceptable: bool) -> Self {
-        let json = serde_json::to_value(report).unwrap_or_else(|e| serde_json::json!({ "error": e.to_string() }));
-        Self { text, json, acceptable }
+        let json = serde_json::to_value(report)
+            .unwrap_or_else(|e| serde_json::json!({ "error": e.to_string() }));
+        Self {
+            text,
+            json,
+            acceptable,
+        }
     }
 }
 
@@ -91,7 +127,10 @@ pub fn answer(run: impl FnOnce() -> Result<Answer, Error>) -> ExitCode {
     match run() {
         Ok(answer) => {
             if as_json {
-                println!("{:#}", serde_json::json!({ "acceptable": answer.acceptable, "answer": answer.json }));
+                println!(
+                    "{:#}",
+                    serde_json::json!({ "acceptable": answer.acceptable, "answer": answer.json })
+                );
             } else {
                 println!("{}", answer.text.trim_end());
             }

@@ -145,32 +145,34 @@ enum State<V: Clone + 'static> {
         evidence: Evidence,
         dissent: List<Dissent<V>>,
     },
-    Unknown(Text),
+    Unknown {
+        reason: Text,
+        dissent: List<Dissent<V>>,
+    },
 }
 
 impl<V: Clone + 'static> State<V> {
     fn evidence(&self) -> Option<&Evidence> {
         match self {
             Self::Known { evidence, .. } => Some(evidence),
-            Self::Unknown(_) => None,
+            Self::Unknown { .. } => None,
         }
     }
     fn dissent(&self) -> &[Dissent<V>] {
         match self {
-            Self::Known { dissent, .. } => dissent,
-            Self::Unknown(_) => &[],
+            Self::Known { dissent, .. } | Self::Unknown { dissent, .. } => dissent,
         }
     }
     fn value(&self) -> Option<&V> {
         match self {
             Self::Known { value, .. } => Some(value),
-            Self::Unknown(_) => None,
+            Self::Unknown { .. } => None,
         }
     }
     fn reason(&self) -> &str {
         match self {
             Self::Known { .. } => "",
-            Self::Unknown(reason) => reason,
+            Self::Unknown { reason, .. } => reason,
         }
     }
 }
@@ -193,9 +195,15 @@ macro_rules! stated {
                 }
             }
             /// For generated tables.
-            pub(crate) const fn unknown_in_table(reason: &'static str) -> Self {
+            pub(crate) const fn unknown_in_table(
+                reason: &'static str,
+                dissent: &'static [Dissent<$inner>],
+            ) -> Self {
                 Self {
-                    state: State::Unknown(Cow::Borrowed(reason)),
+                    state: State::Unknown {
+                        reason: Cow::Borrowed(reason),
+                        dissent: Cow::Borrowed(dissent),
+                    },
                 }
             }
             /// A known value with its evidence.
@@ -213,15 +221,18 @@ macro_rules! stated {
             #[must_use]
             pub fn unknown(reason: impl Into<Text>) -> Self {
                 Self {
-                    state: State::Unknown(reason.into()),
+                    state: State::Unknown {
+                        reason: reason.into(),
+                        dissent: Cow::Borrowed(&[]),
+                    },
                 }
             }
             /// The same, with values that disagree.
             #[must_use]
             pub fn disputed_by(mut self, values: impl Into<List<Dissent<$inner>>>) -> Self {
-                if let State::Known { dissent, .. } = &mut self.state {
-                    *dissent = values.into();
-                }
+                let (State::Known { dissent, .. } | State::Unknown { dissent, .. }) =
+                    &mut self.state;
+                *dissent = values.into();
                 self
             }
             /// Whether anything is known.

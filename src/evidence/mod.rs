@@ -7,6 +7,10 @@ mod grade;
 #[cfg(feature = "serde")]
 mod serial;
 mod source;
+pub(crate) mod tables;
+
+#[cfg(feature = "serde")]
+pub(crate) use serial::shop_evidence;
 
 pub use figure::{Dissent, Fact, Figure, Span};
 pub use grade::Grade;

@@ -70,11 +70,11 @@ impl<Q: Printed> Serialize for Figure<Q> {
             (Some(span), Some(evidence)) => {
                 span_into(&mut map, span)?;
                 evidence_into(&mut map, evidence)?;
-                if !self.dissent().is_empty() {
-                    map.serialize_entry("dissent", self.dissent())?;
-                }
             }
             _ => map.serialize_entry("unknown", self.reason())?,
+        }
+        if !self.dissent().is_empty() {
+            map.serialize_entry("dissent", self.dissent())?;
         }
         map.end()
     }
@@ -99,16 +99,16 @@ impl<V: Clone + Serialize + 'static> Serialize for Fact<V> {
             (Some(value), Some(evidence)) => {
                 map.serialize_entry("value", value)?;
                 evidence_into(&mut map, evidence)?;
-                if !self.dissent().is_empty() {
-                    let voices: Vec<_> = self
-                        .dissent()
-                        .iter()
-                        .map(|d| Voice(&d.value, &d.evidence))
-                        .collect();
-                    map.serialize_entry("dissent", &voices)?;
-                }
             }
             _ => map.serialize_entry("unknown", self.reason())?,
+        }
+        if !self.dissent().is_empty() {
+            let voices: Vec<_> = self
+                .dissent()
+                .iter()
+                .map(|d| Voice(&d.value, &d.evidence))
+                .collect();
+            map.serialize_entry("dissent", &voices)?;
         }
         map.end()
     }
@@ -133,13 +133,13 @@ struct WrittenFigure {
     dissent: Vec<WrittenFigure>,
 }
 
-fn shop_evidence(from: &[String], note: String) -> Evidence {
+pub(crate) fn shop_evidence(from: &[String], note: String) -> Evidence {
     let citations: Vec<Citation> = from.iter().map(|text| shop_citation(text)).collect();
     Evidence::shop(note).citing(citations)
 }
 
 /// `title @ place`, as a shop names its own source.
-fn shop_citation(text: &str) -> Citation {
+pub(crate) fn shop_citation(text: &str) -> Citation {
     let (title, at) = text.split_once('@').unwrap_or((text, ""));
     let title = title.trim().to_string();
     Citation::new(
@@ -165,15 +165,8 @@ fn span_of<Q: Printed>(written: &WrittenFigure) -> Result<Span<Q>, crate::Error>
 impl<'de, Q: Printed> Deserialize<'de> for Figure<Q> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         let written = WrittenFigure::deserialize(deserializer)?;
-        if let Some(reason) = written.unknown {
-            if written.nominal.is_some() || written.lower.is_some() || written.upper.is_some() {
-                return Err(de::Error::custom(
-                    "a figure is either unknown or has values, not both",
-                ));
-            }
-            return Ok(Self::unknown(reason));
-        }
-        let span = span_of(&written).map_err(de::Error::custom)?;
+        // The claimed grade, basis and formula are read so that a row copied from data/ is accepted, and then not believed.
+        let _ = (&written.grade, &written.basis, &written.formula);
         let mut voices = Vec::new();
         for voice in &written.dissent {
             voices.push(Dissent {
@@ -181,9 +174,18 @@ impl<'de, Q: Printed> Deserialize<'de> for Figure<Q> {
                 evidence: shop_evidence(&voice.from, voice.note.clone()),
             });
         }
-        // The claimed grade, basis and formula are read so that a row copied from data/ is accepted, and then not believed.
-        let _ = (written.grade, written.basis, written.formula);
-        Ok(Self::known(span, shop_evidence(&written.from, written.note)).disputed_by(voices))
+        let figure = if let Some(reason) = written.unknown {
+            if written.nominal.is_some() || written.lower.is_some() || written.upper.is_some() {
+                return Err(de::Error::custom(
+                    "a figure is either unknown or has values, not both",
+                ));
+            }
+            Self::unknown(reason)
+        } else {
+            let span = span_of(&written).map_err(de::Error::custom)?;
+            Self::known(span, shop_evidence(&written.from, written.note))
+        };
+        Ok(figure.disputed_by(voices))
     }
 }
 
@@ -207,29 +209,26 @@ struct WrittenFact<V> {
 impl<'de, V: Clone + Deserialize<'de> + 'static> Deserialize<'de> for Fact<V> {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         let written = WrittenFact::<V>::deserialize(deserializer)?;
-        let _ = (written.grade, written.basis, written.formula);
-        match (written.value, written.unknown) {
-            (Some(value), None) => {
-                let mut voices = Vec::new();
-                for voice in written.dissent {
-                    let evidence = shop_evidence(&voice.from, voice.note);
-                    voices.push(Dissent {
-                        value: voice
-                            .value
-                            .ok_or_else(|| de::Error::missing_field("value"))?,
-                        evidence,
-                    });
-                }
-                Ok(
-                    Self::known(value, shop_evidence(&written.from, written.note))
-                        .disputed_by(voices),
-                )
-            }
-            (None, Some(reason)) => Ok(Self::unknown(reason)),
-            (Some(_), Some(_)) => Err(de::Error::custom(
-                "a fact is either unknown or has a value, not both",
-            )),
-            (None, None) => Err(de::Error::missing_field("value")),
+        let _ = (&written.grade, &written.basis, &written.formula);
+        let mut voices = Vec::new();
+        for voice in written.dissent {
+            voices.push(Dissent {
+                value: voice
+                    .value
+                    .ok_or_else(|| de::Error::missing_field("value"))?,
+                evidence: shop_evidence(&voice.from, voice.note),
+            });
         }
+        let fact = match (written.value, written.unknown) {
+            (Some(value), None) => Self::known(value, shop_evidence(&written.from, written.note)),
+            (None, Some(reason)) => Self::unknown(reason),
+            (Some(_), Some(_)) => {
+                return Err(de::Error::custom(
+                    "a fact is either unknown or has a value, not both",
+                ));
+            }
+            (None, None) => return Err(de::Error::missing_field("value")),
+        };
+        Ok(fact.disputed_by(voices))
     }
 }

@@ -174,6 +174,19 @@ pub fn conformance_probability(reading: &Reading, limits: &Limits) -> f64 {
     (1.0 - below - above).clamp(0.0, 1.0)
 }
 
+/// Probability that the true value lies beyond one particular limit, the likelier of the two. A reading so coarse that
+/// the tolerance is lost in it makes both sides likely and neither shown.
+fn beyond_one_limit(reading: &Reading, limits: &Limits) -> f64 {
+    let u = to_mm(reading.standard_uncertainty());
+    if u <= 0.0 {
+        return if limits.admits(reading.value()) { 0.0 } else { 1.0 };
+    }
+    let score = |limit: Length| to_mm(limit - reading.value()) / u;
+    let below = limits.lower().known().map_or(0.0, |low| phi(score(low)));
+    let above = limits.upper().known().map_or(0.0, |high| phi(-score(high)));
+    libm::fmax(below, above)
+}
+
 /// Probability that must be reached for the 2017 rule.
 pub(super) const SHOWN: f64 = 0.95;
 
@@ -199,7 +212,7 @@ pub fn decide(reading: &Reading, limits: &Limits, rule: DecisionRule) -> Decisio
         |band: Length| margin.is_some_and(|m| settled_cmp(-m, band) == Ordering::Greater);
     let expanded = reading.expanded_uncertainty();
     let (inside, outside) = match rule {
-        DecisionRule::Iso14253Of2017 => (probability >= SHOWN, probability <= 1.0 - SHOWN),
+        DecisionRule::Iso14253Of2017 => (probability >= SHOWN, beyond_one_limit(reading, limits) >= SHOWN),
         DecisionRule::Iso14253Of1998 => (within_by(expanded), outside_by(expanded)),
         DecisionRule::SimpleAcceptance => (within_by(mm(0.0)), outside_by(mm(0.0))),
         DecisionRule::GuardBand(GuardFactor(r)) => (

@@ -1,6 +1,14 @@
 //! Thread forms. Relations of one form must never be applied to a size of another.
 
+use crate::quantity::{Angle, deg};
+
 /// The profile of a thread.
+///
+/// ```
+/// use framegauge::thread::ThreadForm;
+/// assert_eq!("bsc".parse::<ThreadForm>().unwrap(), ThreadForm::Bsc);
+/// assert!(ThreadForm::Unknown.included_angle().is_none());
+/// ```
 #[derive(
     Debug,
     Clone,
@@ -32,4 +40,138 @@ pub enum ThreadForm {
     Whitworth,
     /// The flank angle is not settled by any source; nothing may be derived from it.
     Unknown,
+}
+
+impl ThreadForm {
+    /// Angle between the flanks; `None` for the unknown form.
+    ///
+    /// Sources: ISO 68-1 and ASME B1.1 (60°), BS 811 and JIS B 0225 (60°), BS 84 (55°).
+    ///
+    /// ```
+    /// use framegauge::{deg, thread::ThreadForm};
+    /// assert_eq!(ThreadForm::Whitworth.included_angle(), Some(deg(55.0)));
+    /// ```
+    #[must_use]
+    pub const fn included_angle(self) -> Option<Angle> {
+        match self.profile() {
+            Some(profile) => Some(deg(profile.included_deg)),
+            None => None,
+        }
+    }
+
+    /// The form in words for a person.
+    ///
+    /// ```
+    /// use framegauge::thread::ThreadForm;
+    /// assert_eq!(ThreadForm::Bsc.words(), "BSC, 60 degrees, rounded");
+    /// ```
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::IsoMetric => "ISO metric, 60 degrees",
+            Self::IsoInch => "ISO profile at an inch pitch, 60 degrees",
+            Self::Unified => "Unified, 60 degrees",
+            Self::Bsc => "BSC, 60 degrees, rounded",
+            Self::Whitworth => "Whitworth, 55 degrees",
+            Self::Unknown => "form not known",
+        }
+    }
+
+    /// The word that ends a designation; empty where the designation needs none.
+    pub(super) const fn mark(self) -> &'static str {
+        match self {
+            Self::IsoMetric | Self::Unknown => "",
+            Self::IsoInch => "ISO",
+            Self::Unified => "UN",
+            Self::Bsc => "BSC",
+            Self::Whitworth => "BSW",
+        }
+    }
+
+    /// The proportions of the profile. Private: they are reached only through a size, so that no relation meets a
+    /// size of another form.
+    pub(super) const fn profile(self) -> Option<Profile> {
+        match self {
+            Self::IsoMetric | Self::IsoInch | Self::Unified => Some(SHARP_60),
+            Self::Bsc => Some(ROUND_60),
+            Self::Whitworth => Some(ROUND_55),
+            Self::Unknown => None,
+        }
+    }
+}
+
+/// Proportions of a profile, as multiples of the pitch.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Profile {
+    /// Angle between the flanks, degrees.
+    pub included_deg: f64,
+    /// Height of the sharp triangle.
+    pub triangle: f64,
+    /// Basic major less basic pitch diameter.
+    pub to_pitch_diameter: f64,
+    /// Basic major less basic minor diameter.
+    pub to_minor: f64,
+    /// Height of the crest above the apex of the sharp groove.
+    pub crest_height: f64,
+    /// Height of the highest point of the straight flank above that apex.
+    pub flank_end: f64,
+    /// Cotangent of half the included angle.
+    pub cot_half: f64,
+    /// Sine of half the included angle.
+    pub sin_half: f64,
+    /// Cosine of half the included angle.
+    pub cos_half: f64,
+}
+
+/// √3 / 2.
+const HALF_ROOT_3: f64 = 0.866_025_403_784_438_6;
+/// cot 27.5°.
+const COT_27_5: f64 = 1.920_982_126_971_166;
+
+/// ISO 68-1 and ASME B1.1: H = √3/2 P, D2 = D − 3H/4, D1 = D − 5H/4.
+const SHARP_60: Profile = Profile {
+    included_deg: 60.0,
+    triangle: HALF_ROOT_3,
+    to_pitch_diameter: 0.75 * HALF_ROOT_3,
+    to_minor: 1.25 * HALF_ROOT_3,
+    crest_height: 0.875 * HALF_ROOT_3,
+    flank_end: 0.875 * HALF_ROOT_3,
+    cot_half: 2.0 * HALF_ROOT_3,
+    sin_half: 0.5,
+    cos_half: HALF_ROOT_3,
+};
+
+/// BS 811 / JIS B 0225: crests and roots rounded to P/6, so the depth is (√3/2 − 1/3) P.
+const ROUND_60: Profile = Profile {
+    included_deg: 60.0,
+    triangle: HALF_ROOT_3,
+    to_pitch_diameter: HALF_ROOT_3 - 1.0 / 3.0,
+    to_minor: 2.0 * (HALF_ROOT_3 - 1.0 / 3.0),
+    crest_height: HALF_ROOT_3 - 1.0 / 6.0,
+    // The rounding of radius P/6 meets the flank at P/6 (1 - sin 30°) below the crest.
+    flank_end: HALF_ROOT_3 - 1.0 / 6.0 - 1.0 / 12.0,
+    cot_half: 2.0 * HALF_ROOT_3,
+    sin_half: 0.5,
+    cos_half: HALF_ROOT_3,
+};
+
+/// BS 84: H = cot(27.5°)/2 P, depth 2H/3.
+const ROUND_55: Profile = Profile {
+    included_deg: 55.0,
+    triangle: COT_27_5 / 2.0,
+    to_pitch_diameter: COT_27_5 / 3.0,
+    to_minor: 2.0 * COT_27_5 / 3.0,
+    crest_height: 5.0 * COT_27_5 / 12.0,
+    // The rounding of radius 0.137329 P meets the flank at r (1 - sin 27.5°) below the crest.
+    flank_end: 5.0 * COT_27_5 / 12.0 - 0.137_329 * (1.0 - 0.461_748_613_235_033_9),
+    cot_half: COT_27_5,
+    sin_half: 0.461_748_613_235_033_9,
+    cos_half: 0.887_010_833_178_221_7,
+};
+
+impl Profile {
+    /// Depth over which the flanks of basic sizes overlap, as a multiple of the pitch.
+    pub const fn engaged_depth(self) -> f64 {
+        self.to_minor / 2.0
+    }
 }

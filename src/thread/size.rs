@@ -3,17 +3,22 @@
 use core::fmt;
 
 use super::ThreadForm;
-use crate::quantity::{Length, Pitch, in_mm, mm, settled_mm};
+use crate::quantity::{Length, Pitch, in_mm, mm, nanometres, settled_mm};
 use crate::{Error, ErrorKind};
 
 /// A thread size. Its form travels with it, so that the ISO relations cannot meet a BSC size by accident.
+///
+/// Two sizes are equal when form and pitch are, and the major diameters agree to the nanometre. Printed and read back
+/// a size is itself.
 ///
 /// ```
 /// use framegauge::{Pitch, mm, thread::{ThreadForm, ThreadSize}};
 /// let hanger = ThreadSize::new(ThreadForm::IsoMetric, mm(10.0), Pitch::millimetres(1.0).unwrap()).unwrap();
 /// assert_eq!(hanger.to_string(), "M10x1");
+/// let cup: ThreadSize = "1.370 in x 24 tpi BSC".parse().unwrap();
+/// assert_eq!(cup.form(), ThreadForm::Bsc);
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy)]
 pub struct ThreadSize {
     form: ThreadForm,
     major: Length,
@@ -24,7 +29,15 @@ impl ThreadSize {
     /// A size from its parts.
     ///
     /// # Errors
-    /// `NotFinite`; `OutOfRange` for a diameter outside 1 to 300 mm or a pitch above a third of it.
+    /// `NotFinite`; `OutOfRange` for a diameter outside 1 to 300 mm or a pitch above a third of it; `Contradiction`
+    /// for a pitch in the wrong unit: ISO metric has its pitch in mm, the inch forms in threads per inch.
+    ///
+    /// ```
+    /// use framegauge::{ErrorKind, Pitch, mm, thread::{ThreadForm, ThreadSize}};
+    /// let pitch = Pitch::tpi(24).unwrap();
+    /// let refused = ThreadSize::new(ThreadForm::IsoMetric, mm(34.8), pitch).unwrap_err();
+    /// assert_eq!(refused.kind(), ErrorKind::Contradiction);
+    /// ```
     pub fn new(form: ThreadForm, major: Length, pitch: Pitch) -> Result<Self, Error> {
         if !major.value.is_finite() {
             return Err(Error::new(
@@ -44,7 +57,7 @@ impl ThreadSize {
                 "1 mm to 300 mm; check the unit",
             ));
         }
-        if pitch.length() * 3.0 > major {
+        if pitch.to_mm() * 3e-3 > major.value {
             return Err(Error::new(
                 ErrorKind::OutOfRange,
                 "pitch",
@@ -52,6 +65,30 @@ impl ThreadSize {
                 "too coarse for this diameter",
                 "read the pitch again; `M10x10` is usually `M10x1`",
             ));
+        }
+        let by_inch = pitch.threads_per_inch().is_some();
+        match form {
+            ThreadForm::IsoMetric if by_inch => {
+                return Err(Error::new(
+                    ErrorKind::Contradiction,
+                    "pitch",
+                    pitch,
+                    "an ISO metric thread has its pitch in millimetres",
+                    "name the form: BSC, ISO (inch pitch), UN or BSW",
+                ));
+            }
+            ThreadForm::IsoInch | ThreadForm::Unified | ThreadForm::Bsc | ThreadForm::Whitworth
+                if !by_inch =>
+            {
+                return Err(Error::new(
+                    ErrorKind::Contradiction,
+                    "pitch",
+                    pitch,
+                    "this form has its pitch in whole threads per inch",
+                    "write the pitch as `24 tpi`, or name a metric thread `M35x1`",
+                ));
+            }
+            _ => {}
         }
         Ok(Self { form, major, pitch })
     }
@@ -78,14 +115,82 @@ impl ThreadSize {
     }
 }
 
+impl PartialEq for ThreadSize {
+    fn eq(&self, other: &Self) -> bool {
+        self.form == other.form
+            && nanometres(self.major) == nanometres(other.major)
+            && self.pitch.threads_per_inch() == other.pitch.threads_per_inch()
+            && self.pitch.same_as(other.pitch)
+    }
+}
+
 impl fmt::Display for ThreadSize {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let major = settled_mm(self.major);
-        match (self.form, self.pitch.threads_per_inch()) {
-            (ThreadForm::IsoMetric, None) => {
-                write!(f, "M{major}x{}", settled_mm(self.pitch.length()))
+        if self.form == ThreadForm::IsoMetric {
+            return write!(
+                f,
+                "M{}x{}",
+                settled_mm(self.major),
+                settled_mm(self.pitch.length())
+            );
+        }
+        let inches = Inches::of(self.major);
+        match inches {
+            Some(inches) => write!(f, "{inches} in x {}", self.pitch)?,
+            None => write!(f, "{} mm x {}", settled_mm(self.major), self.pitch)?,
+        }
+        match self.form {
+            // A bare inch size is refused when read, because the forms differ by more than a fit.
+            ThreadForm::Unknown if inches.is_some() => f.write_str(" unknown form"),
+            ThreadForm::Unknown => Ok(()),
+            form => write!(f, " {}", form.mark()),
+        }
+    }
+}
+
+/// A diameter that is a customary inch size: a fraction down to 1/32, or whole thousandths.
+#[derive(Clone, Copy)]
+enum Inches {
+    Fraction { whole: i64, over: i64, under: i64 },
+    Thousandths(i64),
+}
+
+impl Inches {
+    fn of(length: Length) -> Option<Self> {
+        let nm = nanometres(length)?;
+        // 1/32 in = 793 750 nm and 1/1000 in = 25 400 nm, both exact.
+        if nm % 793_750 == 0 {
+            let parts = nm / 793_750;
+            let mut over = parts % 32;
+            let mut under = 32;
+            while over != 0 && over % 2 == 0 {
+                over /= 2;
+                under /= 2;
             }
-            _ => write!(f, "{major} mm x {} {}", self.pitch, self.form),
+            return Some(Self::Fraction {
+                whole: parts / 32,
+                over,
+                under,
+            });
+        }
+        // A whole millimetre size is never meant in thousandths.
+        (nm % 25_400 == 0 && nm % 500_000 != 0).then_some(Self::Thousandths(nm / 25_400))
+    }
+}
+
+impl fmt::Display for Inches {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match *self {
+            Self::Fraction { whole, over: 0, .. } => write!(f, "{whole}"),
+            Self::Fraction {
+                whole: 0,
+                over,
+                under,
+            } => write!(f, "{over}/{under}"),
+            Self::Fraction { whole, over, under } => write!(f, "{whole} {over}/{under}"),
+            Self::Thousandths(thousandths) => {
+                write!(f, "{}.{:03}", thousandths / 1000, thousandths % 1000)
+            }
         }
     }
 }

@@ -8,6 +8,14 @@
     clippy::indexing_slicing
 )]
 
+mod families;
+mod grid_counts;
+mod grid_fit;
+mod grid_thread;
+mod rust;
+mod schema;
+mod thread_cite;
+
 use std::io::Write;
 use std::path::Path;
 use std::process::{Command, Stdio};
@@ -19,7 +27,22 @@ struct Rendered {
 }
 
 fn all() -> Vec<Rendered> {
-    Vec::new()
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let (mut rendered, mut checks) = families::render(root);
+    rendered.push(grid_counts::render(&root.join("data/grids"), &mut checks));
+    for source in thread_cite::cited() {
+        checks.cite_in_grid("thread_evidence.toml", &source);
+    }
+    families::unused_sources(&mut checks);
+    assert!(
+        checks.problems.is_empty(),
+        "{} problems:\n{}",
+        checks.problems.len(),
+        checks.problems.join("\n")
+    );
+    rendered.extend(grid_fit::render());
+    rendered.extend(grid_thread::render());
+    rendered
 }
 
 /// Generated code is formatted like the rest.

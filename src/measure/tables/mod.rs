@@ -1,3 +1,3 @@
-//! Generated tables; see `data/`.
-use super::Instrument;
-pub(super) static INSTRUMENTS: [Instrument; 0] = [];
+//! Generated from `data/instruments.toml`.
+mod instruments;
+pub(crate) use instruments::INSTRUMENTS;

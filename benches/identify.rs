@@ -1,0 +1,102 @@
+//! How long an identification takes. Aim: among all shells, from three readings, under 5 microseconds.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use divan::{Bencher, black_box};
+use framegauge::identify::{Feature, InterfaceKind, Observation, Options, identify};
+use framegauge::mm;
+use framegauge::thread::{Hand, Side};
+
+fn main() {
+    divan::main();
+}
+
+fn run(bencher: Bencher, kind: InterfaceKind, seen: &[Observation]) {
+    let options = Options::default();
+    bencher.bench(|| identify(black_box(kind), black_box(seen), &options));
+}
+
+fn read(key: &str, value: &str) -> Observation {
+    Observation::read(key, value).expect("a bench reading")
+}
+
+/// Bore, width and a half width: one shell is left.
+#[divan::bench]
+fn shell_from_three_readings(bencher: Bencher) {
+    run(
+        bencher,
+        InterfaceKind::Shell,
+        &[
+            read("bore", "46.0 +/- 0.05 mm"),
+            read("width", "79.0 +/- 0.1 mm"),
+            read("half_width_drive", "34.0 +/- 0.6 mm"),
+        ],
+    );
+}
+
+/// Pitch, minor diameter and a hand: two names of one thread are left.
+#[divan::bench]
+fn shell_from_a_thread(bencher: Bencher) {
+    run(
+        bencher,
+        InterfaceKind::Shell,
+        &[
+            read("pitch", "24 tpi"),
+            read("minor_diameter", "33.8 +/- 0.05 mm"),
+            Observation::hand(Side::Drive, Hand::Left),
+        ],
+    );
+}
+
+/// Bore and width by one caliper, whose bias is averaged over.
+#[divan::bench]
+fn shell_with_one_caliper(bencher: Bencher) {
+    let by =
+        |feature, size, tool| Observation::with(feature, mm(size), tool).expect("a bench reading");
+    run(
+        bencher,
+        InterfaceKind::Shell,
+        &[
+            by(Feature::Bore, 46.0, "caliper_digital_inside"),
+            by(Feature::Width, 79.0, "caliper_digital_outside"),
+            read("half_width_drive", "34.0 +/- 0.6 mm"),
+        ],
+    );
+}
+
+/// Several are left, so the next measurement is planned.
+#[divan::bench]
+fn shell_with_a_plan(bencher: Bencher) {
+    run(
+        bencher,
+        InterfaceKind::Shell,
+        &[read("bore", "46.0 +/- 0.05 mm")],
+    );
+}
+
+/// A caliper reading between two seat-tube sizes.
+#[divan::bench]
+fn seat_tube_between_sizes(bencher: Bencher) {
+    run(
+        bencher,
+        InterfaceKind::SeatTube,
+        &[read("bore", "27.1 +/- 0.052 mm")],
+    );
+}
+
+/// Any thread of the tables by crests and pitch.
+#[divan::bench]
+fn any_thread(bencher: Bencher) {
+    run(
+        bencher,
+        InterfaceKind::AnyThread,
+        &[
+            read("crest_diameter", "9.9 +/- 0.04 mm"),
+            read("pitch", "1 mm"),
+        ],
+    );
+}

@@ -1,0 +1,3 @@
+//! Generated from `data/sources.toml`.
+mod sources;
+pub(crate) use sources::SOURCES;

@@ -1,0 +1,239 @@
+//! Lengths along an axis: cups in bores, spacers, units between flanges, bolts, steerers, posts.
+
+use alloc::vec::Vec;
+
+use super::caution::Caution;
+use crate::measure::{Decision, DecisionRule, Limits, Reading, decide, settled_cmp};
+use crate::quantity::{Length, Pitch, nanometres};
+use crate::{Error, ErrorKind};
+
+/// A length that results from others, held against what is wanted of it.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct LengthCheck {
+    /// The resulting length; what a negative one means is said where it is made.
+    pub length: Reading,
+    /// What is wanted.
+    pub wanted: Limits,
+    /// The one held against the other.
+    pub decision: Decision,
+    /// Warnings.
+    pub cautions: Vec<Caution>,
+}
+
+impl LengthCheck {
+    fn of(length: Reading, wanted: Limits, rule: DecisionRule) -> Self {
+        Self {
+            length,
+            wanted,
+            decision: decide(&length, &wanted, rule),
+            cautions: Vec::new(),
+        }
+    }
+
+    fn with(mut self, caution: Caution) -> Self {
+        self.cautions.push(caution);
+        self
+    }
+}
+
+/// Room left below a pressed part: bore depth less insertion. Negative: the part bottoms and stands proud by that much.
+///
+/// ```
+/// use framegauge::{Grade, fit::room_below, in_mm, measure::{DecisionRule, Limits, Outcome}, mm};
+/// // Reported: a lower cup that needs 12 mm in a bore cut only 9 mm deep stopped 3 mm proud.
+/// let wanted = Limits::at_least(mm(0.0), Grade::CommonPractice).unwrap();
+/// let room = room_below(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), wanted, DecisionRule::default());
+/// assert_eq!(in_mm(room.length.value()).to_string(), "-3.000 mm");
+/// assert_eq!(room.decision.outcome, Outcome::NonconformityShown);
+/// ```
+#[must_use]
+pub fn room_below(
+    bore_depth: &Reading,
+    insertion: &Reading,
+    wanted: Limits,
+    rule: DecisionRule,
+) -> LengthCheck {
+    LengthCheck::of(bore_depth.less(insertion), wanted, rule)
+}
+
+/// Shell width with its spacers, held against the width that a unit wants.
+///
+/// ```
+/// use framegauge::{Grade, fit::width_with_spacers, in_mm, measure::{DecisionRule, Limits, Outcome}, mm};
+/// let wanted = Limits::between(mm(72.5), mm(73.5), Grade::Published).unwrap();
+/// let spacers = ["2.5 +/- 0.02 mm".parse().unwrap(), "2.5 +/- 0.02 mm".parse().unwrap()];
+/// let stack = width_with_spacers(&"68.1 +/- 0.05 mm".parse().unwrap(), &spacers, wanted, DecisionRule::default());
+/// assert_eq!(in_mm(stack.length.value()).to_string(), "73.100 mm");
+/// assert_eq!(stack.decision.outcome, Outcome::ConformityShown);
+/// ```
+#[must_use]
+pub fn width_with_spacers(
+    shell: &Reading,
+    spacers: &[Reading],
+    wanted: Limits,
+    rule: DecisionRule,
+) -> LengthCheck {
+    LengthCheck::of(
+        spacers.iter().fold(*shell, |sum, s| sum.plus(s)),
+        wanted,
+        rule,
+    )
+}
+
+/// What is left between the flanges of a unit once it stands on the shell: distance between flanges less shell and spacers.
+/// Negative: the flanges cannot reach the shell faces, or the shell is too wide.
+///
+/// ```
+/// use framegauge::{Grade, fit::gap_between_flanges, in_mm, measure::{DecisionRule, Limits}, mm};
+/// let wanted = Limits::between(mm(0.0), mm(0.5), Grade::Shop).unwrap();
+/// let gap = gap_between_flanges(&"86.7 +/- 0.1 mm".parse().unwrap(), &"86.5 +/- 0.1 mm".parse().unwrap(), &[], wanted, DecisionRule::default());
+/// assert_eq!(in_mm(gap.length.value()).to_string(), "0.200 mm");
+/// ```
+#[must_use]
+pub fn gap_between_flanges(
+    between_flanges: &Reading,
+    shell: &Reading,
+    spacers: &[Reading],
+    wanted: Limits,
+    rule: DecisionRule,
+) -> LengthCheck {
+    let filled = spacers.iter().fold(*shell, |sum, s| sum.plus(s));
+    LengthCheck::of(between_flanges.less(&filled), wanted, rule)
+}
+
+/// Thread still engaged on one side: the shorter of the shell's thread and what the cup's thread has left behind its spacers.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct EngagementLeft {
+    /// Engaged length.
+    pub length: Reading,
+    /// Full turns of thread in it.
+    pub turns: u32,
+    /// The length held against what is wanted.
+    pub decision: Decision,
+}
+
+/// Thread left engaged once spacers stand under a cup's flange.
+///
+/// ```
+/// use framegauge::{Grade, Pitch, fit::engagement_left, in_mm, measure::{DecisionRule, Limits}, mm};
+/// let wanted = Limits::at_least(mm(6.0), Grade::Shop).unwrap();
+/// let left = engagement_left(
+///     &"10.0 +/- 0.1 mm".parse().unwrap(), &["2.5 +/- 0.02 mm".parse().unwrap()], &"16 +/- 0.5 mm".parse().unwrap(),
+///     Pitch::tpi(24).unwrap(), wanted, DecisionRule::default());
+/// assert_eq!(in_mm(left.length.value()).to_string(), "7.500 mm");
+/// assert_eq!(left.turns, 7);
+/// ```
+#[must_use]
+pub fn engagement_left(
+    cup_thread: &Reading,
+    spacers: &[Reading],
+    shell_thread: &Reading,
+    pitch: Pitch,
+    wanted: Limits,
+    rule: DecisionRule,
+) -> EngagementLeft {
+    let of_cup = spacers.iter().fold(*cup_thread, |left, s| left.less(s));
+    let length = if settled_cmp(of_cup.value(), shell_thread.value()).is_le() {
+        of_cup
+    } else {
+        *shell_thread
+    };
+    let (nm, pitch) = (
+        nanometres(length.value()).unwrap_or_default().max(0),
+        nanometres(pitch.length()).unwrap_or_default().max(1),
+    );
+    EngagementLeft {
+        length,
+        turns: u32::try_from(nm / pitch).unwrap_or(u32::MAX),
+        decision: decide(&length, &wanted, rule),
+    }
+}
+
+/// A bolt through a mount: which of these lengths leaves a wanted length in the thread behind it.
+///
+/// `engaged` says at least how much thread is needed and at most how much there is room for. The shortest bolt that is shown to
+/// conform is taken; `None` when none is.
+///
+/// ```
+/// use framegauge::{Grade, fit::bolt_length, in_mm, measure::{DecisionRule, Limits}, mm};
+/// // Invented mount: 12.4 mm of frame, 10 to 12 mm in the thread.
+/// let engaged = Limits::between(mm(10.0), mm(12.0), Grade::Shop).unwrap();
+/// let found = bolt_length(&"12.4 +/- 0.1 mm".parse().unwrap(), &[mm(18.0), mm(23.0), mm(28.0)], &engaged, DecisionRule::default());
+/// let (bolt, check) = found.unwrap();
+/// assert_eq!(in_mm(bolt).to_string(), "23.000 mm");
+/// assert_eq!(in_mm(check.length.value()).to_string(), "10.600 mm");
+/// ```
+#[must_use]
+pub fn bolt_length(
+    mount: &Reading,
+    bolts: &[Length],
+    engaged: &Limits,
+    rule: DecisionRule,
+) -> Option<(Length, LengthCheck)> {
+    bolts
+        .iter()
+        .filter_map(|bolt| {
+            let left = mount.scaled(-1.0).shifted(*bolt);
+            let check = LengthCheck::of(left, *engaged, rule).with(Caution::MakerFirst);
+            (check.decision.outcome == crate::measure::Outcome::ConformityShown)
+                .then_some((*bolt, check))
+        })
+        .min_by(|a, b| settled_cmp(a.0, b.0))
+}
+
+/// Length to cut a steerer to, from the crown race seat: everything that stands on it (head tube, headset above and below,
+/// spacers, stem), less how far its end stays below the top of the stem or the topmost spacer.
+///
+/// ```
+/// use framegauge::{fit::steerer_length, in_mm, mm};
+/// let parts = ["120 +/- 0.2 mm", "12.05 +/- 0.1 mm", "16.35 +/- 0.1 mm", "10 +/- 0.1 mm", "40 +/- 0.1 mm"]
+///     .map(|text| text.parse().unwrap());
+/// let cut = steerer_length(&parts, mm(3.0)).unwrap();
+/// assert_eq!(in_mm(cut.value()).to_string(), "195.400 mm");
+/// ```
+///
+/// # Errors
+/// `Missing` when no part is given; `NotFinite` or `OutOfRange` for a depth below the top that is none.
+pub fn steerer_length(parts: &[Reading], below_top: Length) -> Result<Reading, Error> {
+    let below = Reading::exact(below_top).map_err(|e| e.within("below top"))?;
+    parts
+        .iter()
+        .copied()
+        .reduce(|sum, part| sum.plus(&part))
+        .map(|sum| sum.less(&below))
+        .ok_or_else(|| {
+            Error::new(
+                ErrorKind::Missing,
+                "parts",
+                "",
+                "nothing stands on the steerer",
+                "give head tube, headset, spacers and stem",
+            )
+        })
+}
+
+/// How deep a post sits: its length below the saddle clamp less the part that stands out, which is the saddle height along the
+/// seat tube less the length of the seat tube. `wanted` is the ruling minimum, and at most the free depth of the bore.
+///
+/// ```
+/// use framegauge::{Grade, fit::post_insertion, in_mm, measure::{DecisionRule, Limits, Outcome}, mm};
+/// // A 350 mm post, clamp 700 mm from the axle, seat tube 520 mm; at least 75, at most 300 mm.
+/// let wanted = Limits::between(mm(75.0), mm(300.0), Grade::Published).unwrap();
+/// let read = |text: &str| text.parse().unwrap();
+/// let sits = post_insertion(&read("350 +/- 1 mm"), &read("700 +/- 2 mm"), &read("520 +/- 1 mm"), wanted, DecisionRule::default());
+/// assert_eq!(in_mm(sits.length.value()).to_string(), "170.000 mm");
+/// assert_eq!(sits.decision.outcome, Outcome::ConformityShown);
+/// ```
+#[must_use]
+pub fn post_insertion(
+    post: &Reading,
+    clamp_height: &Reading,
+    seat_tube: &Reading,
+    wanted: Limits,
+    rule: DecisionRule,
+) -> LengthCheck {
+    let out = clamp_height.less(seat_tube);
+    LengthCheck::of(post.less(&out), wanted, rule).with(Caution::MakerFirst)
+}

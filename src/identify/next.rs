@@ -1,0 +1,318 @@
+//! What to measure next: expected information about which of the candidates left it is (Lindley 1956), the cheapest
+//! instrument on ties.
+
+use alloc::vec::Vec;
+
+use super::answer::Next;
+use super::assume::{GAUGE_U, LEAST_GAIN};
+use super::band::{Band, Ground};
+use super::entry::Entry;
+use super::gather::{Seen, Size};
+use super::information::gain_of;
+use super::{Feature, InterfaceKind};
+use crate::measure::{Instrument, Measures, instruments};
+use crate::quantity::{mm, to_mm};
+use crate::standard::Place;
+use crate::thread::Hand;
+
+/// A candidate that is left, with its weight among those left.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Left<'a> {
+    pub entry: Entry<'a>,
+    pub variant: usize,
+    pub weight: f64,
+}
+
+/// What can be measured or looked at, by kind.
+const fn measurable(kind: InterfaceKind) -> &'static [Feature] {
+    use Feature as F;
+    match kind {
+        InterfaceKind::Shell => &[
+            F::Threaded,
+            F::HandDrive,
+            F::HandNonDrive,
+            F::Pitch,
+            F::Bore,
+            F::Width,
+            F::HalfWidthDrive,
+            F::HalfWidthNonDrive,
+        ],
+        InterfaceKind::HeadTube(_) => &[F::Bore, F::SeatAngle, F::PartOutside],
+        InterfaceKind::CrownSeat | InterfaceKind::Seatpost => &[F::OutsideDiameter],
+        InterfaceKind::Steerer => &[
+            F::Threaded,
+            F::Pitch,
+            F::OutsideDiameter,
+            F::Bore,
+            F::LowerDiameter,
+            F::SeatDiameter,
+        ],
+        InterfaceKind::SeatTube => &[F::Bore],
+        InterfaceKind::AxleThread
+        | InterfaceKind::HangerThread
+        | InterfaceKind::Pedal
+        | InterfaceKind::AnyThread => &[F::Hand, F::Pitch, F::CrestDiameter, F::MinorDiameter],
+        InterfaceKind::BrakeMount(_) => &[F::BoltSpacing, F::PlaneHeight, F::FirstBolt],
+        InterfaceKind::Dropout(_) => &[
+            F::Slot,
+            F::InnerFaces,
+            F::OutsideDiameter,
+            F::OverLocknut,
+            F::Pitch,
+        ],
+    }
+}
+
+const fn how(feature: Feature) -> Option<Measures> {
+    match feature {
+        Feature::Bore | Feature::MinorDiameter | Feature::InnerFaces | Feature::Slot => {
+            Some(Measures::Inside)
+        }
+        Feature::Pitch => Some(Measures::Pitch),
+        Feature::PlaneHeight | Feature::FirstBolt => Some(Measures::Length),
+        Feature::SeatAngle
+        | Feature::Threaded
+        | Feature::Hand
+        | Feature::HandDrive
+        | Feature::HandNonDrive => None,
+        _ => Some(Measures::Outside),
+    }
+}
+
+/// Ranked measurements that would tell the candidates left apart; empty when none gains 0.05 bit.
+pub(super) fn plan<'a>(ground: &Ground<'a>, seen: &Seen<'_>, left: &[Left<'a>]) -> Vec<Next> {
+    let mut found: Vec<Next> = Vec::new();
+    if left.len() < 2 {
+        return found;
+    }
+    for &feature in measurable(ground.kind) {
+        let gain = match feature {
+            Feature::Threaded if seen.threaded.is_none() => Some((look(left, threaded), None, 0)),
+            Feature::HandDrive if seen.hand_drive.is_none() => {
+                Some((look(left, |l| hand_code(l.entry.hands().drive)), None, 1))
+            }
+            Feature::HandNonDrive if seen.hand_non_drive.is_none() => Some((
+                look(left, |l| hand_code(l.entry.hands().non_drive)),
+                None,
+                1,
+            )),
+            Feature::Hand if !seen.any_hand() => {
+                Some((look(left, |l| hand_code(l.entry.hands().only)), None, 1))
+            }
+            Feature::Threaded | Feature::HandDrive | Feature::HandNonDrive | Feature::Hand => None,
+            Feature::SeatAngle => seen
+                .size(feature)
+                .is_none()
+                .then(|| (gain_of(ground, left, feature, 1.0, None, seen), None, 4)),
+            _ => best_tool(ground, seen, left, feature)
+                .map(|(bits, tool)| (bits, Some(tool.code.clone()), tool.cost)),
+        };
+        let Some((bits, instrument, cost)) = gain else {
+            continue;
+        };
+        if bits >= LEAST_GAIN {
+            found.push(Next {
+                measure: feature,
+                instrument,
+                separates: separated(ground, left, feature),
+                bits,
+                cost,
+            });
+        }
+    }
+    // Best first; within 0.05 bit of the best the cheapest.
+    let mut ranked = Vec::with_capacity(found.len());
+    while let Some(most) = found.iter().map(|n| n.bits).reduce(libm::fmax) {
+        let pick = found
+            .iter()
+            .enumerate()
+            .filter(|(_, n)| n.bits >= most - LEAST_GAIN)
+            .min_by_key(|(_, n)| n.cost)
+            .map_or(0, |(index, _)| index);
+        ranked.push(found.remove(pick));
+    }
+    ranked
+}
+
+/// The reading that already stands for a feature under this or another name.
+fn held_for<'s>(seen: &'s Seen<'_>, kind: InterfaceKind, feature: Feature) -> Option<&'s Size> {
+    let other = match feature {
+        Feature::Bore => Some(Feature::MinorDiameter),
+        Feature::MinorDiameter => Some(Feature::Bore),
+        Feature::CrestDiameter => Some(Feature::OutsideDiameter),
+        Feature::OutsideDiameter if kind == InterfaceKind::Steerer => Some(Feature::CrestDiameter),
+        _ => None,
+    };
+    seen.size(feature).or_else(|| seen.size(other?))
+}
+
+/// Whether the other side of a thread would be needed: a male thread has no minor diameter to read, a female one no
+/// crests outside.
+fn other_side(seen: &Seen<'_>, kind: InterfaceKind, feature: Feature) -> bool {
+    let male = seen
+        .size(Feature::CrestDiameter)
+        .or(seen.size(Feature::OutsideDiameter));
+    let female = seen
+        .size(Feature::MinorDiameter)
+        .or(seen.size(Feature::Bore));
+    kind.is_thread()
+        && match feature {
+            Feature::MinorDiameter => male.is_some() && female.is_none(),
+            Feature::CrestDiameter => female.is_some() && male.is_none(),
+            _ => false,
+        }
+}
+
+fn best_tool<'a>(
+    ground: &Ground<'a>,
+    seen: &Seen<'_>,
+    left: &[Left<'a>],
+    feature: Feature,
+) -> Option<(f64, &'static Instrument)> {
+    let class = how(feature)?;
+    let held = held_for(seen, ground.kind, feature);
+    if feature == Feature::Pitch && held.is_some() || other_side(seen, ground.kind, feature) {
+        return None;
+    }
+    let size = typical(ground, left, feature)?;
+    let allowed = ground.options.tools;
+    let usable = |costs: core::ops::RangeInclusive<u8>| {
+        instruments()
+            .iter()
+            .filter(move |t| costs.contains(&t.cost) && t.measures.contains(&class))
+            .filter(move |t| allowed.is_empty() || allowed.iter().any(|code| t.code == *code))
+            .filter_map(move |tool| {
+                let u = if class == Measures::Pitch {
+                    GAUGE_U
+                } else {
+                    floor_of(feature, to_mm(tool.standard_uncertainty(mm(size)).ok()?))
+                };
+                // Taking the same reading again helps only with something clearly finer.
+                held.is_none_or(|h| u <= 0.7 * h.u).then_some((u, tool))
+            })
+    };
+    // The finest tool tells the most; the cheapest that comes within 0.05 bit of it is enough.
+    let (fine, finest) = usable(0..=u8::MAX).min_by(|a, b| a.0.total_cmp(&b.0))?;
+    let most = gain_of(ground, left, feature, fine, held, seen);
+    if most < LEAST_GAIN {
+        return None;
+    }
+    let mut tried = (fine, most);
+    for cost in 0..finest.cost {
+        for (u, tool) in usable(cost..=cost) {
+            if u != tried.0 {
+                tried = (u, gain_of(ground, left, feature, u, held, seen));
+            }
+            if tried.1 >= most - LEAST_GAIN {
+                return Some((tried.1, tool));
+            }
+        }
+    }
+    Some((most, finest))
+}
+
+/// The middle plane of a frame is not a face that jaws can touch: 0.3 mm at best (memory).
+fn floor_of(feature: Feature, u: f64) -> f64 {
+    match feature {
+        Feature::HalfWidthDrive | Feature::HalfWidthNonDrive => libm::fmax(u, 0.3),
+        _ => u,
+    }
+}
+
+fn typical<'a>(ground: &Ground<'a>, left: &[Left<'a>], feature: Feature) -> Option<f64> {
+    left.iter()
+        .find_map(|l| match ground.band(l.entry, feature, l.variant) {
+            Band::Sizes { low, high, .. } => Some(f64::midpoint(low, high)),
+            _ => None,
+        })
+}
+
+fn threaded(left: &Left<'_>) -> Option<u8> {
+    left.entry.is_threaded().map(u8::from)
+}
+
+fn hand_code(fact: Option<&crate::Fact<Hand>>) -> Option<u8> {
+    fact?.value().map(|hand| u8::from(*hand == Hand::Left))
+}
+
+/// Information of a look with a clear answer, 0 or 1: the entropy of the answer, less what unknown answers blur.
+fn look(left: &[Left<'_>], answer: impl Fn(&Left<'_>) -> Option<u8>) -> f64 {
+    let (mut yes, mut all, mut blur) = (0.0, 0.0, 0.0);
+    for l in left {
+        match answer(l) {
+            Some(1) => yes += l.weight,
+            Some(_) => {}
+            None => {
+                yes += 0.5 * l.weight;
+                blur += l.weight;
+            }
+        }
+        all += l.weight;
+    }
+    let p = if all > 0.0 { yes / all } else { 0.0 };
+    let h = |p: f64| if p > 0.0 { -p * libm::log2(p) } else { 0.0 };
+    libm::fmax(h(p) + h(1.0 - p) - blur, 0.0)
+}
+
+/// The codes that a feature tells from the leading candidate: those with another answer or a band that does not meet.
+fn separated<'a>(ground: &Ground<'a>, left: &[Left<'a>], feature: Feature) -> Vec<crate::Text> {
+    let Some(leader) = left.first() else {
+        return Vec::new();
+    };
+    let differs = |l: &Left<'a>| match feature {
+        Feature::Threaded => l.entry.is_threaded() != leader.entry.is_threaded(),
+        Feature::HandDrive => {
+            hand_code(l.entry.hands().drive) != hand_code(leader.entry.hands().drive)
+        }
+        Feature::HandNonDrive => {
+            hand_code(l.entry.hands().non_drive) != hand_code(leader.entry.hands().non_drive)
+        }
+        Feature::Hand => hand_code(l.entry.hands().only) != hand_code(leader.entry.hands().only),
+        _ => match (
+            ground.band(l.entry, feature, l.variant),
+            ground.band(leader.entry, feature, leader.variant),
+        ) {
+            (
+                Band::Sizes {
+                    low: a, high: b, ..
+                },
+                Band::Sizes {
+                    low: c, high: d, ..
+                },
+            ) => {
+                let overlap = libm::fmin(b, d) - libm::fmax(a, c);
+                let narrow = libm::fmin(b - a, d - c);
+                // Points differ when they do not coincide; bands when they share less than half of the narrower.
+                if narrow < 1e-6 {
+                    overlap < -1e-6
+                } else {
+                    overlap < 0.5 * narrow
+                }
+            }
+            (one, other) => one != other,
+        },
+    };
+    left.iter()
+        .filter(|l| differs(l))
+        .map(|l| l.entry.code())
+        .collect()
+}
+
+/// Whether the candidates left disagree about the hand on a side that nobody has looked at: then no force either way.
+pub(super) fn hand_open(seen: &Seen<'_>, left: &[Left<'_>]) -> bool {
+    if seen.any_hand() {
+        return false;
+    }
+    let differ = |pick: &dyn Fn(&Left<'_>) -> Option<u8>| {
+        let mut answers = left.iter().filter_map(pick);
+        answers
+            .next()
+            .is_some_and(|first| answers.any(|other| other != first))
+    };
+    differ(&|l| hand_code(l.entry.hands().drive))
+        || differ(&|l| hand_code(l.entry.hands().only))
+        || left
+            .iter()
+            .any(|l| matches!(l.entry, Entry::Thread(t) if t.place == Place::HangerBolt))
+            && left.len() > 1
+}

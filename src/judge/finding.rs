@@ -1,0 +1,293 @@
+//! A finding: numbers, limits, whose limits they are, the outcome, and one plain sentence.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use crate::evidence::{Citation, Evidence, Grade};
+use crate::fit::{Conformance, Fit, Wanted};
+use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, Why, decide};
+use crate::quantity::{in_mm, settled_mm};
+
+/// One thing that was found at one place.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Finding {
+    /// What was looked at.
+    pub what: String,
+    /// What is shown; `None` for a plain statement that no limit belongs to.
+    pub outcome: Option<Outcome>,
+    /// The finding in one sentence.
+    pub words: String,
+    /// The readings that decided: smallest and largest.
+    pub readings: Vec<Reading>,
+    /// The limits.
+    pub limits: Option<Limits>,
+    /// The decision on the worst reading.
+    pub decision: Option<Decision>,
+    /// Whose limits they are.
+    pub owner: String,
+    /// What the limits are worth.
+    pub grade: Option<Grade>,
+    /// Where the limits were read.
+    pub sources: Vec<Citation>,
+}
+
+impl Finding {
+    /// A plain statement.
+    ///
+    /// ```
+    /// let f = framegauge::judge::Finding::stated("upper cup", "pressed in and does not come out: it stays");
+    /// assert!(f.outcome.is_none());
+    /// ```
+    #[must_use]
+    pub fn stated(what: impl Into<String>, words: impl Into<String>) -> Self {
+        Self {
+            what: what.into(),
+            outcome: None,
+            words: words.into(),
+            readings: Vec::new(),
+            limits: None,
+            decision: None,
+            owner: String::new(),
+            grade: None,
+            sources: Vec::new(),
+        }
+    }
+
+    /// The same, resting on this evidence.
+    #[must_use]
+    pub fn resting_on(mut self, evidence: Option<&Evidence>) -> Self {
+        if let Some(evidence) = evidence {
+            self.grade = Some(
+                self.grade
+                    .map_or(evidence.worth(), |g| g.weaker(evidence.worth())),
+            );
+            self.sources.extend(evidence.sources().iter().cloned());
+        }
+        self
+    }
+
+    /// The same, for a size that was read on paint: paint explains a bore that reads too small and an outside that reads
+    /// too large, so nothing is shown until it is off.
+    ///
+    /// ```
+    /// use framegauge::{Grade, judge::sizes_against, measure::{DecisionRule, Limits, Outcome, Reading}, mm};
+    /// let limits = Limits::between(mm(41.10), mm(41.20), Grade::SecondHand).unwrap();
+    /// let reading = Reading::expanded(mm(41.02), mm(0.02)).unwrap();
+    /// let found = sizes_against("bore", &[reading], &limits, "", None, DecisionRule::default()).read_on_paint(true);
+    /// assert_eq!(found.outcome, Some(Outcome::Undecided));
+    /// ```
+    #[must_use]
+    pub fn read_on_paint(mut self, inside: bool) -> Self {
+        let explained = match (&self.limits, self.readings.first(), self.readings.last()) {
+            (Some(limits), Some(low), Some(high)) if inside => {
+                limits.lower().known().is_some_and(|l| low.value() < l)
+                    && limits.upper().known().is_none_or(|u| high.value() <= u)
+            }
+            (Some(limits), Some(low), Some(high)) => {
+                limits.upper().known().is_some_and(|u| high.value() > u)
+                    && limits.lower().known().is_none_or(|l| low.value() >= l)
+            }
+            _ => false,
+        };
+        if self.outcome == Some(Outcome::NonconformityShown) && explained {
+            self.outcome = Some(Outcome::Undecided);
+            self.words.push_str("; but read on paint, which is not a reading on metal: nothing is shown until it is off");
+        } else if self.outcome.is_some() {
+            self.words.push_str("; read on paint");
+        }
+        self
+    }
+
+    /// A fit held against a wanted window.
+    #[must_use]
+    pub fn fit(
+        what: impl Into<String>,
+        fit: &Fit,
+        wanted: &Wanted,
+        conformance: &Conformance,
+        evidence: Option<&Evidence>,
+    ) -> Self {
+        let outcome = conformance.outcome;
+        let words = format!(
+            "wanted {wanted}: {}",
+            outcome_words(outcome, conformance.probability)
+        );
+        Self {
+            what: what.into(),
+            outcome: Some(outcome),
+            words,
+            readings: Vec::from([fit.tightest(), fit.loosest()]),
+            limits: Some(wanted.limits),
+            decision: None,
+            owner: wanted.owner.clone().into_owned(),
+            grade: Some(wanted.limits.grade()),
+            sources: Vec::new(),
+        }
+        .resting_on(evidence)
+    }
+}
+
+/// `interference 0.050 to 0.100 mm` or `clearance …`, on diameter.
+pub(crate) fn fit_words(fit: &Fit) -> String {
+    let (low, high) = (
+        settled_mm(fit.tightest().value()),
+        settled_mm(fit.loosest().value()),
+    );
+    let span = |a: f64, b: f64| {
+        if format!("{a:.3}") == format!("{b:.3}") {
+            format!("{b:.3} mm")
+        } else {
+            format!("{a:.3} to {b:.3} mm")
+        }
+    };
+    if high <= 0.0 {
+        format!("interference {}", span(-high, -low))
+    } else if low >= 0.0 {
+        format!("clearance {}", span(low, high))
+    } else {
+        format!(
+            "from {:.3} mm interference to {:.3} mm clearance",
+            -low, high
+        )
+    }
+}
+
+fn outcome_words(outcome: Outcome, probability: Option<f64>) -> String {
+    match (outcome, probability) {
+        (Outcome::ConformityShown, _) => String::from("inside"),
+        (Outcome::NonconformityShown, _) => String::from("outside"),
+        (Outcome::Undecided, Some(p)) => {
+            format!("undecided, inside with {:.0} % probability", p * 100.0)
+        }
+        (Outcome::Undecided, None) => String::from("undecided until both parts are measured"),
+    }
+}
+
+/// Readings of one size held against its limits. The worst reading decides; one shown outside is enough.
+///
+/// ```
+/// use framegauge::{Grade, judge::sizes_against, measure::{DecisionRule, Limits, Outcome, Reading}, mm};
+/// let limits = Limits::between(mm(45.95), mm(46.0), Grade::Published).unwrap();
+/// let reading = Reading::expanded(mm(45.80), mm(0.05)).unwrap();
+/// let found = sizes_against("bore", &[reading], &limits, "a workshop article", None, DecisionRule::default());
+/// assert_eq!(found.outcome, Some(Outcome::NonconformityShown));
+/// assert!(found.words.contains("0.150 mm under the lower limit"));
+/// ```
+#[must_use]
+pub fn sizes_against(
+    what: impl Into<String>,
+    readings: &[Reading],
+    limits: &Limits,
+    owner: &str,
+    evidence: Option<&Evidence>,
+    rule: DecisionRule,
+) -> Finding {
+    let what = what.into();
+    let Some(worst) = readings
+        .iter()
+        .map(|reading| (reading, decide(reading, limits, rule)))
+        .min_by(|(_, a), (_, b)| a.probability.total_cmp(&b.probability))
+    else {
+        let words = format!("not measured; limits {limits} ({owner})");
+        return Finding {
+            limits: Some(*limits),
+            owner: owner.into(),
+            grade: Some(limits.grade()),
+            ..Finding::stated(what, words)
+        }
+        .resting_on(evidence);
+    };
+    let (reading, decision) = worst;
+    if limits.lower().known().is_none() && limits.upper().known().is_none() {
+        let words = format!(
+            "{}; no limit is published ({owner}), so nothing can be shown",
+            spread(readings)
+        );
+        return Finding {
+            outcome: Some(Outcome::Undecided),
+            readings: extremes(readings),
+            decision: Some(decision),
+            owner: owner.into(),
+            ..Finding::stated(what, words)
+        }
+        .resting_on(evidence);
+    }
+    let words = format!(
+        "{}; limits {limits} ({owner}): {}",
+        spread(readings),
+        decision_words(reading, limits, &decision)
+    );
+    Finding {
+        outcome: Some(decision.outcome),
+        readings: extremes(readings),
+        limits: Some(*limits),
+        decision: Some(decision),
+        owner: owner.into(),
+        grade: Some(limits.grade()),
+        ..Finding::stated(what, words)
+    }
+    .resting_on(evidence)
+}
+
+/// Smallest and largest.
+pub(crate) fn extremes(readings: &[Reading]) -> Vec<Reading> {
+    let mut sorted: Vec<Reading> = readings.to_vec();
+    sorted.sort_by(|a, b| settled_mm(a.value()).total_cmp(&settled_mm(b.value())));
+    match (sorted.first().copied(), sorted.last().copied()) {
+        (Some(low), Some(high)) if sorted.len() > 1 => Vec::from([low, high]),
+        (Some(only), _) => Vec::from([only]),
+        _ => Vec::new(),
+    }
+}
+
+/// `26.980 to 27.150 mm ± 0.023 mm (6 readings)`.
+pub(crate) fn spread(readings: &[Reading]) -> String {
+    match *extremes(readings).as_slice() {
+        [low, high] if in_mm(low.value()).to_string() == in_mm(high.value()).to_string() => {
+            format!("{low} ({} readings alike)", readings.len())
+        }
+        [low, high] => {
+            let u = if low.expanded_uncertainty() > high.expanded_uncertainty() {
+                low
+            } else {
+                high
+            };
+            format!(
+                "{:.3} to {} ± {} ({} readings)",
+                settled_mm(low.value()),
+                in_mm(high.value()),
+                in_mm(u.expanded_uncertainty()),
+                readings.len()
+            )
+        }
+        [only] => format!("{only} (one reading)"),
+        _ => String::from("not measured"),
+    }
+}
+
+fn decision_words(reading: &Reading, limits: &Limits, decision: &Decision) -> String {
+    let off = decision.margin.map(|m| in_mm(-m));
+    let below = limits
+        .lower()
+        .known()
+        .is_some_and(|low| reading.value() < low);
+    match (decision.outcome, off) {
+        (Outcome::NonconformityShown, Some(off)) if below => format!("{off} under the lower limit"),
+        (Outcome::NonconformityShown, Some(off)) => format!("{off} over the upper limit"),
+        (Outcome::ConformityShown, _) => String::from("within limits"),
+        _ => match decision.why {
+            Why::LimitUnknown => {
+                String::from("a limit is not published, so conformity cannot be shown")
+            }
+            Why::InstrumentTooCoarse => String::from(
+                "undecided: this instrument can never show so narrow a tolerance, use a finer one",
+            ),
+            _ => format!(
+                "undecided: too close to a limit for this instrument ({:.0} % inside)",
+                decision.probability * 100.0
+            ),
+        },
+    }
+}

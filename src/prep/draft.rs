@@ -1,0 +1,341 @@
+//! The plan while it is being written, and the order of work as a checked graph.
+
+use alloc::collections::BTreeSet;
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::caution::Caution;
+use super::plan::{
+    Amount, Edge, Interface, InterfaceReport, Operation, Plan, Question, Step, Stop, Tool,
+    WeakFigure,
+};
+use super::sheet::FrameSheet;
+use crate::evidence::Grade;
+use crate::measure::DecisionRule;
+use crate::standard::End;
+use crate::thread::Side;
+
+/// What a step does to its place: decides what must come before what.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Stage {
+    Clean,
+    Bore,
+    Thread,
+    Face,
+    Check,
+}
+
+/// A step before it has a number.
+pub(super) struct DraftStep {
+    pub interface: Interface,
+    pub stage: Stage,
+    /// Front or rear, where the step belongs to a wheel.
+    pub end: End,
+    pub operation: Operation,
+    pub title: String,
+    pub why: String,
+    pub tool: Option<Tool>,
+    pub amount: Option<Amount>,
+    pub stop: Option<Stop>,
+    pub waits_for: Vec<usize>,
+    pub checks: Vec<String>,
+    pub proof: String,
+    pub cautions: Vec<Caution>,
+}
+
+impl DraftStep {
+    pub fn new(
+        interface: Interface,
+        stage: Stage,
+        operation: Operation,
+        title: impl Into<String>,
+        why: impl Into<String>,
+    ) -> Self {
+        Self {
+            interface,
+            stage,
+            end: End::Both,
+            operation,
+            title: title.into(),
+            why: why.into(),
+            tool: None,
+            amount: None,
+            stop: None,
+            waits_for: Vec::new(),
+            checks: Vec::new(),
+            proof: String::new(),
+            cautions: Vec::new(),
+        }
+    }
+}
+
+/// The plan in the making.
+pub(super) struct Draft<'a> {
+    pub sheet: &'a FrameSheet,
+    pub rule: DecisionRule,
+    questions: Vec<Question>,
+    steps: Vec<DraftStep>,
+    interfaces: Vec<InterfaceReport>,
+    cautions: BTreeSet<Caution>,
+    weak: Vec<WeakFigure>,
+}
+
+impl<'a> Draft<'a> {
+    pub fn new(sheet: &'a FrameSheet) -> Self {
+        Self {
+            sheet,
+            rule: sheet.rule,
+            questions: Vec::new(),
+            steps: Vec::new(),
+            interfaces: Vec::new(),
+            cautions: BTreeSet::from([Caution::MakersLimits]),
+            weak: Vec::new(),
+        }
+    }
+
+    /// Asks a question once; gives its number.
+    pub fn ask(
+        &mut self,
+        interface: Interface,
+        ask: impl Into<String>,
+        why: impl Into<String>,
+        instrument: impl Into<String>,
+    ) -> usize {
+        let ask = ask.into();
+        if let Some(known) = self
+            .questions
+            .iter()
+            .find(|q| q.interface == interface && q.ask == ask)
+        {
+            return known.number;
+        }
+        let number = self.questions.len() + 1;
+        self.questions.push(Question {
+            number,
+            interface,
+            ask,
+            why: why.into(),
+            instrument: instrument.into(),
+        });
+        number
+    }
+
+    pub fn step(&mut self, step: DraftStep) {
+        if !matches!(
+            step.operation,
+            Operation::Leave | Operation::Refer | Operation::Check
+        ) {
+            self.cautions.insert(Caution::Dust);
+        }
+        if matches!(
+            step.operation,
+            Operation::Ream | Operation::Chase | Operation::Tap | Operation::Face
+        ) {
+            self.cautions.insert(Caution::Cutting);
+            self.cautions.insert(Caution::TurnOneWay);
+        }
+        self.cautions.extend(step.cautions.iter().copied());
+        self.steps.push(step);
+    }
+
+    pub fn caution(&mut self, caution: Caution) {
+        self.cautions.insert(caution);
+    }
+
+    pub fn report(&mut self, report: InterfaceReport) {
+        for finding in &report.findings {
+            if let Some(grade) = finding.grade {
+                self.weak_figure(
+                    if finding.owner.is_empty() {
+                        format!("{}: {}", report.title, finding.what)
+                    } else {
+                        format!("{}: {} ({})", report.title, finding.what, finding.owner)
+                    },
+                    grade,
+                );
+            }
+        }
+        self.interfaces.push(report);
+    }
+
+    /// Lists a figure that should be checked before it is relied on.
+    pub fn weak_figure(&mut self, what: String, grade: Grade) {
+        let weak = matches!(
+            grade,
+            Grade::Memory | Grade::CommonPractice | Grade::Derived | Grade::SecondHand
+        );
+        if weak && !self.weak.iter().any(|w| w.what == what) {
+            self.weak.push(WeakFigure { what, grade });
+            self.cautions.insert(Caution::WeakFigures);
+        }
+    }
+
+    /// Puts the steps in order. Ties keep the order in which the interfaces were planned.
+    pub fn finish(self) -> Plan {
+        let count = self.steps.len();
+        let mut wanted: Vec<(usize, usize, &'static str)> = Vec::new();
+        for (i, before) in self.steps.iter().enumerate() {
+            for (j, after) in self.steps.iter().enumerate() {
+                if i != j
+                    && let Some(reason) = must_precede(before, after)
+                {
+                    wanted.push((i, j, reason));
+                }
+            }
+        }
+        let mut placed: Vec<usize> = Vec::with_capacity(count);
+        while placed.len() < count {
+            let free = (0..count).find(|j| {
+                !placed.contains(j) && wanted.iter().all(|(i, k, _)| k != j || placed.contains(i))
+            });
+            match free {
+                Some(next) => placed.push(next),
+                // The rules below contain no circle (tested); should one ever arise, the steps keep the planned order.
+                None => placed.extend(
+                    (0..count)
+                        .filter(|j| !placed.contains(j))
+                        .collect::<Vec<_>>(),
+                ),
+            }
+        }
+        let number_of = |index: usize| placed.iter().position(|p| *p == index).map_or(0, |p| p + 1);
+        let order = wanted
+            .iter()
+            .map(|(i, j, reason)| Edge {
+                before: number_of(*i),
+                after: number_of(*j),
+                reason,
+            })
+            .collect();
+        let mut steps: Vec<Step> = self
+            .steps
+            .into_iter()
+            .enumerate()
+            .map(|(index, s)| Step {
+                number: number_of(index),
+                interface: s.interface,
+                operation: s.operation,
+                title: s.title,
+                why: s.why,
+                tool: s.tool,
+                amount: s.amount,
+                stop: s.stop,
+                waits_for: s.waits_for,
+                checks: s.checks,
+                proof: s.proof,
+                cautions: s.cautions,
+            })
+            .collect();
+        steps.sort_by_key(|s| s.number);
+        Plan {
+            frame: self.sheet.frame.clone(),
+            invented: self.sheet.invented,
+            questions: self.questions,
+            steps,
+            order,
+            interfaces: self.interfaces,
+            cautions: self.cautions.into_iter().collect(),
+            weak_figures: self.weak,
+        }
+    }
+}
+
+/// The rules of the order of work (common practice; see the crate's guide), each with its reason.
+fn must_precede(before: &DraftStep, after: &DraftStep) -> Option<&'static str> {
+    use Interface::{Brake, HeadLower, HeadUpper, SeatTube, ShellSide, Thread};
+    let head = |i: Interface| matches!(i, HeadUpper | HeadLower);
+    if before.interface == SeatTube && before.stage == Stage::Bore && after.interface != SeatTube {
+        return Some("the seat tube comes first, so that the frame can be held by a post");
+    }
+    if before.interface == after.interface && before.stage < after.stage {
+        return Some(match (before.stage, after.stage) {
+            (Stage::Clean, _) => {
+                "clean before cutting, so that the cutter follows metal and not paint"
+            }
+            (Stage::Thread, Stage::Face) => {
+                "thread before face: the facing tool pilots on the thread"
+            }
+            (Stage::Bore, Stage::Face) => "bore before face: the facing tool pilots on the bore",
+            (Stage::Bore, Stage::Thread) => "hole before thread",
+            _ => "check after the cut",
+        });
+    }
+    match (before.interface, after.interface) {
+        (ShellSide(Side::Drive | Side::NonDrive), ShellSide(_))
+            if before.stage == Stage::Thread && after.stage == Stage::Face =>
+        {
+            Some("both threads before either face: the facing tool is guided through both")
+        }
+        (a, b)
+            if head(a)
+                && head(b)
+                && a != b
+                && before.stage == Stage::Bore
+                && after.stage == Stage::Face =>
+        {
+            Some("both bores before either face: the pilot is centred in the opposite bore")
+        }
+        (Thread(_), Brake(_))
+            if before.stage == Stage::Thread
+                && after.stage == Stage::Face
+                && before.end == after.end
+                && before.end != End::Both =>
+        {
+            Some("axle thread before brake mount: the facing tool pilots on the axle")
+        }
+        (HeadLower, Interface::Crown)
+            if before.stage == Stage::Face && after.stage == Stage::Check =>
+        {
+            Some("a lower face that was cut brings the crown closer")
+        }
+        _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// No pair of stages and interfaces may demand both directions.
+    #[test]
+    fn rules_contain_no_circle_of_two() {
+        let interfaces = [
+            Interface::SeatTube,
+            Interface::Shell,
+            Interface::ShellSide(Side::Drive),
+            Interface::ShellSide(Side::NonDrive),
+            Interface::HeadUpper,
+            Interface::HeadLower,
+            Interface::Crown,
+            Interface::Thread(0),
+            Interface::Brake(0),
+        ];
+        let stages = [
+            Stage::Clean,
+            Stage::Bore,
+            Stage::Thread,
+            Stage::Face,
+            Stage::Check,
+        ];
+        let steps: Vec<DraftStep> = interfaces
+            .iter()
+            .flat_map(|i| {
+                stages.iter().map(|s| DraftStep {
+                    end: End::Rear,
+                    ..DraftStep::new(*i, *s, Operation::Check, "", "")
+                })
+            })
+            .collect();
+        for a in &steps {
+            for b in &steps {
+                let both = must_precede(a, b).is_some() && must_precede(b, a).is_some();
+                assert!(
+                    !both,
+                    "{} {:?} and {} {:?}",
+                    a.interface, a.stage, b.interface, b.stage
+                );
+            }
+        }
+    }
+}

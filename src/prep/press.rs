@@ -1,0 +1,149 @@
+//! A pressed or slipped part against its bore, shared by shells and head tubes.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::draft::Draft;
+use super::plan::{Interface, InterfaceReport};
+use super::sheet::{Part, PlacedReading};
+use crate::fit::{Fit, HoleMember, ShaftMember, SizeReading, Wanted, fit_between};
+use crate::judge::{Finding, fit_words};
+use crate::measure::Limits;
+use crate::quantity::in_mm;
+use crate::standard::{FitWindow, Row};
+
+/// Diameters with their places, as the fit room takes them.
+pub(super) fn sizes(readings: &[PlacedReading]) -> Vec<SizeReading> {
+    readings
+        .iter()
+        .map(|p| {
+            let mut size = SizeReading::new(p.reading);
+            if let Some(angle) = p.angle {
+                size = size.across(angle).unwrap_or(size);
+            }
+            if let Some(depth) = p.depth {
+                size = size.at_depth(depth).unwrap_or(size);
+            }
+            size
+        })
+        .collect()
+}
+
+/// The hole as measured.
+pub(super) fn hole(readings: &[PlacedReading]) -> Option<HoleMember> {
+    HoleMember::measured_only(&sizes(readings)).ok()
+}
+
+/// The part, by its readings or else by its maker's limits.
+pub(super) fn shaft(part: &Part) -> Option<ShaftMember> {
+    let readings: Vec<SizeReading> = part.outside.iter().map(|r| SizeReading::new(*r)).collect();
+    ShaftMember::measured_only(&readings).ok().or_else(|| {
+        part.outside_limits
+            .and_then(|limits| ShaftMember::of_limits(limits).ok())
+    })
+}
+
+/// Judges a part in a bore against every window that somebody prints for this joint; conflicts stand side by side.
+pub(super) fn part_in_bore(
+    draft: &mut Draft<'_>,
+    interface: Interface,
+    part: Option<&Part>,
+    bore: &[PlacedReading],
+    joints: &[&str],
+    slip: bool,
+    report: &mut InterfaceReport,
+) -> Option<Fit> {
+    let part = part?;
+    let (Some(hole), Some(shaft)) = (hole(bore), shaft(part)) else {
+        draft.ask(
+            interface,
+            format!(
+                "outside diameter of the {} where it will sit, and the bore",
+                if part.name.is_empty() {
+                    "part"
+                } else {
+                    &part.name
+                }
+            ),
+            "the fit cannot be judged without both",
+            "outside micrometer",
+        );
+        return None;
+    };
+    let fit = fit_between(&hole, &shaft, draft.rule).ok()?;
+    let name = if part.name.is_empty() {
+        String::from("part")
+    } else {
+        part.name.clone()
+    };
+    report.findings.push(Finding::stated(
+        format!("{name} in its bore"),
+        format!("{} on diameter", fit_words(&fit)),
+    ));
+    for caution in fit.cautions() {
+        report
+            .findings
+            .push(Finding::stated("fit", String::from(caution.words())));
+    }
+    let windows: Vec<&FitWindow> = FitWindow::table()
+        .iter()
+        .filter(|w| joints.contains(&w.joint.as_ref()) && w.window.is_known() && applies(w, bore))
+        .collect();
+    if windows.is_empty() && !slip {
+        report.findings.push(Finding::stated("wanted fit", "no maker prints a window for this joint; give the part maker's limit on `interference`"));
+    }
+    report.findings.extend(
+        windows
+            .into_iter()
+            .filter_map(|window| held(&fit, &format!("{name} in its bore"), window)),
+    );
+    Some(fit)
+}
+
+/// General bearing-seat windows speak of one size only.
+fn applies(window: &FitWindow, bore: &[PlacedReading]) -> bool {
+    use crate::quantity::mm;
+    let near = |size: f64| {
+        bore.first()
+            .is_some_and(|b| (b.reading.value() - mm(size)).abs() < mm(0.5))
+    };
+    match window.code.as_ref() {
+        "bb30_bearing" => near(42.0),
+        code if code.starts_with("bearing_od") => false,
+        "cup_per_inch_rule_44" => near(44.0),
+        "integrated_is41" => near(41.1),
+        "integrated_is42" => near(41.95),
+        _ => true,
+    }
+}
+
+/// Holds a fit against one published window. A window that prints a single figure and no limits is quoted, not applied.
+pub(super) fn held(fit: &Fit, what: &str, window: &FitWindow) -> Option<Finding> {
+    if window.window.lower().is_none() && window.window.upper().is_none() {
+        let figure = in_mm(window.window.nominal()?);
+        return Some(
+            Finding::stated(
+                what,
+                format!(
+                    "{} prints {} of {figure}, without limits",
+                    window.owner, window.sense
+                ),
+            )
+            .resting_on(window.window.evidence()),
+        );
+    }
+    let wanted = Wanted {
+        sense: window.sense,
+        limits: Limits::of_requirement(&window.window),
+        owner: window.owner.clone(),
+    };
+    let held = fit.against(&wanted).ok()?;
+    Some(Finding::fit(
+        what,
+        fit,
+        &wanted,
+        &held,
+        window.window.evidence(),
+    ))
+}

@@ -1,0 +1,28 @@
+//! Typed rows of the frame interfaces. One row a standard, one citation a figure; see `data/`.
+
+mod axle;
+mod brake;
+mod coverage;
+mod fork;
+mod head_tube;
+mod part;
+mod row;
+mod seat;
+mod shell;
+mod shop;
+mod tables;
+
+pub use crate::fit::Sense;
+pub use axle::{Axle, End, Place, ThreadUse, TorqueFigure};
+pub use brake::{BrakeFigure, BrakeMount, BrakeSystem, FlatMountBolt, Rotor};
+pub use coverage::{GridCount, grids};
+pub use fork::{CrownSeat, Steerer, SteererRule};
+pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind};
+pub use part::{Bearing, CuttingRule, Friction, Material, MaterialKind};
+pub use row::{Row, Stated, Walk, find, find_in};
+pub use seat::{InsertionRule, SeatClamp, SeatTube, Seatpost};
+pub use shell::{
+    BoreWindow, Confusion, HalfWidths, Hold, LocatedBy, PressPart, Shell, ShellWindow, SpacerRule,
+    Status,
+};
+pub use shop::{ShopRows, every_figure};

@@ -1,0 +1,506 @@
+//! The fit between two members: kinds named by ANSI B4.2, bearing seats, restated cases, and properties.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+mod fit_support;
+
+use fit_support::published;
+use framegauge::fit::{
+    Caution, ClearanceGroup, DeviationLetter, Fit, FitClass, FitDesignation, FitKind, HoleMember,
+    Out, RingClass, RingSize, ShaftMember, SizeReading, ToleranceGrade, Wanted, fit_between,
+    internal_clearance, ring_tolerance,
+};
+use framegauge::measure::{Bound, DecisionRule, Limits, Outcome, Reading, Why};
+use framegauge::{ErrorKind, Evidence, Figure, Grade, Span, deg, in_mm, inch, mm, nanometres, um};
+use proptest::prelude::*;
+
+const RULE: DecisionRule = DecisionRule::Iso14253Of2017;
+
+fn read(text: &str) -> Reading {
+    text.parse().unwrap()
+}
+
+fn of_designation(text: &str) -> Fit {
+    let fit: FitDesignation = text.parse().unwrap();
+    let hole = HoleMember::of_class(fit.hole().nominal(), fit.hole().class()).unwrap();
+    let shaft = ShaftMember::of_class(fit.shaft().nominal(), fit.shaft().class()).unwrap();
+    fit_between(&hole, &shaft, RULE).unwrap()
+}
+
+fn span_um(fit: &Fit) -> (i64, i64) {
+    let um = |r: Reading| nanometres(r.value()).unwrap() / 1000;
+    (um(fit.tightest()), um(fit.loosest()))
+}
+
+/// Kinds as ANSI B4.2 describes its preferred fits.
+#[test]
+fn preferred_fits_are_of_the_kind_that_ansi_b4_2_says() {
+    for nominal in ["27.2", "30", "30.9", "42", "50"] {
+        for (classes, kind) in [
+            ("H11/c11", FitKind::Clearance),
+            ("H9/d9", FitKind::Clearance),
+            ("H8/f7", FitKind::Clearance),
+            ("H7/g6", FitKind::Clearance),
+            ("H7/h6", FitKind::Clearance),
+            ("H7/k6", FitKind::Transition),
+            ("H7/n6", FitKind::Transition),
+            ("H7/p6", FitKind::Interference),
+            ("H7/s6", FitKind::Interference),
+        ] {
+            assert_eq!(
+                of_designation(&format!("{nominal} {classes}")).kind(),
+                kind,
+                "{nominal} {classes}"
+            );
+        }
+    }
+}
+
+/// A bearing outside of class Normal (0/-11 µm at 30 to 50 mm) in five seats: clearances reckoned by hand from the printed
+/// pairs of the seats and of the ring.
+#[test]
+fn bearing_outside_in_a_seat() {
+    for (seat, tightest, loosest) in [
+        ("N7", -33, 3),
+        ("P7", -42, -6),
+        ("M7", -25, 11),
+        ("K7", -18, 18),
+        ("H7", 0, 36),
+    ] {
+        let hole = HoleMember::of_class(mm(42.0), seat.parse().unwrap()).unwrap();
+        let ring = ShaftMember::of_ring(mm(42.0), RingClass::Normal).unwrap();
+        let fit = fit_between(&hole, &ring, RULE).unwrap();
+        assert_eq!(span_um(&fit), (tightest, loosest), "{seat}");
+        assert!(fit.cautions().contains(&Caution::NotMeasured));
+    }
+}
+
+/// Remembered micrometre values against a distributor's table printed in inches to four places.
+#[test]
+fn remembered_ring_tolerances_agree_with_an_inch_table() {
+    for row in published("bearing_checks.csv") {
+        let nominal = mm(row.number("nominal_mm"));
+        let ring = ring_tolerance(
+            RingSize::Outside,
+            row.text("class").parse().unwrap(),
+            nominal,
+        )
+        .unwrap();
+        assert_eq!(ring.from.grade, Grade::Memory, "{row}");
+        assert_eq!(ring.lower, um(row.number("limit_um")), "{row}");
+        let apart = ring.lower - inch(row.number("limit_in"));
+        assert!(apart.abs() <= inch(0.000_05), "{row}");
+        // The grade travels into every fit that rests on it.
+        let member = ShaftMember::of_ring(nominal, row.text("class").parse().unwrap()).unwrap();
+        let hole = HoleMember::of_class(nominal, "N7".parse().unwrap()).unwrap();
+        assert!(
+            fit_between(&hole, &member, RULE)
+                .unwrap()
+                .cautions()
+                .contains(&Caution::FromMemory)
+        );
+    }
+}
+
+/// Ranges and refusals of the bearing tables: 10 mm lies in no range over 10, and bores over 80 mm are not held.
+#[test]
+fn bearing_ranges() {
+    assert!(ring_tolerance(RingSize::Bore, RingClass::Normal, mm(10.0)).is_err());
+    assert!(ring_tolerance(RingSize::Bore, RingClass::Normal, mm(10.001)).is_ok());
+    assert!(ring_tolerance(RingSize::Outside, RingClass::Five, mm(80.001)).is_err());
+    assert!(ring_tolerance(RingSize::Bore, RingClass::Six, mm(f64::NAN)).is_err());
+    assert!(internal_clearance(mm(85.0), ClearanceGroup::C3).is_err());
+    assert!(internal_clearance(mm(0.0), ClearanceGroup::C3).is_err());
+    // Class 5 is never wider than 6, 6 never wider than Normal; groups get looser.
+    for size in [15.0, 25.0, 30.0, 40.0, 60.0] {
+        let width = |class| {
+            ring_tolerance(RingSize::Bore, class, mm(size))
+                .unwrap()
+                .lower
+        };
+        assert!(
+            width(RingClass::Five) >= width(RingClass::Six)
+                && width(RingClass::Six) >= width(RingClass::Normal)
+        );
+        let upper = |group| {
+            internal_clearance(mm(size), group)
+                .unwrap()
+                .0
+                .upper()
+                .known()
+        };
+        assert!(
+            upper(ClearanceGroup::C2) < upper(ClearanceGroup::CN)
+                && upper(ClearanceGroup::C3) < upper(ClearanceGroup::C4)
+        );
+    }
+}
+
+/// Tube 27.40, post 27.00, sold as 27.2: both are 0.2 off, and the shim has half the difference as its wall.
+#[test]
+fn loose_post_both_are_out() {
+    let tube = HoleMember::of_reading(read("27.40 +/- 0.02 mm"))
+        .unwrap()
+        .with_nominal(mm(27.2))
+        .unwrap();
+    let post = ShaftMember::of_reading(read("27.00 +/- 0.02 mm")).unwrap();
+    let fit = fit_between(&tube, &post, RULE).unwrap();
+    assert_eq!(
+        in_mm(fit.hole().off_nominal.unwrap()).to_string(),
+        "0.200 mm"
+    );
+    assert_eq!(
+        in_mm(fit.shaft().off_nominal.unwrap()).to_string(),
+        "-0.200 mm"
+    );
+    let window = Wanted::clearance(
+        Limits::between(mm(0.0), mm(0.1), Grade::CommonPractice).unwrap(),
+        "",
+    );
+    let held = fit.against(&window).unwrap();
+    assert_eq!(
+        (held.outcome, held.out),
+        (Outcome::NonconformityShown, Out::Both)
+    );
+    assert_eq!(held.cure.shim_wall().unwrap().to_string(), "0.200 mm");
+    assert_eq!(
+        held.cure.shaft_sizes.unwrap().to_string(),
+        "27.300 to 27.400 mm"
+    );
+    // With limits of their own the members are judged by these.
+    let tube = tube
+        .clone()
+        .measured_once(read("27.21 +/- 0.005 mm"))
+        .unwrap();
+    let held = fit_between(&tube, &post, RULE)
+        .unwrap()
+        .against(&window)
+        .unwrap();
+    assert_eq!(held.out, Out::Shaft);
+}
+
+/// A crown seat of 30.02 in a race of 29.92: 0.10 of press, the upper end of one maker's "at most 0.10". A caliper cannot show
+/// that; by simple acceptance it passes.
+#[test]
+fn crown_race_at_the_upper_end() {
+    let race = HoleMember::of_reading(read("29.92 +/- 0.01 mm")).unwrap();
+    let seat = ShaftMember::of_reading(read("30.02 +/- 0.01 mm")).unwrap();
+    let window = Wanted::interference(Limits::at_most(mm(0.10), Grade::Published).unwrap(), "");
+    let by = |rule| {
+        fit_between(&race, &seat, rule)
+            .unwrap()
+            .against(&window)
+            .unwrap()
+    };
+    assert_eq!(by(RULE).outcome, Outcome::Undecided);
+    assert_eq!(
+        by(DecisionRule::SimpleAcceptance).outcome,
+        Outcome::ConformityShown
+    );
+    assert!((by(RULE).probability.unwrap() - 0.5).abs() < 1e-9);
+    assert_eq!(
+        in_mm(by(RULE).tightest.margin.unwrap()).to_string(),
+        "0.000 mm"
+    );
+}
+
+/// Frame 27.0, post 26.8: a sheet sold as 0.2 thick would not enter; the wall is 0.10.
+#[test]
+fn shim_wall_is_half_the_difference() {
+    let tube = HoleMember::of_reading(read("27.00 +/- 0.01 mm")).unwrap();
+    let post = ShaftMember::of_reading(read("26.80 +/- 0.01 mm")).unwrap();
+    let window = Wanted::clearance(Limits::between(mm(0.0), mm(0.1), Grade::Shop).unwrap(), "");
+    let held = fit_between(&tube, &post, RULE)
+        .unwrap()
+        .against(&window)
+        .unwrap();
+    assert_eq!(held.cure.shim_wall().unwrap().to_string(), "0.100 mm");
+    // A press that is too tight needs no shim.
+    let tight = fit_between(&post_as_tube(), &post, RULE)
+        .unwrap()
+        .against(&window)
+        .unwrap();
+    assert_eq!(
+        (tight.outcome, tight.cure.shim_wall()),
+        (Outcome::NonconformityShown, None)
+    );
+}
+
+fn post_as_tube() -> HoleMember {
+    HoleMember::of_reading(read("26.60 +/- 0.01 mm")).unwrap()
+}
+
+/// A shell bore of 45.80 where 45.95 to 46.00 is wanted: out by 0.15, and the bore is to blame, not the cup.
+#[test]
+fn undersize_bore_is_named() {
+    let limits = Limits::between(mm(45.95), mm(46.0), Grade::Published).unwrap();
+    let bore = HoleMember::of_limits(limits)
+        .unwrap()
+        .measured_once(read("45.80 +/- 0.02 mm"))
+        .unwrap();
+    let cup_limits = Limits::between(mm(46.0), mm(46.05), Grade::Published).unwrap();
+    let cup = ShaftMember::of_limits(cup_limits)
+        .unwrap()
+        .measured_once(read("46.02 +/- 0.005 mm"))
+        .unwrap();
+    let fit = fit_between(&bore, &cup, RULE).unwrap();
+    assert_eq!(fit.out(), Out::Hole);
+    assert_eq!(
+        in_mm(fit.hole().outside_by().unwrap()).to_string(),
+        "0.150 mm"
+    );
+    assert_eq!(fit.shaft().outside_by(), None);
+}
+
+/// A direct bearing slips in by hand by design: no interference is a clearance fit, and conforms to a slip window.
+#[test]
+fn slip_fit_is_not_loose() {
+    let shell = HoleMember::of_reading(read("37.005 +/- 0.003 mm")).unwrap();
+    let ring = ShaftMember::of_ring(mm(37.0), RingClass::Normal)
+        .unwrap()
+        .measured_once(read("36.995 +/- 0.001 mm"))
+        .unwrap();
+    let fit = fit_between(&shell, &ring, RULE).unwrap();
+    assert_eq!(fit.kind(), FitKind::Clearance);
+    assert!(fit.kind().words().contains("by hand"));
+    let slip = Wanted::clearance(Limits::between(mm(0.0), mm(0.03), Grade::Shop).unwrap(), "");
+    let held = fit.against(&slip).unwrap();
+    assert_eq!(
+        (held.outcome, held.cure.shim_wall().is_none()),
+        (Outcome::ConformityShown, true)
+    );
+}
+
+/// One oval bore: conformity needs every place, one place shown outside is enough for nonconformity.
+#[test]
+fn every_place_counts() {
+    let at = |text: &str, axis: f64, depth: f64| {
+        SizeReading::new(read(text))
+            .across(deg(axis))
+            .unwrap()
+            .at_depth(mm(depth))
+            .unwrap()
+    };
+    let bore = HoleMember::measured_only(&[
+        at("33.95 +/- 0.004 mm", 0.0, 5.0),
+        at("34.03 +/- 0.004 mm", 90.0, 5.0),
+        at("33.95 +/- 0.004 mm", 0.0, 12.0),
+        at("33.96 +/- 0.004 mm", 90.0, 12.0),
+    ])
+    .unwrap();
+    let cup = ShaftMember::of_reading(read("34.02 +/- 0.004 mm")).unwrap();
+    let fit = fit_between(&bore, &cup, RULE).unwrap();
+    assert_eq!(fit.kind(), FitKind::Transition);
+    let window = Wanted::interference(
+        Limits::between(mm(0.02), mm(0.10), Grade::Published).unwrap(),
+        "",
+    );
+    let held = fit.against(&window).unwrap();
+    assert_eq!(held.tightest.outcome, Outcome::ConformityShown);
+    assert_eq!(held.outcome, Outcome::NonconformityShown);
+    // The bore varies by 0.08, just the width of the window: exactly one cup size fits, within binary noise.
+    assert_eq!(
+        held.cure.shaft_sizes.unwrap().to_string(),
+        "34.050 to 34.050 mm"
+    );
+}
+
+/// Unmeasured members leave the outcome open unless every pair within their limits conforms, or none does.
+#[test]
+fn limits_alone_show_what_all_pairs_share() {
+    let hole = HoleMember::of_class(mm(42.0), "P7".parse().unwrap()).unwrap();
+    let ring = ShaftMember::of_ring(mm(42.0), RingClass::Normal).unwrap();
+    let fit = fit_between(&hole, &ring, RULE).unwrap();
+    let wanted = |low: f64, high: f64| {
+        let held = fit
+            .against(&Wanted::interference(
+                Limits::between(um(low), um(high), Grade::Shop).unwrap(),
+                "",
+            ))
+            .unwrap();
+        (held.outcome, held.probability)
+    };
+    assert_eq!(wanted(0.0, 50.0), (Outcome::ConformityShown, Some(1.0)));
+    assert_eq!(wanted(10.0, 50.0), (Outcome::Undecided, None));
+    assert_eq!(wanted(50.0, 90.0), (Outcome::NonconformityShown, Some(0.0)));
+    // One member measured: the bore is known, the ring may still be anything within its class.
+    let hole = hole.measured_once(read("41.960 +/- 0.001 mm")).unwrap();
+    let fit = fit_between(&hole, &ring, RULE).unwrap();
+    let held = fit
+        .against(&Wanted::interference(
+            Limits::at_most(um(20.0), Grade::Shop).unwrap(),
+            "",
+        ))
+        .unwrap();
+    assert_eq!(held.outcome, Outcome::NonconformityShown);
+}
+
+#[test]
+fn an_unknown_limit_never_shows_conformity() {
+    let bore = HoleMember::of_reading(read("34.00 +/- 0.001 mm")).unwrap();
+    let cup = ShaftMember::of_reading(read("34.05 +/- 0.001 mm")).unwrap();
+    let limits = Limits::new(Bound::Unknown, Bound::At(mm(0.10)), Grade::Published).unwrap();
+    let held = fit_between(&bore, &cup, RULE)
+        .unwrap()
+        .against(&Wanted::interference(limits, ""))
+        .unwrap();
+    assert_eq!(
+        (held.outcome, held.why),
+        (Outcome::Undecided, Why::LimitUnknown)
+    );
+}
+
+#[test]
+fn bad_input_is_named() {
+    let hole = HoleMember::of_class(mm(42.0), "H7".parse().unwrap()).unwrap();
+    let other = ShaftMember::of_ring(mm(41.0), RingClass::Normal).unwrap();
+    assert_eq!(
+        fit_between(&hole, &other, RULE).unwrap_err().kind(),
+        ErrorKind::Contradiction
+    );
+    assert_eq!(
+        HoleMember::measured_only(&[]).unwrap_err().kind(),
+        ErrorKind::Missing
+    );
+    assert_eq!(
+        hole.clone().with_nominal(mm(43.0)).unwrap_err().kind(),
+        ErrorKind::Contradiction
+    );
+    assert_eq!(
+        HoleMember::of_reading(read("-1 +/- 0.1 mm"))
+            .unwrap_err()
+            .kind(),
+        ErrorKind::OutOfRange
+    );
+    assert_eq!(
+        HoleMember::of_figure(&Figure::unknown("not published"))
+            .unwrap_err()
+            .kind(),
+        ErrorKind::Missing
+    );
+    let negative = Limits::between(mm(-1.0), mm(1.0), Grade::Shop).unwrap();
+    assert_eq!(
+        ShaftMember::of_limits(negative).unwrap_err().kind(),
+        ErrorKind::OutOfRange
+    );
+    // One-sided limits say no size: measure.
+    let one_sided =
+        HoleMember::of_limits(Limits::at_least(mm(44.0), Grade::Published).unwrap()).unwrap();
+    let cup = ShaftMember::of_reading(read("44.05 +/- 0.01 mm")).unwrap();
+    assert_eq!(
+        fit_between(&one_sided, &cup, RULE).unwrap_err().kind(),
+        ErrorKind::Missing
+    );
+    // A bare nominal size serves, and says so.
+    let stated = Figure::known(
+        Span::new(Some(mm(44.0)), None, None).unwrap(),
+        Evidence::shop("catalogue"),
+    );
+    let fit = fit_between(&HoleMember::of_figure(&stated).unwrap(), &cup, RULE).unwrap();
+    assert!(fit.cautions().contains(&Caution::NominalOnly));
+    // Repeats of one place that differ by more than they claim.
+    let repeats = ["27.20 +/- 0.01 mm", "27.30 +/- 0.01 mm"].map(|t| SizeReading::new(read(t)));
+    let post = ShaftMember::measured_only(&repeats).unwrap();
+    assert!(
+        post.shape()
+            .unwrap()
+            .cautions()
+            .contains(&Caution::ScatterExceedsUncertainty)
+    );
+    let too_many = vec![SizeReading::new(read("27.2 +/- 0.1 mm")); 1001];
+    assert_eq!(
+        ShaftMember::measured_only(&too_many).unwrap_err().kind(),
+        ErrorKind::TooLarge
+    );
+}
+
+/// Serialized numbers carry their unit in the name and no binary noise.
+#[cfg(feature = "serde")]
+#[test]
+fn serialized_form() {
+    let bore = HoleMember::of_reading(read("34.80 +/- 0.01 mm"))
+        .unwrap()
+        .with_nominal(mm(34.8))
+        .unwrap();
+    let cup = ShaftMember::of_reading(read("34.85 +/- 0.01 mm")).unwrap();
+    let fit = fit_between(&bore, &cup, RULE).unwrap();
+    let json = serde_json::to_value(&fit).unwrap();
+    assert_eq!(json["tightest"]["value_mm"], -0.05);
+    assert_eq!(json["kind"], "interference");
+    assert_eq!(json["shaft"]["off_nominal_mm"], 0.05);
+    assert!(json.get("sizes").is_none());
+}
+
+fn class(is_hole: bool, letter: usize, grade: u8) -> FitClass {
+    use strum::IntoEnumIterator;
+    let letter = DeviationLetter::iter().nth(letter).unwrap();
+    let grade = ToleranceGrade::new(grade).unwrap();
+    if is_hole {
+        FitClass::hole(letter, grade)
+    } else {
+        FitClass::shaft(letter, grade)
+    }
+}
+
+proptest! {
+    /// Interference is the negative of clearance, whichever way a window is written.
+    #[test]
+    fn interference_is_minus_clearance(hole in 20.0..60.0_f64, off in -0.3..0.3_f64, u in 0.0..0.05_f64, low in -0.3..0.3_f64, width in 0.0..0.3_f64) {
+        let fit = fit_between(
+            &HoleMember::of_reading(Reading::new(mm(hole), mm(u)).unwrap()).unwrap(),
+            &ShaftMember::of_reading(Reading::new(mm(hole + off), mm(u)).unwrap()).unwrap(),
+            RULE,
+        ).unwrap();
+        let as_press = fit.against(&Wanted::interference(Limits::between(mm(low), mm(low + width), Grade::Shop).unwrap(), "")).unwrap();
+        let as_gap = fit.against(&Wanted::clearance(Limits::between(mm(-low - width), mm(-low), Grade::Shop).unwrap(), "")).unwrap();
+        prop_assert_eq!(as_press.outcome, as_gap.outcome);
+        prop_assert_eq!(as_press.probability, as_gap.probability);
+        let (least, most) = fit.press_range().unwrap();
+        prop_assert!(nanometres(least.length()) <= nanometres(mm(off)) && nanometres(mm(off)) <= nanometres(most.length()));
+    }
+
+    /// Hole basis and shaft basis mirror each other: the same letters swapped give the same clearances (letters a to h).
+    #[test]
+    fn swapping_the_basis_leaves_the_fit(nominal in 3.1..120.0_f64, letter in 0..11_usize, a in 5_u8..12, b in 5_u8..12) {
+        let fit = |hole: FitClass, shaft: FitClass| -> Option<Fit> {
+            let hole = HoleMember::of_class(mm(nominal), hole).ok()?;
+            let shaft = ShaftMember::of_class(mm(nominal), shaft).ok()?;
+            fit_between(&hole, &shaft, RULE).ok()
+        };
+        let on_hole = fit(class(true, 10, a), class(false, letter, b));
+        let on_shaft = fit(class(true, letter, b), class(false, 10, a));
+        prop_assert_eq!(on_hole.as_ref().map(span_um), on_shaft.as_ref().map(span_um));
+        prop_assert_eq!(on_hole.map(|f| f.kind()), on_shaft.map(|f| f.kind()));
+    }
+
+    /// A wider tolerance never narrows the interval of a fit.
+    #[test]
+    fn wider_tolerance_never_narrows(nominal in 3.1..120.0_f64, letter in 0..28_usize, grade in 5_u8..11, shaft_grade in 5_u8..11) {
+        let width = |grade| -> Option<i64> {
+            let hole = HoleMember::of_class(mm(nominal), class(true, letter, grade)).ok()?;
+            let shaft = ShaftMember::of_class(mm(nominal), class(false, 10, shaft_grade)).ok()?;
+            let fit = fit_between(&hole, &shaft, RULE).ok()?;
+            nanometres(fit.loosest().value() - fit.tightest().value())
+        };
+        if let (Some(fine), Some(coarse)) = (width(grade), width(grade + 1)) {
+            prop_assert!(coarse > fine);
+        }
+    }
+
+    /// A finer instrument never turns a shown outcome into the opposite one.
+    #[test]
+    fn finer_readings_do_not_flip(gap in -0.3..0.3_f64, u in 0.001..0.05_f64, high in 0.01..0.2_f64) {
+        let window = Wanted::clearance(Limits::between(mm(0.0), mm(high), Grade::Shop).unwrap(), "");
+        let with = |u: f64| {
+            let hole = HoleMember::of_reading(Reading::new(mm(30.0 + gap), mm(u)).unwrap()).unwrap();
+            let shaft = ShaftMember::of_reading(Reading::new(mm(30.0), mm(0.0)).unwrap()).unwrap();
+            fit_between(&hole, &shaft, RULE).unwrap().against(&window).unwrap().outcome
+        };
+        let (coarse, fine) = (with(u), with(u / 10.0));
+        prop_assert!(coarse == Outcome::Undecided || fine == coarse, "{:?} {:?}", coarse, fine);
+    }
+}
