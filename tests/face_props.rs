@@ -118,6 +118,22 @@ proptest! {
     }
 
     #[test]
+    fn far_off_narrow_and_steep_sets_are_proven_too(
+        points in scattered(), x in -900.0..900.0, y in -900.0..900.0, narrow in 0.002..1.0, a in -3.0..3.0, b in -3.0..3.0,
+    ) {
+        let moved: Vec<Point> = points
+            .iter()
+            .map(xyz)
+            .map(|(px, py, pz)| point(x + px, y + py * narrow, pz + a * px + b * py))
+            .collect();
+        let found = minimum_zone(&moved).unwrap();
+        prop_assert!(found.certificate().holds(&moved));
+        prop_assert!((to_mm(found.zone()) - zone(&points)).abs() < 1e-8);
+        prop_assert!((to_mm(least_squares(&moved).unwrap().range()) - to_mm(least_squares(&points).unwrap().range())).abs() < 1e-8);
+        prop_assert!(least_squares_tangent(&moved).unwrap().plane().supports(&moved));
+    }
+
+    #[test]
     fn no_plane_beats_the_zone(points in scattered(), a in -0.02..0.02, b in -0.02..0.02) {
         // Any other slope needs at least as thick a slab.
         let all = points.iter().map(xyz).map(|(x, y, z)| z - a * x - b * y);

@@ -1,6 +1,6 @@
 //! Where a rigid, axially pressed cup comes to rest, and whether it can rock there.
 
-use super::kernel::{Abc, seat};
+use super::kernel::{Abc, Scale, seat};
 use super::plane::{Plane, Point, RunOut, check_points, diameter, on_one_line};
 use super::report::report;
 use crate::measure::Reading;
@@ -25,6 +25,7 @@ pub struct SeatPlane {
     found: seat::Seat,
     edges: [seat::Edge; 3],
     axis: (f64, f64),
+    on_the_line: f64,
 }
 
 report! {
@@ -52,8 +53,8 @@ report! {
     }
 }
 
-/// An axis nearer than this to a line of contacts stands on it, in millimetres.
-const ON_THE_LINE: f64 = 1e-6;
+/// An axis nearer than this share of the probed size to a line of contacts stands on it.
+const ON_THE_LINE: f64 = 1e-9;
 
 impl SeatPlane {
     /// The plane. Where the axis stands exactly on a line between two contacts the seat is not unique; this is then the
@@ -75,7 +76,7 @@ impl SeatPlane {
         let tipped = self
             .edges
             .iter()
-            .filter(|e| e.away <= ON_THE_LINE && e.jump.is_finite() && e.jump > 0.0);
+            .filter(|e| e.away <= self.on_the_line && e.jump.is_finite() && e.jump > 0.0);
         let widest = tipped.fold(None, |best: Option<&seat::Edge>, e| match best {
             Some(b) if b.jump >= e.jump => Some(b),
             _ => Some(e),
@@ -133,7 +134,7 @@ impl SeatPlane {
         let within = self
             .edges
             .iter()
-            .filter(|e| e.away <= wander + ON_THE_LINE && e.jump.is_finite() && e.jump > 0.0);
+            .filter(|e| e.away <= wander + self.on_the_line && e.jump.is_finite() && e.jump > 0.0);
         let widest = within.fold(None, |best: Option<&seat::Edge>, e| match best {
             Some(b) if b.jump >= e.jump => Some(b),
             _ => Some(e),
@@ -216,9 +217,11 @@ pub fn seat_plane(points: &[Point], axis_x: Length, axis_y: Length) -> Result<Se
             "probe all round the axis",
         )
     })?;
+    let scale = Scale::of(points, axis);
     Ok(SeatPlane {
         found,
         edges: seat::edges(points, axis, &found),
         axis,
+        on_the_line: ON_THE_LINE * f64::max(scale.x, scale.y),
     })
 }

@@ -1,6 +1,6 @@
 //! Tangent planes of the standards, and the plane a cutter leaves.
 
-use super::kernel::{Abc, lsq, tangent};
+use super::kernel::{Abc, Scale, lsq, tangent};
 use super::plane::{Plane, Point, check_points, on_one_line};
 use super::zone::{MinimumZone, minimum_zone};
 use crate::quantity::{Length, mm, to_mm};
@@ -183,6 +183,9 @@ impl Plane {
     /// Whether the plane lies on or above every point, but for rounding.
     #[must_use]
     pub fn supports(&self, points: &[Point]) -> bool {
-        points.iter().all(|p| to_mm(self.gap_to(p)) >= -1e-9)
+        let scale = Scale::of(points, (0.0, 0.0));
+        // A picometre, or what rounding makes of a height over a steep plane.
+        let slack = 1e-9 + 10.0 * scale.rounding(&self.0);
+        points.iter().all(|p| to_mm(self.gap_to(p)) >= -slack)
     }
 }

@@ -1,6 +1,6 @@
 //! The exact minimum zone and its certificate.
 
-use super::kernel::{P, zone};
+use super::kernel::{P, Scale, zone};
 use super::plane::{Plane, Point, check_points, on_one_line};
 use crate::quantity::{Length, mm, to_mm};
 use crate::{Error, ErrorKind};
@@ -130,11 +130,9 @@ impl Certificate {
     /// ```
     #[must_use]
     pub fn holds(&self, points: &[Point]) -> bool {
-        let (mut size, mut height) = (0.0_f64, 0.0_f64);
-        for p in points {
-            size = size.max(p.x.abs()).max(p.y.abs());
-            height = height.max(p.z.abs());
-        }
+        let scale = Scale::of(points, (0.0, 0.0));
+        // What rounding can make of a height over a steep plane is part of the scale.
+        let height = scale.z + self.plane.0.a.abs() * scale.x + self.plane.0.b.abs() * scale.y;
         let near = |value: f64, wanted: f64, scale: f64| {
             (value - wanted).abs() <= 1e-11 * scale + f64::MIN_POSITIVE
         };
@@ -156,8 +154,8 @@ impl Certificate {
         let (low, high) = self.plane.0.range(points);
         near(weights, 1.0, 1.0)
             && near(balance, 0.0, 1.0)
-            && near(x, 0.0, size)
-            && near(y, 0.0, size)
+            && near(x, 0.0, scale.x)
+            && near(y, 0.0, scale.y)
             && near(z, self.level, height)
             && high <= self.reached + 1e-11 * height
             && -low <= self.reached + 1e-11 * height

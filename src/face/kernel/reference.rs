@@ -32,14 +32,11 @@ pub(crate) fn dependence(s: &[Slot; 4]) -> [f64; 4] {
     [acd - abd + abc, -acd, abd, -abc]
 }
 
-fn widest(areas: &[f64; 4]) -> usize {
-    let mut best = (0, -1.0);
-    for (i, area) in areas.iter().enumerate() {
-        if area.abs() > best.1 {
-            best = (i, area.abs());
-        }
-    }
-    best.0
+/// The place of the largest of four, as a knock-out.
+fn widest(areas: [f64; 4]) -> usize {
+    let [a, b, c, d] = areas.map(f64::abs);
+    let larger = |one: (f64, usize), other: (f64, usize)| if other.0 > one.0 { other } else { one };
+    larger(larger((a, 0), (b, 1)), larger((c, 2), (d, 3))).1
 }
 
 /// The three slots beside `spare`.
@@ -71,23 +68,25 @@ pub(crate) fn through(t: [&Slot; 3], z: [f64; 3]) -> Abc {
 /// Levels the reference; the sides stay as they are, and a weight that rounding pushed below zero is zero.
 pub(crate) fn level(slots: &[Slot; 4]) -> Option<Level> {
     let areas = dependence(slots);
-    let whole: f64 = areas.iter().map(|a| a.abs()).sum();
+    // Written out: this is the inner loop of the search.
+    let ([a, b, c, d], [p, q, r, s]) = (areas, slots);
+    let whole = a.abs() + b.abs() + c.abs() + d.abs();
     if whole <= 0.0 {
         return None;
     }
-    let spare = widest(&areas);
-    // The sides are those of the dependence, up to one common sign: take the sign of the widest.
-    let flip = match (areas.get(spare), slots.get(spare)) {
-        (Some(area), Some(slot)) if area * slot.side < 0.0 => -1.0,
-        _ => 1.0,
-    };
-    let mut weight = [0.0; 4];
-    let mut height = 0.0;
-    for ((w, area), slot) in weight.iter_mut().zip(areas).zip(slots) {
-        let share = flip * area * slot.side / whole;
-        *w = if share > 0.0 { share } else { 0.0 };
-        height += flip * area / whole * slot.p.z;
-    }
+    let sided = [a * p.side, b * q.side, c * r.side, d * s.side];
+    let [e, f, g, h] = sided;
+    // The sides are those of the dependence, up to one common sign.
+    let part = if e + f + g + h < 0.0 { -1.0 } else { 1.0 } / whole;
+    let weight = sided.map(|share| {
+        if share * part > 0.0 {
+            share * part
+        } else {
+            0.0
+        }
+    });
+    let height = part * (a * p.p.z + b * q.p.z + c * r.p.z + d * s.p.z);
+    let spare = widest(areas);
     let triangle = others(slots, spare);
     let plane = through(triangle, triangle.map(|s| s.p.z - s.side * height));
     Some(Level {
