@@ -5,7 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::draft::{Draft, DraftStep, Stage};
-use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
+use super::plan::{Amount, Consequence, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Coating, Face, MakerLimit};
 use crate::evidence::{Citation, Grade};
 use crate::face::{
@@ -29,8 +29,8 @@ pub(super) struct Facing<'a> {
     pub square: Option<(Limits, String, Vec<Citation>)>,
     /// What limits the cut.
     pub limits: Vec<CutLimit>,
-    /// What the cut moves elsewhere.
-    pub moves: Vec<String>,
+    /// What the cut moves elsewhere: where, what, and whether by what comes off.
+    pub moves: Vec<(Interface, &'static str, bool)>,
     /// What proves it.
     pub proof: String,
     /// Sources of the limits, for the stop.
@@ -317,6 +317,16 @@ fn compare(face: &Face, now: &RingSurvey, report: &mut InterfaceReport) {
     });
 }
 
+/// What the cut changes elsewhere, by at most this depth.
+fn consequences(facing: &Facing<'_>, depth: Option<Length>) -> Vec<Consequence> {
+    let consequence = |(on, words, by): &(Interface, &'static str, bool)| Consequence {
+        on: *on,
+        words: String::from(*words),
+        by: depth.filter(|_| *by),
+    };
+    facing.moves.iter().map(consequence).collect()
+}
+
 fn face_step(facing: &Facing<'_>, why: &str) -> DraftStep {
     let mut step = DraftStep::new(
         facing.interface,
@@ -335,7 +345,7 @@ fn face_step(facing: &Facing<'_>, why: &str) -> DraftStep {
         String::from("ink the face: bright all round the flat; paint in a chamfer below may stay"),
         String::from("heights again at the same places, written into the sheet as `after`"),
     ]);
-    step.checks.extend(facing.moves.iter().cloned());
+    step.consequences = consequences(facing, None);
     step.proof = facing.proof.clone();
     step
 }
@@ -364,6 +374,7 @@ fn outcome(
                     half * 100.0
                 ),
             );
+            step.consequences = consequences(facing, Some(up_to));
             step.amount = Some(Amount {
                 least: depth,
                 most: up_to,

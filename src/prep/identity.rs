@@ -18,7 +18,7 @@ use crate::identify::{
 use crate::judge::Finding;
 use crate::measure::{Reading, instrument, settled_below};
 use crate::quantity::{mm, to_mm};
-use crate::standard::{Place, Row, ThreadUse};
+use crate::standard::{Place, ThreadUse};
 use crate::thread::{Side, ThreadSize};
 
 /// What may be worked to, and the question that stands before it where the readings speak against the belief.
@@ -40,7 +40,7 @@ fn settle(
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
     let options = Options {
-        unfinished: true,
+        shop: draft.tables.shop(),
         ..Options::default()
     };
     let answer = match identify(kind, seen, &options) {
@@ -355,8 +355,9 @@ pub(super) fn thread(
         .and_then(|b| b.parse::<ThreadSize>().ok())
         .or(sheet.mate);
     let row = stated.and_then(|size| {
-        ThreadUse::table()
-            .iter()
+        draft
+            .tables
+            .all::<ThreadUse>()
             .find(|row| row.place == sheet.place && row.thread.value() == Some(&size))
     });
     let named = match (row, stated) {

@@ -14,7 +14,7 @@ use crate::fit::{Caution as FitCaution, Shape};
 use crate::judge::{Finding, spread};
 use crate::measure::{Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
-use crate::standard::{CuttingRule, Row, Seatpost, find};
+use crate::standard::{CuttingRule, Seatpost};
 use crate::thread::Turn;
 
 const HERE: Interface = Interface::SeatTube;
@@ -80,7 +80,12 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
     } else {
         identity::seat_tube(draft, tube, &mut report).and_then(|settled| {
             Some((
-                find::<Seatpost>(&settled.code).ok()?.diameter.nominal()?,
+                draft
+                    .tables
+                    .find::<Seatpost>(&settled.code)
+                    .ok()?
+                    .diameter
+                    .nominal()?,
                 settled.doubt,
             ))
         })
@@ -188,7 +193,7 @@ fn cut(
         return;
     }
     let most = short.value() + u;
-    let stock = stock_limit();
+    let stock = stock_limit(draft);
     if settled_cmp(short.value() - u, stock.1).is_gt() {
         let mut step = DraftStep::new(
             HERE,
@@ -244,7 +249,9 @@ fn cut(
         },
         left: None,
         grade: None,
-        sources: find::<Seatpost>(&format!("{:.1}", settled_mm(size)))
+        sources: draft
+            .tables
+            .find::<Seatpost>(&format!("{:.1}", settled_mm(size)))
             .ok()
             .and_then(|p| p.diameter.evidence())
             .map(|e| e.sources().to_vec())
@@ -275,9 +282,10 @@ fn cut(
 }
 
 /// The least of the greatest stocks that the texts print, and the greatest.
-fn stock_limit() -> (Length, Length) {
-    let upper = CuttingRule::table()
-        .iter()
+fn stock_limit(draft: &Draft<'_>) -> (Length, Length) {
+    let upper = draft
+        .tables
+        .all::<CuttingRule>()
         .filter(|r| r.code.starts_with("ream_stock"))
         .filter_map(|r| r.window.upper());
     upper.fold((mm(f64::MAX), mm(0.0)), |(least, most), u| {

@@ -14,7 +14,7 @@ use crate::evidence::Citation;
 use crate::judge::{Finding, sizes_against, spread};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
-use crate::standard::{BoreWindow, Hold, Row, Shell};
+use crate::standard::{BoreWindow, Hold, Shell};
 use crate::thread::Turn;
 
 const HERE: Interface = Interface::Shell;
@@ -39,8 +39,9 @@ pub(super) fn pressed(
         .and_then(|f| f.value())
         .is_some_and(|hold| *hold == Hold::Slip);
     let readings: Vec<Reading> = sheet.bore.iter().map(|p| p.reading).collect();
-    let window = BoreWindow::table()
-        .iter()
+    let window = draft
+        .tables
+        .all::<BoreWindow>()
         .find(|w| w.shell == shell.code && w.window.is_known());
     let maker = sheet.common.limits.iter().find(|l| l.what == "bore");
     let mut out_of_limits = None;

@@ -118,7 +118,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
         ThreadState::Sound | ThreadState::Unstated
             if !covered(bench.coating) && bench.go != GaugeResult::Failed =>
         {
-            let question = draft.ask(
+            draft.ask(
                 bench.interface,
                 format!(
                     "{}: does the mating part or a GO gauge screw through by hand?",
@@ -128,7 +128,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
                 "GO gauge or a known good part",
             );
             report.leave.push(format!(
-                "the thread of the {} until question {question} is answered",
+                "the thread of the {}, until it has been tried",
                 bench.name
             ));
         }
