@@ -2,8 +2,6 @@
 //!
 //! `cargo run --example prepare_frame -- examples/frames/painted_steel.toml [--json]`; `-` reads from standard input.
 //! The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits; 2: bad sheet.
-#![allow(missing_docs)]
-
 mod support;
 
 use std::io::Read;
@@ -99,9 +97,7 @@ fn parse(text: &str) -> Result<WrittenSheet, Error> {
         });
     }
     toml::from_str(text).map_err(|e| {
-        let line = e.span().map_or(1, |span| {
-            text[..span.start.min(text.len())].lines().count().max(1)
-        });
+        let line = e.span().map_or(1, |span| line_at(text, span.start));
         Error::new(
             kind_of(e.message()),
             "sheet",
@@ -121,6 +117,11 @@ fn kind_of(message: &str) -> ErrorKind {
     } else {
         ErrorKind::Text
     }
+}
+
+/// The line on which a byte stands; the first is 1.
+fn line_at(text: &str, byte: usize) -> usize {
+    text.bytes().take(byte).filter(|b| *b == b'\n').count() + 1
 }
 
 /// Every defect in one message, each with its line where it can be found.
@@ -167,7 +168,7 @@ fn line_of(field: &str, text: &str) -> Option<usize> {
         start = Some(value.span().start);
         let mut inner = value.into_inner();
         if let (Some(index), toml::de::DeValue::Array(items)) = (index, &inner) {
-            let item = items.iter().nth(index)?.clone();
+            let item = items.get(index)?.clone();
             start = Some(item.span().start);
             inner = item.into_inner();
         }
@@ -176,5 +177,5 @@ fn line_of(field: &str, text: &str) -> Option<usize> {
             _ => break,
         }
     }
-    start.map(|at| text[..at].lines().count().max(1))
+    start.map(|at| line_at(text, at))
 }

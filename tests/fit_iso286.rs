@@ -1,5 +1,10 @@
 //! ISO 286 against figures from outside: printed limit pairs, a reference library, the formulas, and known misprints.
-#![allow(clippy::unwrap_used, clippy::panic)]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 mod fit_support;
 

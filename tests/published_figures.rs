@@ -109,6 +109,22 @@ fn ours() -> BTreeMap<Key, Cell> {
     table::<Material>(&mut out);
     table::<Friction>(&mut out);
     table::<CuttingRule>(&mut out);
+    for tool in framegauge::measure::instruments() {
+        let json = serde_json::to_value(tool).unwrap();
+        for (index, limit) in json["limits"].as_array().unwrap().iter().enumerate() {
+            put(
+                &mut out,
+                "instrument",
+                &tool.code,
+                "limits",
+                &index.to_string(),
+                &limit["error"],
+            );
+        }
+        for field in ["resolution", "repeatability"] {
+            put(&mut out, "instrument", &tool.code, field, "", &json[field]);
+        }
+    }
     out
 }
 

@@ -5,6 +5,12 @@ use crate::{Error, ErrorKind};
 
 report! {
     /// What k evenly spaced probes of a ring can tell.
+    ///
+    /// ```
+    /// let eight = framegauge::face::sampling(8).unwrap();
+    /// assert!((eight.range_bias - 2.85).abs() < 0.005);
+    /// assert_eq!(eight.undulations, 3);
+    /// ```
     Sampling {
         /// How many probes.
         probes: u32 as own "probes",
@@ -47,7 +53,7 @@ pub fn sampling(probes: u32) -> Result<Sampling, Error> {
         ));
     }
     let cosine = libm::cos(core::f64::consts::PI / f64::from(probes));
-    let even = probes % 2 == 0;
+    let even = probes.is_multiple_of(2);
     Ok(Sampling {
         probes,
         worst_tilt_share: if even {

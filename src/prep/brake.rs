@@ -7,13 +7,15 @@ use alloc::vec::Vec;
 use super::caution::Caution;
 use super::draft::{Draft, DraftStep, Stage};
 use super::facing::{covered, written_limits};
-use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool, end_words};
+use super::plan::{
+    Amount, Consequence, Interface, InterfaceReport, Operation, Stop, Tool, end_words,
+};
 use super::sheet::{BrakeSheet, JointMaterial, PadPoint};
 use crate::face::{self, Allowance, CutLimit, LimitKind, PadSurvey, Point};
 use crate::judge::Finding;
-use crate::measure::{Limits, Outcome, Reading, decide};
+use crate::measure::{Limits, Outcome, Reading, decide, settled_below};
 use crate::quantity::{in_mm, mm, to_mm};
-use crate::standard::{BrakeFigure, BrakeSystem, End, FlatMountBolt, Row, find};
+use crate::standard::{BrakeFigure, BrakeSystem, End, FlatMountBolt};
 use crate::thread::Turn;
 
 pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &BrakeSheet) {
@@ -123,8 +125,9 @@ fn tilt(
     name: &str,
     report: &mut InterfaceReport,
 ) {
-    let squareness = BrakeFigure::table()
-        .iter()
+    let squareness = draft
+        .tables
+        .all::<BrakeFigure>()
         .find(|f| f.code == "mount_squareness");
     if let Some(reason) = squareness
         .and_then(|f| f.figure.as_ref())
@@ -189,7 +192,9 @@ fn bolt(
         draft.ask(interface, "thickness of the flat mount, bolt head to caliper face", "the bolt is chosen by it, and too long a bolt bottoms in the blind hole and feels tight without clamping", "outside caliper");
         return;
     };
-    let Some(rule) = find::<BrakeFigure>("fm_bolt_protrusion")
+    let Some(rule) = draft
+        .tables
+        .find::<BrakeFigure>("fm_bolt_protrusion")
         .ok()
         .and_then(|f| f.figure.as_ref())
     else {
@@ -199,8 +204,9 @@ fn bolt(
         return;
     };
     let wanted = thickness.value() + protrusion;
-    let listed = FlatMountBolt::table()
-        .iter()
+    let listed = draft
+        .tables
+        .all::<FlatMountBolt>()
         .filter_map(|b| Some((b.frame_thickness.nominal()?, b.bolt_length.nominal()?)))
         .min_by(|a, b| {
             (a.0 - thickness.value())
@@ -226,13 +232,13 @@ fn bolt(
         .push(Finding::stated("bolt", words).resting_on(rule.evidence()));
     if let Some(at_hand) = sheet.bolt {
         let spare = at_hand - wanted;
-        let words = if spare > mm(1.0) {
+        let words = if settled_below(mm(1.0), spare) {
             format!(
                 "{} is {} too long: it may bottom in the blind hole and clamp nothing",
                 in_mm(at_hand),
                 in_mm(spare)
             )
-        } else if spare < mm(-1.0) {
+        } else if settled_below(spare, mm(-1.0)) {
             format!("{} is {} too short", in_mm(at_hand), in_mm(-spare))
         } else {
             format!("{} suits", in_mm(at_hand))
@@ -347,6 +353,13 @@ fn cut(
         step.checks.push(String::from(
             "thickness of the mount again, and with it the bolt: facing makes the mount thinner",
         ));
+    }
+    if sheet.system == BrakeSystem::Fm {
+        step.consequences.push(Consequence {
+            on: interface,
+            words: String::from("the mount is thinner by what comes off: a bolt chosen before is that much too long"),
+            by: Some(needed.value() + needed.expanded_uncertainty()),
+        });
     }
     step.proof = String::from(
         "the caliper bolts down without rocking, the wheel turns free, the brake holds at walking pace",

@@ -13,7 +13,7 @@ use super::sheet::{CrownSheet, SteererSheet};
 use crate::fit::{HoleMember, ShaftMember, SizeReading, fit_between};
 use crate::judge::{Finding, fit_words, sizes_against, spread};
 use crate::measure::{Limits, Outcome};
-use crate::standard::{CrownSeat, FitWindow, Row, Steerer, find};
+use crate::standard::{CrownSeat, FitWindow, Steerer};
 
 pub(super) fn crown(draft: &mut Draft<'_>, sheet: &CrownSheet) {
     let interface = Interface::Crown;
@@ -29,7 +29,7 @@ pub(super) fn crown(draft: &mut Draft<'_>, sheet: &CrownSheet) {
     let seat = on_metal
         .then(|| super::identity::crown(draft, sheet, &mut report))
         .flatten()
-        .and_then(|settled| find::<CrownSeat>(&settled.code).ok());
+        .and_then(|settled| draft.tables.find::<CrownSeat>(&settled.code).ok());
     if covered(sheet.common.coating) {
         report.findings.push(Finding::stated("coating", "the seat is coated: a reading includes the coating on both sides, so no verdict before it is off"));
         let mut step = DraftStep::new(
@@ -104,8 +104,9 @@ fn race(
         "race on its seat",
         format!("{} on diameter", fit_words(&fit)),
     ));
-    let windows = FitWindow::table()
-        .iter()
+    let windows = draft
+        .tables
+        .all::<FitWindow>()
         .filter(|w| w.joint == "crown race on seat");
     let held: Vec<Finding> = windows
         .filter_map(|window| press::held(&fit, "race on its seat", window))
@@ -140,7 +141,7 @@ pub(super) fn steerer(draft: &mut Draft<'_>, sheet: &SteererSheet) {
     };
     draft.caution(Caution::Steering);
     if let Some(row) = super::identity::steerer(draft, sheet, &mut report)
-        .and_then(|settled| find::<Steerer>(&settled.code).ok())
+        .and_then(|settled| draft.tables.find::<Steerer>(&settled.code).ok())
     {
         if let Some(thread) = &row.thread
             && let Some(size) = thread.value()

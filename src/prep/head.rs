@@ -16,7 +16,7 @@ use crate::face::{CutLimit, LimitKind};
 use crate::judge::Finding;
 use crate::measure::Limits;
 use crate::quantity::{in_mm, mm};
-use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, Row, SeatKind, find};
+use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, SeatKind};
 
 pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
     let mut report = InterfaceReport {
@@ -39,7 +39,7 @@ pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
         return;
     }
     let seat = super::identity::head(draft, interface, end, &mut report)
-        .and_then(|settled| find::<HeadSeat>(&settled.code).ok());
+        .and_then(|settled| draft.tables.find::<HeadSeat>(&settled.code).ok());
     head_bore::bore(draft, interface, end, seat, &mut report);
     head_bore::depth(draft, interface, end, seat, &mut report);
     let slip = seat.is_some_and(|s| s.kind == SeatKind::Integrated);
@@ -94,8 +94,9 @@ fn integrated(
             "frame maker's sheet, micrometer",
         );
     }
-    for bearing in HeadsetBearing::table()
-        .iter()
+    for bearing in draft
+        .tables
+        .all::<HeadsetBearing>()
         .filter(|b| b.seat == seat.code)
     {
         report.findings.push(
@@ -158,8 +159,9 @@ fn face(
         report.leave.push(String::from("the face: nothing is clamped against it, the cover only passes it; cutting it eats the gap of the cover"));
         return;
     }
-    let rule = FacingRule::table()
-        .iter()
+    let rule = draft
+        .tables
+        .all::<FacingRule>()
         .find(|r| r.code == "end_face_parallelism");
     let square = rule.and_then(|r| {
         let limits = Limits::of_requirement(&r.window);
@@ -219,11 +221,17 @@ fn face(
             .ok(),
         );
     }
-    let mut moves = Vec::from([String::from(
-        "stack height is shorter by what comes off: steerer length and spacers again",
+    let mut moves = Vec::from([(
+        Interface::Steerer,
+        "the stack is lower by what comes off: steerer length and spacers again",
+        true,
     )]);
     if interface == Interface::HeadLower {
-        moves.push(String::from("gap between crown and head tube again"));
+        moves.push((
+            Interface::Crown,
+            "the crown comes closer by what comes off: gap again",
+            true,
+        ));
     }
     let facing = Facing {
         interface,

@@ -30,8 +30,8 @@ mod written;
 
 pub use caution::Caution;
 pub use plan::{
-    Amount, Edge, Interface, InterfaceReport, Operation, Plan, Question, Step, Stop, Tool,
-    WeakFigure,
+    Amount, Consequence, Edge, Interface, InterfaceReport, Operation, Plan, Question, Step, Stop,
+    Tool, WeakFigure,
 };
 #[cfg(feature = "serde")]
 pub use read::SHEET_FORMAT;
@@ -39,6 +39,7 @@ pub use sheet::*;
 #[cfg(feature = "serde")]
 pub use written::*;
 
+use crate::standard::Tables;
 use draft::Draft;
 
 /// Plans the preparation of a frame.
@@ -54,7 +55,20 @@ use draft::Draft;
 /// ```
 #[must_use]
 pub fn prepare(sheet: &FrameSheet) -> Plan {
-    let mut draft = Draft::new(sheet);
+    prepare_with(sheet, Tables::ours())
+}
+
+/// As [`prepare`], with a shop's own rows beside ours.
+///
+/// ```
+/// use framegauge::{prep::{FrameSheet, prepare_with}, standard::{ShopRows, Tables}};
+/// let shop = ShopRows::default();
+/// let plan = prepare_with(&FrameSheet::default(), Tables::with(&shop).unwrap());
+/// assert!(plan.steps.is_empty());
+/// ```
+#[must_use]
+pub fn prepare_with<'a>(sheet: &'a FrameSheet, tables: Tables<'a>) -> Plan {
+    let mut draft = Draft::new(sheet, tables);
     if let Some(tube) = &sheet.seat_tube {
         seat_tube::plan(&mut draft, tube);
     }

@@ -11,7 +11,7 @@ use crate::fit::{Fit, HoleMember, ShaftMember, SizeReading, Wanted, fit_between}
 use crate::judge::{Finding, fit_words};
 use crate::measure::Limits;
 use crate::quantity::in_mm;
-use crate::standard::{FitWindow, Row};
+use crate::standard::FitWindow;
 
 /// Diameters with their places, as the fit room takes them.
 pub(super) fn sizes(readings: &[PlacedReading]) -> Vec<SizeReading> {
@@ -86,8 +86,9 @@ pub(super) fn part_in_bore(
             .findings
             .push(Finding::stated("fit", String::from(caution.words())));
     }
-    let windows: Vec<&FitWindow> = FitWindow::table()
-        .iter()
+    let windows: Vec<&FitWindow> = draft
+        .tables
+        .all::<FitWindow>()
         .filter(|w| joints.contains(&w.joint.as_ref()) && w.window.is_known() && applies(w, bore))
         .collect();
     if windows.is_empty() && !slip {

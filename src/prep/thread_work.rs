@@ -10,7 +10,7 @@ use super::facing::covered;
 use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Coating, GaugeResult, JointMaterial, ThreadState};
 use crate::judge::sizes_against;
-use crate::measure::{Outcome, Reading};
+use crate::measure::{Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
 use crate::standard::End;
 use crate::thread::{Hand, Member, ThreadLimits, ThreadSize, limits_of_size, usual_class};
@@ -118,7 +118,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
         ThreadState::Sound | ThreadState::Unstated
             if !covered(bench.coating) && bench.go != GaugeResult::Failed =>
         {
-            let question = draft.ask(
+            draft.ask(
                 bench.interface,
                 format!(
                     "{}: does the mating part or a GO gauge screw through by hand?",
@@ -128,7 +128,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
                 "GO gauge or a known good part",
             );
             report.leave.push(format!(
-                "the thread of the {} until question {question} is answered",
+                "the thread of the {}, until it has been tried",
                 bench.name
             ));
         }
@@ -223,7 +223,7 @@ fn tap(
     );
     match (found.outcome, hole, low, high) {
         (Some(Outcome::NonconformityShown), Some(hole), Some(low), Some(high))
-            if hole.value() < low =>
+            if settled_below(hole.value(), low) =>
         {
             let mut ream = DraftStep::new(
                 bench.interface,

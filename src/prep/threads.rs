@@ -11,7 +11,7 @@ use super::plan::{Interface, InterfaceReport, end_words};
 use super::sheet::{ThreadSheet, ThreadState};
 use super::thread_work::{self, OnBench};
 use crate::judge::Finding;
-use crate::standard::{End, Place, ThreadUse, find};
+use crate::standard::{End, Place, ThreadUse};
 use crate::thread::{Hand, ThreadSize};
 
 pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &ThreadSheet) {
@@ -108,7 +108,9 @@ fn size_of(
         _ => {}
     }
     let settled = identity::thread(draft, interface, sheet, report)?;
-    find::<ThreadUse>(&settled.code)
+    draft
+        .tables
+        .find::<ThreadUse>(&settled.code)
         .ok()
         .and_then(|row| row.thread.value().copied())
 }
