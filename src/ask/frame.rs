@@ -13,12 +13,12 @@ use super::read::{Read, named, said_of, text, under};
 use super::rows::walk_row;
 use super::shape::{Field, Shape};
 use super::tree::Tree;
-use super::{Answered, Ask, Basis, Context, Refusal, WithShop};
+use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence};
 use crate::identify::{Identification, InterfaceKind, Observation, Options, identify};
-use crate::prep::{Plan, WrittenSheet, prepare};
+use crate::prep::{Plan, WrittenSheet, prepare_with};
 use crate::standard::{
-    Axle, BrakeMount, CrownSeat, HeadSeat, Seatpost, Shell, Steerer, ThreadUse, Walk,
+    Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Seatpost, Shell, Steerer, ThreadUse,
 };
 use crate::thread::ThreadSize;
 use crate::{Error, ErrorKind, Grade};
@@ -173,12 +173,12 @@ fn rows_left(
     codes: &[crate::evidence::Text],
     visit: &mut dyn FnMut(&Evidence),
 ) {
-    fn of<R: WithShop + Walk>(
+    fn of<R: InShop>(
         context: &Context<'_>,
         codes: &[crate::evidence::Text],
         visit: &mut dyn FnMut(&Evidence),
     ) {
-        for row in R::table_and(context).flatten() {
+        for row in context.tables.all::<R>() {
             if codes.iter().any(|code| code == row.code()) {
                 walk_row(row, visit);
             }
@@ -215,7 +215,7 @@ impl Ask for Identify {
             .collect::<Result<Vec<_>, Error>>()?;
         let tools: Vec<&str> = self.tools.iter().map(String::as_str).collect();
         let options = Options {
-            shop: context.rows(),
+            shop: context.tables().shop(),
             also: &self.also,
             tools: &tools,
             unfinished: self.unfinished.unwrap_or_default(),
@@ -316,12 +316,12 @@ impl PrepareAnswer {
 impl Ask for Prepare {
     type Answer = PrepareAnswer;
 
-    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
+    fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         let sheet = self.sheet.0.read().map_err(|errors| {
             let errors = errors.into_iter().map(|e| under(e, "sheet")).collect();
             Refusal::all(errors).unwrap_or_else(|| super::from_tree::missing("sheet").into())
         })?;
-        let plan = prepare(&sheet);
+        let plan = prepare_with(&sheet, context.tables());
         let findings = || plan.interfaces.iter().flat_map(|i| &i.findings);
         let stops = || plan.steps.iter().filter_map(|step| step.stop.as_ref());
         let grade = findings()

@@ -45,10 +45,16 @@ impl de::Error for Refused {
         } else {
             (ErrorKind::Text, format!("{found} stands here"))
         };
+        let value = match found {
+            Unexpected::Signed(n) => n.to_string(),
+            Unexpected::Unsigned(n) => n.to_string(),
+            Unexpected::Float(n) => n.to_string(),
+            _ => String::new(),
+        };
         Self(Error::new(
             kind,
             "",
-            found,
+            value,
             problem,
             format!("write {expected}"),
         ))

@@ -7,7 +7,7 @@ use super::form::{answer, question};
 use super::read::{Read, bare, named, said_of};
 use super::shape::{Shape, told};
 use super::tree::Tree;
-use super::{Answered, Ask, Basis, Context, Refusal, WithShop};
+use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
     Fit, FitKind, HoleMember, Member, Out, Part, RingClass, RingSize, ShaftMember, SizeClass,
     SizeReading, Wanted, Windows, fit_between, iso286_sources, ring_tolerance,
@@ -265,7 +265,7 @@ pub(super) fn windows_of_joint(
     joint: &str,
     mut basis: Basis,
 ) -> Result<(Vec<Wanted>, Basis), Error> {
-    let rows = || FitWindow::table_and(context).flatten();
+    let rows = || context.tables.all::<FitWindow>();
     let mut wanted = Vec::new();
     for row in rows().filter(|row| row.joint.eq_ignore_ascii_case(joint.trim())) {
         if row.window.lower().is_none() && row.window.upper().is_none() {

@@ -23,7 +23,7 @@ use alloc::vec::Vec;
 use serde::ser::SerializeStruct;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-use crate::standard::{Row, ShopRows};
+use crate::standard::{ShopRows, Tables};
 use crate::{Error, ErrorKind};
 
 mod basis;
@@ -66,7 +66,7 @@ pub use strength::*;
 pub use threads::*;
 pub use tree::Tree;
 
-/// What every question is answered in: a shop's own rows, checked.
+/// What every question is answered in: our tables, with a shop's own rows beside them.
 ///
 /// ```
 /// use framegauge::{ask::Context, standard::ShopRows};
@@ -75,7 +75,7 @@ pub use tree::Tree;
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
 pub struct Context<'a> {
-    rows: Option<&'a ShopRows>,
+    tables: Tables<'a>,
 }
 
 impl<'a> Context<'a> {
@@ -84,14 +84,13 @@ impl<'a> Context<'a> {
     /// # Errors
     /// Those of [`ShopRows::check`]: a row of the shop's never takes a name that is taken.
     pub fn with_rows(rows: &'a ShopRows) -> Result<Self, Error> {
-        rows.check()?;
-        Ok(Self { rows: Some(rows) })
+        Tables::with(rows).map(|tables| Self { tables })
     }
 
-    /// The shop's own rows.
+    /// The tables.
     #[must_use]
-    pub const fn rows(&self) -> Option<&'a ShopRows> {
-        self.rows
+    pub const fn tables(&self) -> Tables<'a> {
+        self.tables
     }
 }
 
@@ -412,32 +411,5 @@ impl<'de> Deserialize<'de> for Question {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         Self::from_tree(Tree::deserialize(deserializer)?)
             .map_err(|e| de::Error::custom(e.to_string()))
-    }
-}
-
-/// Our rows, then the shop's.
-trait WithShop: Row {
-    /// The shop's rows of this family.
-    fn of_shop(rows: &ShopRows) -> &[Self];
-
-    fn table_and<'a>(context: &Context<'a>) -> impl Iterator<Item = &'a [Self]>
-    where
-        Self: 'a,
-    {
-        [Some(Self::table()), context.rows.map(Self::of_shop)]
-            .into_iter()
-            .flatten()
-    }
-
-    fn named<'a>(context: &Context<'a>, name: &str) -> Result<&'a Self, Error>
-    where
-        Self: 'a,
-    {
-        crate::standard::find::<Self>(name).or_else(|error| {
-            context
-                .rows
-                .and_then(|rows| crate::standard::find_in(Self::of_shop(rows), name).ok())
-                .ok_or(error)
-        })
     }
 }

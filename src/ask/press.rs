@@ -7,7 +7,7 @@ use super::mate::{MemberOf, both, fit_of};
 use super::read::{Read, known_words, named, said_of, word, words};
 use super::shape::{Shape, told};
 use super::tree::Tree;
-use super::{Answered, Ask, Basis, Context, Refusal, WithShop};
+use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
     Caution, Fit, Friction, JointShape, Material, MaterialKind, PressJoint, PressReport,
     RoughnessLoss,
@@ -93,13 +93,16 @@ impl MaterialOf {
                 Ok((material, basis.at_best(Some(crate::Grade::Shop))))
             }
             Self::Row(code) => {
-                let row = MaterialRow::named(context, code).map_err(|e| named(&e, ""))?;
+                let row = context
+                    .tables
+                    .find::<MaterialRow>(code)
+                    .map_err(|e| named(&e, ""))?;
                 let unknown = |what: &'static str, reason: &str| {
                     Error::new(
                         ErrorKind::NotTabulated,
                         "",
                         code,
-                        alloc::format!("no {what} is held for it {reason}"),
+                        alloc::format!("no {what} is held for it: {reason}"),
                         "state its constants: name, kind, youngs_modulus, poisson, strength",
                     )
                 };

@@ -10,15 +10,15 @@ use serde::Serialize;
 use super::fits::FigureName;
 use super::form::{answer, question};
 use super::shape::{Shape, told};
-use super::{Answered, Ask, Basis, Context, Refusal, WithShop};
+use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence, Figure, Text};
 use crate::measure::Limits;
 use crate::quantity::Length;
 use crate::standard::{
     Axle, Bearing, BoreWindow, BrakeFigure, BrakeMount, CrownSeat, CuttingRule, FacingRule,
-    FitWindow, FlatMountBolt, Friction, HeadSeat, HeadsetBearing, InsertionRule, Material,
-    PressPart, Rotor, Row, SeatClamp, SeatTube, Seatpost, Shell, ShellWindow, ShopRows, SpacerRule,
-    Steerer, SteererRule, ThreadUse, TorqueFigure, Walk, find, find_in,
+    FitWindow, FlatMountBolt, Friction, HeadSeat, HeadsetBearing, InShop, InsertionRule, Material,
+    PressPart, Rotor, Row, SeatClamp, SeatTube, Seatpost, Shell, ShellWindow, SpacerRule, Steerer,
+    SteererRule, ThreadUse, TorqueFigure, Walk,
 };
 use crate::{Error, ErrorKind, Grade};
 
@@ -31,12 +31,6 @@ macro_rules! families {
         pub enum AnyRow {
             $( #[doc = concat!("Of the family `", stringify!($family), "`.")] $row(Box<$row>), )*
         }
-
-        $( impl WithShop for $row {
-            fn of_shop(rows: &ShopRows) -> &[Self] {
-                &rows.$family
-            }
-        } )*
 
         /// Names of the families, as in the tables.
         fn families() -> Vec<String> {
@@ -57,7 +51,7 @@ macro_rules! families {
         /// The error that no row of this family has this name, with the nearest ones.
         fn not_found(family: &str, name: &str) -> Option<Error> {
             match family {
-                $( f if f == <$row as Row>::FAMILY => find::<$row>(name).err(), )*
+                $( f if f == <$row as Row>::FAMILY => crate::standard::find::<$row>(name).err(), )*
                 _ => None,
             }
         }
@@ -83,18 +77,13 @@ families! {
     bearing: Bearing, material: Material, friction: Friction, cutting_rule: CuttingRule,
 }
 
-fn first_of<'a, R: WithShop + 'a>(context: &Context<'a>, name: &str) -> Option<&'a R> {
-    R::table_and(context).find_map(|rows| {
-        // Not `find_in` alone: it lists the nearest names on failure, which a search over all families does not want.
-        let wanted = name.trim();
-        let called = |row: &&R| {
-            row.code().eq_ignore_ascii_case(wanted)
-                || row.aliases().iter().any(|a| a.eq_ignore_ascii_case(wanted))
-        };
-        rows.iter()
-            .find(called)
-            .and_then(|_| find_in(rows, name).ok())
-    })
+/// A row by name. Not `Tables::find`: that lists the nearest names on failure, which a search over all families does not want.
+fn first_of<'a, R: InShop + 'a>(context: &Context<'a>, name: &str) -> Option<&'a R> {
+    let wanted = name.trim();
+    let coded = |row: &&R| row.code().eq_ignore_ascii_case(wanted);
+    let called = |row: &&R| row.aliases().iter().any(|a| a.eq_ignore_ascii_case(wanted));
+    let rows = || context.tables.all::<R>();
+    rows().find(coded).or_else(|| rows().find(called))
 }
 
 /// Calls `visit` for the evidence of every figure and fact of a row.

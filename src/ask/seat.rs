@@ -8,7 +8,7 @@ use super::form::{answer, question};
 use super::mate::{SizeAt, windows_of_joint};
 use super::read::{bare, named, said_of};
 use super::shape::{Shape, told};
-use super::{Answered, Ask, Basis, Context, Refusal, WithShop};
+use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
     Caution, Conformance, Fit, HoleMember, Insertion, InsertionRule as Rule, Out, RuleDepth,
     ShaftMember, SizeReading, Wanted, fit_between, insertion,
@@ -112,7 +112,7 @@ impl Ask for SeatpostForTube {
             .by("tube less post of exactly its nominal size, on diameter");
         let (windows, mut basis) = wanted(context, self.clearance, basis)?;
         let mut posts = Vec::new();
-        for row in Seatpost::table_and(context).flatten() {
+        for row in context.tables.all::<Seatpost>() {
             let Ok(post) = ShaftMember::of_figure(&row.diameter) else {
                 continue;
             };
@@ -251,7 +251,7 @@ impl Ask for Insert {
         };
         for (index, code) in asked.into_iter().enumerate() {
             let here = |e: Error| bare(&e).within(&format!("rules[{index}]"));
-            let row = InsertionRule::named(context, code).map_err(here)?;
+            let row = context.tables.find::<InsertionRule>(code).map_err(here)?;
             let rule = rule_of(row).ok_or_else(|| {
                 here(Error::new(
                     ErrorKind::NotTabulated,
@@ -279,6 +279,7 @@ impl Ask for Insert {
         }
         let found = insertion(&rules, post, self.junction)
             .map_err(|e| said_of(&e, &[("junction", "junction")], "rules"))?;
+        let grade = Some(found.ruling.grade);
         let decision = self
             .inserted
             .map(|inserted| found.holds(&inserted, self.rule.unwrap_or_default()))
@@ -290,7 +291,7 @@ impl Ask for Insert {
                 insertion: found,
                 decision,
             },
-            basis,
+            basis: basis.at_best(grade),
         })
     }
 }

@@ -8,11 +8,11 @@ use super::read::{Read, known_words, word};
 use super::read::{bare, said_of, words};
 use super::shape::{Shape, told};
 use super::tree::Tree;
-use super::{Answered, Ask, Basis, Context, Refusal, WithShop};
+use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::Text;
 use crate::measure::{Limits, Reading};
 use crate::quantity::{Length, settled_mm};
-use crate::standard::{Row, Shell, ThreadUse, find_in};
+use crate::standard::Shell;
 use crate::thread::{
     BasicDiameters, Designation, Engagement, Grounds, Hand, Mates, Member, Side,
     ThreadLimits as Found, ThreadSize, ThreeWire as Wires, Turn, VISIBLE_DRIFT, engagement_group,
@@ -243,9 +243,10 @@ impl Ask for HandOf {
             Err(error) if field == "pattern" => return Err(said_of(&error, &[], field).into()),
             Err(error) => {
                 // A row of the tables or of the shop that states its hands.
-                let row = Shell::table_and(context)
-                    .find_map(|rows| find_in(rows, name).ok())
-                    .ok_or_else(|| said_of(&error, &[], field))?;
+                let row = context
+                    .tables
+                    .find::<Shell>(name)
+                    .map_err(|_| said_of(&error, &[], field))?;
                 let fact = row.hand_fact(self.side).filter(|fact| fact.is_known());
                 let (Some(hand), Some(evidence)) =
                     (row.hand(self.side), fact.and_then(crate::Fact::evidence))
@@ -274,27 +275,13 @@ impl Ask for HandOf {
             }
         };
         let turn = turning(known, self.side).map_err(|e| said_of(&e, &[], "side"))?;
-        let basis = Basis::graded(known.grade)
-            .by(known.basis)
-            .noting(known.note);
-        // Where the tables hold a row of this pattern, its sources are named.
-        let of_shell = crate::standard::find::<Shell>(known.code)
-            .ok()
-            .and_then(|row| row.hand_fact(self.side));
-        let of_use = || {
-            let row = ThreadUse::table()
-                .iter()
-                .find(|row| row.code.starts_with(known.code))?;
-            let sided = match self.side {
-                Side::Drive => row.hand_right.as_ref(),
-                Side::NonDrive => row.hand_left.as_ref(),
-            };
-            sided.or(row.hand.as_ref())
-        };
-        let basis = match of_shell.or_else(of_use).and_then(crate::Fact::evidence) {
-            Some(evidence) => basis.citing(evidence.sources()),
-            None => basis,
-        };
+        let mut basis = Basis::of(turn.evidence);
+        if let Some(side) = known
+            .side(self.side)
+            .filter(|side| !side.disputed.is_empty())
+        {
+            basis = basis.noting(format!("disputed: another source {}", side.disputed));
+        }
         Ok(Answered {
             answer: HandAnswer {
                 of: known.name.into(),

@@ -2,7 +2,7 @@
 
 use alloc::borrow::{Cow, ToOwned};
 use alloc::format;
-use alloc::string::ToString;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
@@ -60,7 +60,7 @@ impl Tree<'_> {
             Self::Large(n) => n.to_string(),
             Self::Number(n) => n.to_string(),
             Self::YesNo(b) => b.to_string(),
-            Self::Null | Self::List(_) | Self::Fields(_) => self.word().to_owned(),
+            Self::Null | Self::List(_) | Self::Fields(_) => String::new(),
         };
         let number = matches!(self, Self::Whole(_) | Self::Large(_) | Self::Number(_));
         if number && expected.contains("unit") {
