@@ -14,7 +14,7 @@ code = "own_40"
 name = "Invented 40 mm shell"
 bore = { lower = "39.95 mm", upper = "40.00 mm", from = ["our drawing 12 @ sheet 1"] }
 widths = [{ nominal = "73 mm", from = ["our drawing 12"] }]
-located_by = { value = "edge", from = ["our drawing 12"] }
+located_by = { value = "seat", from = ["our drawing 12"] }
 
 [[seatpost]]
 code = "own_28_9"
