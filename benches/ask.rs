@@ -2,6 +2,8 @@
 //!
 //! `cargo bench --bench ask`. Target for simple questions: 200 000 lines a second on one core, so 5 microseconds a line.
 
+#![allow(clippy::expect_used)]
+
 use divan::counter::ItemsCount;
 use divan::{Bencher, black_box};
 use framegauge::ask::{Context, answer_line};
