@@ -64,13 +64,18 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &BrakeSheet) {
     let plane = survey.least_squares();
     let u = survey.reading_uncertainty();
     let range = Reading::new(survey.range(), u * core::f64::consts::SQRT_2);
+    // A slope that rounds to nothing has no sign.
+    let degrees = |slope: f64| {
+        let angle = libm::atan(slope).to_degrees();
+        if angle.abs() < 0.005 { 0.0 } else { angle }
+    };
     report.findings.push(Finding::stated(
         if sheet.after.is_empty() { "faces as found" } else { "faces after the pass" },
         format!(
             "{} between the highest and the lowest place; side slope {:.2} deg, along the mount {:.2} deg",
             in_mm(survey.range()),
-            libm::atan(plane.plane().slope_y()).to_degrees(),
-            libm::atan(plane.plane().slope_x()).to_degrees()
+            degrees(plane.plane().slope_y()),
+            degrees(plane.plane().slope_x())
         ),
     ));
     report.findings.push(Finding::stated("which tilt matters", "side slope rolls the caliper and is not adjustable; a height difference along the mount only moves the pads in the plane of the rotor"));

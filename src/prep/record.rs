@@ -28,6 +28,8 @@ pub enum Progress {
     Planned,
     /// Done: the readings after it ask for nothing more.
     Done,
+    /// Not shown either way: something must be measured or asked before it can be called done.
+    Undecided,
     /// One more pass.
     OneMorePass,
     /// Stopped: nothing more may come off.
@@ -44,6 +46,7 @@ impl Progress {
             Self::Nothing => "nothing to do",
             Self::Planned => "planned, no readings after it yet",
             Self::Done => "done",
+            Self::Undecided => "undecided, measure or ask first",
             Self::OneMorePass => "one more pass",
             Self::Stopped => "stopped",
             Self::Referred => "referred",
@@ -118,9 +121,9 @@ pub fn record(sheet: &FrameSheet, tables: Tables<'_>) -> Record {
     }
 }
 
-/// Whether a step belongs to an interface; the sides of a shell belong to the shell.
-fn belongs(step: Interface, interface: Interface) -> bool {
-    step == interface || (interface == Interface::Shell && matches!(step, Interface::ShellSide(_)))
+/// Whether a step or a question belongs to an interface; the sides of a shell belong to the shell.
+fn belongs(part: Interface, interface: Interface) -> bool {
+    part == interface || (interface == Interface::Shell && matches!(part, Interface::ShellSide(_)))
 }
 
 fn entry(interface: Interface, before: &Plan, now: &Plan, sheet: &FrameSheet) -> RecordEntry {
@@ -158,6 +161,7 @@ fn entry(interface: Interface, before: &Plan, now: &Plan, sheet: &FrameSheet) ->
     };
     let more = left.iter().find(|s| cuts(s.operation));
     let refused = left.iter().find(|s| s.operation == Operation::Refer);
+    let asked = now.questions.iter().find(|q| belongs(q.interface, interface));
     let stopped = now
         .interfaces
         .iter()
@@ -168,13 +172,13 @@ fn entry(interface: Interface, before: &Plan, now: &Plan, sheet: &FrameSheet) ->
                 .find(|l| l.contains("nothing more may come off"))
         });
     let (progress, words) = if planned.is_empty() && !worked {
-        (Progress::Nothing, String::from("nothing had to be done"))
+        (Progress::Nothing, String::from("what is there stays as it is"))
     } else if let Some(step) = refused {
         (Progress::Referred, format!("{}: {}", step.title, step.why))
     } else if !worked {
         (
             Progress::Planned,
-            String::from("planned; write the readings after the work into the sheet"),
+            String::from("write the readings after the work into the sheet"),
         )
     } else if let Some(reason) = stopped {
         (Progress::Stopped, reason.clone())
@@ -183,6 +187,8 @@ fn entry(interface: Interface, before: &Plan, now: &Plan, sheet: &FrameSheet) ->
             format!(", {} to {} {}", in_mm(a.least), in_mm(a.most), a.counted)
         });
         (Progress::OneMorePass, format!("{}{how_deep}", step.title))
+    } else if let Some(question) = asked {
+        (Progress::Undecided, question.ask.clone())
     } else {
         (
             Progress::Done,
@@ -230,6 +236,19 @@ const fn mark(outcome: Option<Outcome>) -> &'static str {
     }
 }
 
+fn findings(f: &mut fmt::Formatter<'_>, head: &str, findings: &[Finding]) -> fmt::Result {
+    for finding in findings {
+        let outcome = mark(finding.outcome);
+        let gap = if outcome.is_empty() { "" } else { " -> " };
+        writeln!(
+            f,
+            "  {head}: {}: {}{gap}{outcome}",
+            finding.what, finding.words
+        )?;
+    }
+    Ok(())
+}
+
 impl fmt::Display for Record {
     /// Plain text for the customer.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -245,20 +264,11 @@ impl fmt::Display for Record {
                 entry.progress.words(),
                 entry.words
             )?;
-            for (head, findings) in [("found", &entry.before), ("after", &entry.after)] {
-                for finding in findings {
-                    let outcome = mark(finding.outcome);
-                    let gap = if outcome.is_empty() { "" } else { " -> " };
-                    writeln!(
-                        f,
-                        "  {head}: {}: {}{gap}{outcome}",
-                        finding.what, finding.words
-                    )?;
-                }
-            }
+            findings(f, "found", &entry.before)?;
             for title in &entry.planned {
                 writeln!(f, "  planned: {title}")?;
             }
+            findings(f, "after", &entry.after)?;
         }
         writeln!(
             f,
