@@ -1,13 +1,19 @@
 //! Plans the preparation of a frame from its sheet.
 //!
 //! `cargo run --example prepare_frame -- examples/frames/painted_steel.toml [--json]`; `-` reads from standard input.
+//! `--record text` or `--record markdown` prints the before-and-after record instead, `--pictures DIR` draws the faces, and
+//! `--rows FILE` brings a shop's own rows (TOML or JSON, in the words of `data/`).
 //! The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits; 2: bad sheet.
 mod support;
 
 use std::io::Read;
+use std::path::Path;
 use std::process::ExitCode;
 
-use framegauge::prep::{Operation, WrittenSheet, prepare};
+use framegauge::prep::{
+    Operation, Picture, Progress, WrittenSheet, pictures, prepare_with, record,
+};
+use framegauge::standard::{ShopRows, Tables};
 use framegauge::{Error, ErrorKind};
 use support::{Answer, Words, answer};
 
@@ -19,19 +25,69 @@ fn main() -> ExitCode {
 }
 
 fn run() -> Result<Answer, Error> {
-    let words = Words::read(&[], &[])?;
+    let words = Words::read(&["record", "pictures", "rows"], &[])?;
     let path = words.at(
         0,
         "sheet",
         "prepare_frame examples/frames/painted_steel.toml",
     )?;
+    let shop = match words.named("rows") {
+        Some(file) => parse::<ShopRows>(&read(file)?)?,
+        None => ShopRows::default(),
+    };
+    let tables = Tables::with(&shop)?;
     let text = read(path)?;
-    let written = parse(&text)?;
-    let sheet = written.read().map_err(|errors| all_of(errors, &text))?;
-    let plan = prepare(&sheet);
+    let written: WrittenSheet = parse(&text)?;
+    let sheet = written
+        .read_with(tables)
+        .map_err(|errors| all_of(errors, &text))?;
+    let plan = prepare_with(&sheet, tables);
+    if let Some(folder) = words.named("pictures") {
+        draw(Path::new(folder), &pictures(&sheet, &plan))?;
+    }
     let open =
         !plan.questions.is_empty() || plan.steps.iter().any(|s| s.operation == Operation::Refer);
-    Ok(Answer::new(&plan, plan.to_string(), !open))
+    match words.named("record") {
+        None => Ok(Answer::new(&plan, plan.to_string(), !open)),
+        Some(form) => {
+            let record = record(&sheet, tables);
+            let text = match form {
+                "text" => record.to_string(),
+                "markdown" => record.markdown(),
+                other => {
+                    return Err(Error::new(
+                        ErrorKind::UnknownName,
+                        "--record",
+                        other,
+                        "no such form",
+                        "text or markdown",
+                    ));
+                }
+            };
+            let finished = record
+                .entries
+                .iter()
+                .all(|e| matches!(e.progress, Progress::Done | Progress::Nothing));
+            Ok(Answer::new(&record, text, finished))
+        }
+    }
+}
+
+fn draw(folder: &Path, pictures: &[Picture]) -> Result<(), Error> {
+    let fail = |e: std::io::Error| {
+        Error::new(
+            ErrorKind::Missing,
+            "--pictures",
+            folder.display(),
+            e.to_string(),
+            "name a folder that can be written",
+        )
+    };
+    std::fs::create_dir_all(folder).map_err(fail)?;
+    for picture in pictures {
+        std::fs::write(folder.join(format!("{}.svg", picture.name)), &picture.svg).map_err(fail)?;
+    }
+    Ok(())
 }
 
 fn read(path: &str) -> Result<String, Error> {
@@ -88,7 +144,7 @@ fn read(path: &str) -> Result<String, Error> {
     Ok(text)
 }
 
-fn parse(text: &str) -> Result<WrittenSheet, Error> {
+fn parse<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, Error> {
     let remedy = "see examples/frames/ for the form of a sheet";
     if text.trim_start().starts_with('{') {
         return serde_json::from_str(text).map_err(|e| {

@@ -9,8 +9,11 @@
 
 use framegauge::ErrorKind;
 use framegauge::measure::Outcome;
-use framegauge::prep::{Interface, Operation, Plan, WrittenSheet, prepare};
-use framegauge::standard::End;
+use framegauge::prep::{
+    Interface, Operation, Plan, Progress, Record, WrittenSheet, pictures, prepare, prepare_with,
+    record,
+};
+use framegauge::standard::{End, ShopRows, Tables};
 use framegauge::thread::{Hand, Side, Turn};
 use framegauge::{in_mm, mm, settled_mm};
 use proptest::prelude::*;
@@ -518,4 +521,94 @@ fn ends_are_kept_apart() {
     );
     assert_eq!(plan.interfaces[0].title, "front axle");
     assert_eq!(End::Front.to_string(), "front");
+}
+
+fn job(text: &str) -> Record {
+    let tables = Tables::ours();
+    record(&sheet(text).read_with(tables).unwrap_or_else(|e| panic!("{e:?}")), tables)
+}
+
+fn progress(record: &Record, interface: Interface) -> (Progress, String) {
+    let entry = record.entries.iter().find(|e| e.interface == interface).unwrap();
+    (entry.progress, entry.words.clone())
+}
+
+/// The frame after a first pass: what is done, what needs one more pass, what waits, what came off beyond the plan.
+#[test]
+fn the_record_of_a_first_pass() {
+    let record = job(&frame("painted_steel_after"));
+    for (interface, expected) in [
+        (Interface::SeatTube, Progress::Done),
+        (Interface::Shell, Progress::OneMorePass),
+        (Interface::HeadUpper, Progress::Nothing),
+        (Interface::HeadLower, Progress::Done),
+        (Interface::Crown, Progress::Planned),
+        (Interface::Brake(0), Progress::Done),
+        (Interface::Brake(1), Progress::Planned),
+    ] {
+        assert_eq!(progress(&record, interface).0, expected, "{interface:?}");
+    }
+    // Narrowest place before 27.02 mm, after 27.21 mm: readings of the sheet, subtracted.
+    let tube = record.entries.iter().find(|e| e.interface == Interface::SeatTube).unwrap();
+    assert!((settled_mm(tube.removed[0].value()) - 0.19).abs() < 1e-9);
+    // Highest probe before 0.055 mm, after -0.102 mm; the plan asked for less.
+    let (_, words) = progress(&record, Interface::Brake(0));
+    assert!(words.contains("more came off than was planned (0.157 mm"), "{words}");
+    let page = record.markdown();
+    assert!(page.contains("Invented data") && page.contains("| seat tube | done |"), "{page}");
+    assert!(record.entries.iter().all(|e| e.progress != Progress::Planned || e.after.is_empty()));
+}
+
+/// Without readings after it nothing is called done, and equal readings say that nothing came off.
+#[test]
+fn nothing_is_done_by_itself() {
+    let before = job(&frame("painted_steel"));
+    assert!(before.entries.iter().all(|e| e.progress != Progress::Done && e.after.is_empty()));
+    let bore = "\"10 mm deep, 0 deg: 27.10 mm\", \"60 mm deep, 0 deg: 27.12 mm\"";
+    let text = format!(
+        "format = 1\nframe = \"f\"\nmaterial = \"steel\"\n[instruments]\ninside = \"telescoping_gauge\"\n[seat_tube]\nbelieved = \"27.2\"\ncoating = \"overspray\"\nclear_depth = \"210 mm\"\nbore = [{bore}]\nafter = [{bore}]\n"
+    );
+    let same = job(&text);
+    let tube = &same.entries[0];
+    assert!(tube.after.iter().any(|f| f.words.contains("nothing that these readings can see came off")), "{tube:#?}");
+    assert_ne!(tube.progress, Progress::Done);
+}
+
+/// A picture of every face that was surveyed, before and after; names that are file names.
+#[test]
+fn every_surveyed_face_is_drawn() {
+    let sheet = sheet(&frame("painted_steel_after")).read().unwrap();
+    let drawn = pictures(&sheet, &prepare(&sheet));
+    let names: Vec<&str> = drawn.iter().map(|p| p.name.as_str()).collect();
+    assert_eq!(
+        names,
+        [
+            "shell_drive_before",
+            "shell_drive_after",
+            "shell_non_drive_before",
+            "brake_1_rear_before",
+            "brake_1_rear_after",
+            "brake_2_front_before"
+        ]
+    );
+    assert!(drawn.iter().all(|p| p.svg.starts_with("<svg") && p.svg.trim_end().ends_with("</svg>")));
+}
+
+/// A shop's row is believed like ours, keeps the grade `shop`, and never displaces a name of ours.
+#[test]
+fn a_shops_own_row_reaches_the_plan() {
+    let rows = std::fs::read_to_string(format!("{}/examples/rows/shop.toml", env!("CARGO_MANIFEST_DIR"))).unwrap();
+    let shop: ShopRows = toml::from_str(&rows).unwrap();
+    let tables = Tables::with(&shop).unwrap();
+    let text = "format = 1\nframe = \"f\"\nmaterial = \"steel\"\n[seat_tube]\nbelieved = \"shop_26_1\"\ncoating = \"bare\"\nbore = [\"10 mm deep, 0 deg: 26.10 mm +/- 0.01 mm\", \"10 mm deep, 90 deg: 26.11 mm +/- 0.01 mm\"]\n";
+    let read = sheet(text).read_with(tables).unwrap();
+    let plan = prepare_with(&read, tables);
+    let words = words_of(&plan, Interface::SeatTube);
+    assert!(words.contains("This can be `shop_26_1`"), "{words}");
+    let ours = self::plan(text);
+    let words = words_of(&ours, Interface::SeatTube);
+    assert!(!words.contains("This can be `shop_26_1`"), "{words}");
+    let clash: ShopRows = toml::from_str(&rows.replace("shop_26_1", "27.2")).unwrap();
+    let refused = Tables::with(&clash).unwrap_err();
+    assert!(refused.to_string().contains("27.2"), "{refused}");
 }

@@ -14,7 +14,7 @@ use super::sheet::{BrakeSheet, JointMaterial, PadPoint};
 use crate::face::{self, Allowance, CutLimit, LimitKind, PadSurvey, Point};
 use crate::judge::Finding;
 use crate::measure::{Limits, Outcome, Reading, decide, settled_below};
-use crate::quantity::{in_mm, mm, to_mm};
+use crate::quantity::{Length, in_mm, mm, to_mm};
 use crate::standard::{BrakeFigure, BrakeSystem, End, FlatMountBolt};
 use crate::thread::Turn;
 
@@ -58,16 +58,24 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &BrakeSheet) {
             return;
         }
     };
+    if !sheet.after.is_empty() {
+        came_off(sheet, &mut report);
+    }
     let plane = survey.least_squares();
     let u = survey.reading_uncertainty();
     let range = Reading::new(survey.range(), u * core::f64::consts::SQRT_2);
+    // A slope that rounds to nothing has no sign.
+    let degrees = |slope: f64| {
+        let angle = libm::atan(slope).to_degrees();
+        if angle.abs() < 0.005 { 0.0 } else { angle }
+    };
     report.findings.push(Finding::stated(
         if sheet.after.is_empty() { "faces as found" } else { "faces after the pass" },
         format!(
             "{} between the highest and the lowest place; side slope {:.2} deg, along the mount {:.2} deg",
             in_mm(survey.range()),
-            libm::atan(plane.plane().slope_y()).to_degrees(),
-            libm::atan(plane.plane().slope_x()).to_degrees()
+            degrees(plane.plane().slope_y()),
+            degrees(plane.plane().slope_x())
         ),
     ));
     report.findings.push(Finding::stated("which tilt matters", "side slope rolls the caliper and is not adjustable; a height difference along the mount only moves the pads in the plane of the rotor"));
@@ -102,7 +110,7 @@ const fn system_words(system: BrakeSystem) -> &'static str {
     }
 }
 
-fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
+pub(super) fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
     let mut pads = Vec::with_capacity(points.len());
     let mut worst = mm(0.0);
     for point in points {
@@ -114,6 +122,39 @@ fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
         });
     }
     PadSurvey::new("wheel axle", pads, worst)
+}
+
+/// What came off at the places that were read both times.
+fn came_off(sheet: &BrakeSheet, report: &mut InterfaceReport) {
+    let near = |a: Length, b: Length| (a - b).abs() < mm(0.5);
+    let removed: Vec<Reading> = sheet
+        .points
+        .iter()
+        .filter_map(|b| {
+            let a = sheet
+                .after
+                .iter()
+                .find(|a| near(a.along, b.along) && near(a.across, b.across))?;
+            Some(b.height.less(&a.height))
+        })
+        .collect();
+    let words = match crate::judge::extremes(&removed).as_slice() {
+        [least, ..] if least.value() < -least.expanded_uncertainty() * 2.0 => {
+            String::from("a place stands higher than before: the two surveys do not share a datum")
+        }
+        [least, most] => format!(
+            "{} to {} ± {}",
+            in_mm(least.value()),
+            in_mm(most.value()),
+            in_mm(most.expanded_uncertainty())
+        ),
+        [only] => format!("{only}"),
+        _ => String::from("the two surveys share no places"),
+    };
+    report.findings.push(Finding {
+        readings: removed,
+        ..Finding::stated("what came off", words)
+    });
 }
 
 /// The slope at which a pad of this length touches a centred rotor with this clearance a side: asin(2 c / L).

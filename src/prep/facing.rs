@@ -38,7 +38,11 @@ pub(super) struct Facing<'a> {
 }
 
 /// The survey of a face from its readings.
-fn survey(face: &Face, probes: &[(Angle, Reading)], datum: &str) -> Result<RingSurvey, Error> {
+pub(super) fn survey(
+    face: &Face,
+    probes: &[(Angle, Reading)],
+    datum: &str,
+) -> Result<RingSurvey, Error> {
     let radius = |what: &'static str, length: Option<Length>| {
         length
             .ok_or_else(|| {
@@ -313,7 +317,7 @@ fn compare(face: &Face, now: &RingSurvey, report: &mut InterfaceReport) {
     };
     report.findings.push(Finding {
         readings: removed,
-        ..Finding::stated("what the pass removed", words)
+        ..Finding::stated("what came off", words)
     });
 }
 

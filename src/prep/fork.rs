@@ -10,10 +10,11 @@ use super::facing::covered;
 use super::plan::{Interface, InterfaceReport, Operation};
 use super::press;
 use super::sheet::{CrownSheet, SteererSheet};
-use crate::fit::{HoleMember, ShaftMember, SizeReading, fit_between};
+use crate::fit::{HoleMember, ShaftMember, SizeReading, fit_between, steerer_length};
 use crate::judge::{Finding, fit_words, sizes_against, spread};
-use crate::measure::{Limits, Outcome};
-use crate::standard::{CrownSeat, FitWindow, Steerer};
+use crate::measure::{Limits, Outcome, settled_below};
+use crate::quantity::{in_mm, mm};
+use crate::standard::{CrownSeat, FitWindow, Steerer, SteererRule};
 
 pub(super) fn crown(draft: &mut Draft<'_>, sheet: &CrownSheet) {
     let interface = Interface::Crown;
@@ -157,5 +158,52 @@ pub(super) fn steerer(draft: &mut Draft<'_>, sheet: &SteererSheet) {
                 .push(Finding::stated("quill", format!("{quill}")).resting_on(quill.evidence()));
         }
     }
+    length(draft, sheet, &mut report);
     draft.report(report);
+}
+
+/// Length against what stands on the steerer: its end stays a little below the top of the stem.
+fn length(draft: &mut Draft<'_>, sheet: &SteererSheet, report: &mut InterfaceReport) {
+    if sheet.stack.is_empty() {
+        return;
+    }
+    let rule = draft
+        .tables
+        .all::<SteererRule>()
+        .find(|r| r.code == "steerer_below_stack");
+    let Some((rule, below)) =
+        rule.and_then(|r| Some((r, r.window.nominal().or_else(|| r.window.lower())?)))
+    else {
+        return;
+    };
+    let Ok(wanted) = steerer_length(&sheet.stack, below) else {
+        return;
+    };
+    let mut words = format!(
+        "{} wanted: what stands on it, less {} below the top",
+        in_mm(wanted.value()),
+        in_mm(below)
+    );
+    if let Some(length) = sheet.length {
+        let spare = length.less(&wanted);
+        let off = spare.value();
+        words.push_str(
+            &if settled_below(mm(0.0), off - spare.expanded_uncertainty()) {
+                format!(
+                    "; it is {} longer: cut only after the head-tube faces are finished",
+                    in_mm(off)
+                )
+            } else if settled_below(off + spare.expanded_uncertainty(), mm(0.0)) {
+                format!(
+                    "; it is {} too short: fewer spacers or another stem, never less grip",
+                    in_mm(-off)
+                )
+            } else {
+                String::from("; it has that length as far as the readings tell")
+            },
+        );
+    }
+    report
+        .findings
+        .push(Finding::stated("steerer length", words).resting_on(rule.window.evidence()));
 }

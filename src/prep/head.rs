@@ -10,7 +10,7 @@ use super::facing::{self, Facing, covered};
 use super::head_bore;
 use super::plan::{Interface, InterfaceReport, Operation};
 use super::press;
-use super::sheet::{Fitted, HeadEnd, JointMaterial};
+use super::sheet::{Coating, Fitted, HeadEnd, JointMaterial};
 use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
 use crate::judge::Finding;
@@ -18,7 +18,9 @@ use crate::measure::Limits;
 use crate::quantity::{in_mm, mm};
 use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, SeatKind};
 
-pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
+pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, measured: &HeadEnd) {
+    let now = after_work(measured);
+    let end = now.as_ref().unwrap_or(measured);
     let mut report = InterfaceReport {
         interface,
         title: format!("{interface}"),
@@ -37,6 +39,9 @@ pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
         report.findings.push(Finding::stated("fitted part", format!("{name} stays: forcing it out costs more than it is worth. Mask it, and check that its bearing turns")));
         draft.report(report);
         return;
+    }
+    if now.is_some() {
+        press::came_off(&measured.bore, &measured.after, &mut report);
     }
     let seat = super::identity::head(draft, interface, end, &mut report)
         .and_then(|settled| draft.tables.find::<HeadSeat>(&settled.code).ok());
@@ -63,6 +68,17 @@ pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
     }
     face(draft, interface, end, slip, &mut report);
     draft.report(report);
+}
+
+/// The end as it is after the work: its later readings, on metal.
+fn after_work(end: &HeadEnd) -> Option<HeadEnd> {
+    if end.after.is_empty() {
+        return None;
+    }
+    let mut now = end.clone();
+    now.bore.clone_from(&end.after);
+    now.common.coating = Coating::Bare;
+    Some(now)
 }
 
 /// An integrated seat: cleaned, never cut here. The outer angle of the bearing belongs to the frame.

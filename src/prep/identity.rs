@@ -298,7 +298,11 @@ pub(super) fn seat_tube(
     tube: &SeatTubeSheet,
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
-    let mut seen = bores(&tube.bore);
+    let mut seen = bores(if tube.after.is_empty() {
+        &tube.bore
+    } else {
+        &tube.after
+    });
     seen.extend(observed(Feature::OutsideDiameter, &tube.outside));
     seen.extend(belief(tube.common.believed.as_ref()));
     settle(

@@ -8,12 +8,14 @@ mod fork;
 mod head;
 mod head_bore;
 mod identity;
+mod picture;
 mod plan;
 mod press;
 #[cfg(feature = "serde")]
 mod read;
 #[cfg(feature = "serde")]
 mod read_places;
+mod record;
 mod seat_post;
 mod seat_size;
 mod seat_tube;
@@ -29,12 +31,14 @@ mod values;
 mod written;
 
 pub use caution::Caution;
+pub use picture::{Picture, pictures};
 pub use plan::{
     Amount, Consequence, Edge, Interface, InterfaceReport, Operation, Plan, Question, Step, Stop,
     Tool, WeakFigure,
 };
 #[cfg(feature = "serde")]
 pub use read::SHEET_FORMAT;
+pub use record::{Progress, Record, RecordEntry, record};
 pub use sheet::*;
 #[cfg(feature = "serde")]
 pub use written::*;

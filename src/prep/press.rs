@@ -148,3 +148,38 @@ pub(super) fn held(fit: &Fit, what: &str, window: &FitWindow) -> Option<Finding>
         window.window.evidence(),
     ))
 }
+
+/// What came off a bore, by its smallest and largest diameters before and after.
+pub(super) fn came_off(
+    before: &[PlacedReading],
+    after: &[PlacedReading],
+    report: &mut InterfaceReport,
+) {
+    let plain = |readings: &[PlacedReading]| readings.iter().map(|p| p.reading).collect::<Vec<_>>();
+    let (old, new) = (
+        crate::judge::extremes(&plain(before)),
+        crate::judge::extremes(&plain(after)),
+    );
+    let (Some(old_small), Some(new_small)) = (old.first(), new.first()) else {
+        return;
+    };
+    let removed = new_small.less(old_small);
+    let words = if removed.value() < -removed.expanded_uncertainty() {
+        format!(
+            "the bore reads {} narrower than before: measured elsewhere, or not clean",
+            in_mm(-removed.value())
+        )
+    } else if removed.value() <= removed.expanded_uncertainty() {
+        String::from("nothing that these readings can see came off")
+    } else {
+        format!(
+            "{} ± {} on diameter at the narrowest place",
+            in_mm(removed.value()),
+            in_mm(removed.expanded_uncertainty())
+        )
+    };
+    report.findings.push(Finding {
+        readings: Vec::from([removed]),
+        ..Finding::stated("what came off", words)
+    });
+}

@@ -75,7 +75,11 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
         draft.report(report);
         return;
     }
-    let size = if facing::covered(tube.common.coating) {
+    if !tube.after.is_empty() {
+        press::came_off(&tube.bore, &tube.after, &mut report);
+    }
+    // After the reamer there is no paint left to hide anything.
+    let size = if facing::covered(tube.common.coating) && tube.after.is_empty() {
         seat_size::painted_size(draft, tube, &shape, &mut report)
     } else {
         identity::seat_tube(draft, tube, &mut report).and_then(|settled| {

@@ -8,7 +8,8 @@ use super::caution::Caution;
 use super::draft::{Draft, DraftStep, Stage};
 use super::facing::{self, Facing};
 use super::plan::{Interface, InterfaceReport, Operation};
-use super::sheet::{JointMaterial, ShellSheet, ShellSide};
+use super::press;
+use super::sheet::{Coating, GaugeResult, JointMaterial, ShellSheet, ShellSide, ThreadState};
 use super::shell_press;
 use super::thread_work::{self, OnBench};
 use crate::evidence::Grade;
@@ -21,7 +22,9 @@ use crate::thread::{PitchDrift, Side};
 
 const HERE: Interface = Interface::Shell;
 
-pub(super) fn plan(draft: &mut Draft<'_>, sheet: &ShellSheet) {
+pub(super) fn plan(draft: &mut Draft<'_>, measured: &ShellSheet) {
+    let now = after_work(measured);
+    let sheet = now.as_ref().unwrap_or(measured);
     let mut report = InterfaceReport {
         interface: HERE,
         title: String::from("bottom-bracket shell"),
@@ -29,6 +32,9 @@ pub(super) fn plan(draft: &mut Draft<'_>, sheet: &ShellSheet) {
         findings: Vec::new(),
         leave: Vec::new(),
     };
+    if !measured.after.is_empty() {
+        press::came_off(&measured.bore, &measured.after, &mut report);
+    }
     let settled = super::identity::shell(draft, sheet, &mut report);
     if !sheet.width.is_empty() {
         report.findings.push(Finding {
@@ -51,6 +57,40 @@ pub(super) fn plan(draft: &mut Draft<'_>, sheet: &ShellSheet) {
         }
     }
     draft.report(report);
+}
+
+/// The shell as it is after the work: later readings stand for earlier ones, on metal.
+fn after_work(shell: &ShellSheet) -> Option<ShellSheet> {
+    let tried = |side: &ShellSide| {
+        side.go_after != GaugeResult::Untried || side.not_go_after != GaugeResult::Untried
+    };
+    if shell.after.is_empty() && !tried(&shell.drive) && !tried(&shell.non_drive) {
+        return None;
+    }
+    let mut now = shell.clone();
+    now.common.coating = Coating::Bare;
+    if !shell.after.is_empty() {
+        now.bore.clone_from(&shell.after);
+    }
+    for side in [&mut now.drive, &mut now.non_drive] {
+        if side.go_after != GaugeResult::Untried || side.not_go_after != GaugeResult::Untried {
+            side.go = side.go_after;
+            side.not_go = side.not_go_after;
+            side.state = state_after(side.go, side.state);
+        }
+    }
+    Some(now)
+}
+
+/// A thread that takes its gauge by hand is sound, whatever it was before.
+pub(super) fn state_after(go: GaugeResult, before: ThreadState) -> ThreadState {
+    match (go, before) {
+        (
+            GaugeResult::Passed,
+            ThreadState::Fouled | ThreadState::Rough | ThreadState::Uncut | ThreadState::Unstated,
+        ) => ThreadState::Sound,
+        (_, other) => other,
+    }
 }
 
 fn halves(sheet: &ShellSheet, shell: &Shell, report: &mut InterfaceReport) {

@@ -9,7 +9,7 @@ use super::draft::{Draft, DraftStep, Stage};
 use super::facing::covered;
 use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Coating, GaugeResult, JointMaterial, ThreadState};
-use crate::judge::sizes_against;
+use crate::judge::{Finding, sizes_against};
 use crate::measure::{Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
 use crate::standard::End;
@@ -63,6 +63,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
         }
         report.findings.push(found);
     }
+    gauged(&bench.name, bench.go, bench.not_go, report);
     let mut checks = Vec::from([
         String::from("GO gauge or a known good part: screws through by hand"),
         String::from("NOT GO gauge: stops within two turns from either end"),
@@ -140,6 +141,26 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
             };
             draft.step(chase(&bench, tool("chaser"), checks, why));
         }
+    }
+}
+
+/// What the gauges did, as it was written down.
+fn gauged(name: &str, go: GaugeResult, not_go: GaugeResult, report: &mut InterfaceReport) {
+    let go = match go {
+        GaugeResult::Untried => None,
+        GaugeResult::Passed => Some("GO went through by hand"),
+        GaugeResult::Failed => Some("GO did not go through by hand"),
+    };
+    let not_go = match not_go {
+        GaugeResult::Untried => None,
+        GaugeResult::Passed => Some("NOT GO stopped within two turns"),
+        GaugeResult::Failed => Some("NOT GO went in further than two turns"),
+    };
+    let words: Vec<&str> = go.into_iter().chain(not_go).collect();
+    if !words.is_empty() {
+        report
+            .findings
+            .push(Finding::stated(format!("gauge, {name}"), words.join("; ")));
     }
 }
 
