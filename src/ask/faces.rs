@@ -23,6 +23,12 @@ told! {
 
 question! {
     /// A probed place of a face.
+    ///
+    /// ```
+    /// use framegauge::ask::{ProbeAt, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"at":"90 deg","height":"0.03 +/- 0.008 mm"}"#).unwrap();
+    /// assert!(ProbeAt::read(&tree).unwrap().radius.is_none());
+    /// ```
     ProbeAt {
         /// Direction, clockwise from 12 o'clock as seen from outside.
         at: Angle,
@@ -35,6 +41,12 @@ question! {
 
 question! {
     /// A limit on what may come off: stated as an amount, as a size that must stay, or as not known.
+    ///
+    /// ```
+    /// use framegauge::ask::{LimitOf, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"what":"least width","measured":"68.4 +/- 0.02 mm","least":"68 mm"}"#).unwrap();
+    /// assert_eq!(LimitOf::read(&tree).unwrap().what, "least width");
+    /// ```
     LimitOf {
         /// What it protects, in words.
         what: String,
@@ -233,6 +245,12 @@ impl Ask for Face {
 
 question! {
     /// A diameter at a place of a bore.
+    ///
+    /// ```
+    /// use framegauge::ask::{BoreAt, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"at":"0 deg","depth":"5 mm","diameter":"43.97 +/- 0.01 mm","gauge":"three_point"}"#).unwrap();
+    /// assert!(BoreAt::read(&tree).unwrap().gauge.is_some());
+    /// ```
     BoreAt {
         /// Direction of one contact.
         at: Angle,

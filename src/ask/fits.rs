@@ -118,6 +118,12 @@ impl Ask for FitLimits {
 }
 
 /// Which diameter of a thread was read.
+///
+/// ```
+/// use framegauge::ask::{ThreadDiameter, Read, Tree};
+/// let tree: Tree = serde_json::from_str(r#""pitch""#).unwrap();
+/// assert_eq!(ThreadDiameter::read(&tree).unwrap(), ThreadDiameter::Pitch);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -134,6 +140,12 @@ words!(ThreadDiameter);
 
 question! {
     /// A figure of the tables, or of the shop's own rows.
+    ///
+    /// ```
+    /// use framegauge::ask::{FigureName, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"family":"shell_window","code":"bsc_road_68","field":"window"}"#).unwrap();
+    /// assert_eq!(FigureName::read(&tree).unwrap().field, "window");
+    /// ```
     FigureName {
         /// The family, as in the tables: `head_seat`, `shell`, `crown_seat`, `seatpost`, …
         family: String,

@@ -25,6 +25,12 @@ use crate::{Error, ErrorKind, Grade};
 
 /// What was observed, by name: `bore`, `pitch`, `hand_drive`, `label`, …; values as `identify::Observation::read` takes
 /// them.
+///
+/// ```
+/// use framegauge::ask::{Readings, Read, Tree};
+/// let tree: Tree = serde_json::from_str(r#"{"bore":"33.9 +/- 0.05 mm","pitch":"24 tpi"}"#).unwrap();
+/// assert_eq!(Readings::read(&tree).unwrap().0.len(), 2);
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Readings(pub Vec<(String, String)>);
 
@@ -246,6 +252,12 @@ impl Ask for Identify {
 }
 
 /// A frame sheet as a person writes it.
+///
+/// ```
+/// use framegauge::ask::{Sheet, Read, Tree};
+/// let tree: Tree = serde_json::from_str(r#"{"format":1,"frame":"invented","shell":{"width":[68]}}"#).unwrap();
+/// assert_eq!(Sheet::read(&tree).unwrap_err().field(), "shell.width[0]");
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sheet(pub WrittenSheet);
 

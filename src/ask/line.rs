@@ -10,6 +10,10 @@ use super::{Answer, Context, Question, Refusal, Tree};
 use crate::{Error, ErrorKind};
 
 /// Longest line that is read: 1 MiB. A frame sheet takes a few thousand bytes.
+///
+/// ```
+/// assert_eq!(framegauge::ask::LONGEST_LINE, 1_048_576);
+/// ```
 pub const LONGEST_LINE: usize = 1 << 20;
 
 /// A reply: one line of JSON without its line break, and whether it is an answer.

@@ -27,11 +27,23 @@ told! {
 /// A diameter, with its place where that was noted.
 ///
 /// In a question it is a text such as `27.25 +/- 0.02 mm`, or an object with `size`, `across` (an angle) and `depth`.
+///
+/// ```
+/// use framegauge::ask::{SizeAt, Read, Tree};
+/// let tree: Tree = serde_json::from_str(r#""27.25 +/- 0.02 mm""#).unwrap();
+/// assert!(SizeAt::read(&tree).unwrap().0.depth().is_none());
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SizeAt(pub SizeReading);
 
 question! {
     /// A diameter with its place.
+    ///
+    /// ```
+    /// use framegauge::ask::{PlacedSize, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"size":"27.25 +/- 0.02 mm","across":"90 deg"}"#).unwrap();
+    /// assert!(PlacedSize::read(&tree).unwrap().depth.is_none());
+    /// ```
     PlacedSize {
         /// The diameter.
         size: Reading,
@@ -63,6 +75,12 @@ impl Read for SizeAt {
 
 question! {
     /// A member of a fit: readings, and at most one of a class, a bearing ring and limits.
+    ///
+    /// ```
+    /// use framegauge::ask::{MemberOf, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"class":"42 N7","readings":["41.975 +/- 0.004 mm"]}"#).unwrap();
+    /// assert_eq!(MemberOf::read(&tree).unwrap().readings.len(), 1);
+    /// ```
     MemberOf {
         /// Diameters as measured.
         readings: Vec<SizeAt>,

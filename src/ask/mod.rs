@@ -16,11 +16,9 @@
 //! assert_eq!((json["lower_um"].as_f64(), json["max_mm"].as_f64()), (Some(-33.0), Some(41.992)));
 //! ```
 
-use alloc::borrow::ToOwned;
-use alloc::string::{String, ToString};
+use alloc::string::ToString;
 use alloc::vec::Vec;
 
-use serde::ser::SerializeStruct;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use crate::standard::{ShopRows, Tables};
@@ -33,12 +31,15 @@ mod fits;
 mod form;
 mod frame;
 mod from_tree;
+mod hand;
 mod lengths;
 #[cfg(feature = "json")]
 mod line;
 mod mate;
+mod mating;
 mod press;
 mod read;
+mod refusal;
 mod rows;
 mod schema;
 mod seat;
@@ -52,12 +53,15 @@ pub use convert::*;
 pub use faces::*;
 pub use fits::*;
 pub use frame::*;
+pub use hand::*;
 pub use lengths::*;
 #[cfg(feature = "json")]
 pub use line::{LONGEST_LINE, Reply, answer_line};
 pub use mate::*;
+pub use mating::*;
 pub use press::*;
 pub use read::Read;
+pub use refusal::Refusal;
 pub use rows::*;
 pub use schema::{Schema, schema};
 pub use seat::*;
@@ -95,6 +99,12 @@ impl<'a> Context<'a> {
 }
 
 /// A question that can be answered.
+///
+/// ```
+/// use framegauge::{ask::{Ask, Context, Convert}, mm};
+/// let question = Convert { length: Some(mm(25.4)), pitch: None };
+/// assert_eq!(question.answer(&Context::default()).unwrap().answer.text_in, "1.0000 in");
+/// ```
 pub trait Ask {
     /// What the answer holds.
     type Answer: Serialize;
@@ -106,108 +116,12 @@ pub trait Ask {
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal>;
 }
 
-/// Why a question was not answered: its defect, or all of them where a sheet has several.
+/// A question by name, with the fields that it takes and those that its answer holds.
 ///
 /// ```
-/// use framegauge::{Error, ErrorKind, ask::Refusal};
-/// let refusal = Refusal::from(Error::new(ErrorKind::Missing, "thread", "", "is missing", "state it"));
-/// assert_eq!(
-///     serde_json::to_string(&refusal).unwrap(),
-///     r#"{"kind":"missing","field":"thread","message":"is missing","remedy":"state it"}"#
-/// );
+/// let form = &framegauge::ask::forms()[0];
+/// assert_eq!((form.name, form.question[0].name), ("thread_limits", "thread"));
 /// ```
-#[derive(Debug, Clone, PartialEq)]
-pub struct Refusal {
-    first: Error,
-    also: Vec<Error>,
-}
-
-impl Refusal {
-    /// The first defect.
-    #[must_use]
-    pub const fn first(&self) -> &Error {
-        &self.first
-    }
-    /// The other defects.
-    #[must_use]
-    pub fn also(&self) -> &[Error] {
-        &self.also
-    }
-    /// All of these; `None` when there is none.
-    fn all(errors: Vec<Error>) -> Option<Self> {
-        let mut errors = errors.into_iter();
-        errors.next().map(|first| Self {
-            first,
-            also: errors.collect(),
-        })
-    }
-}
-
-impl From<Error> for Refusal {
-    fn from(first: Error) -> Self {
-        Self {
-            first,
-            also: Vec::new(),
-        }
-    }
-}
-
-impl core::fmt::Display for Refusal {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        self.first.fmt(f)?;
-        self.also.iter().try_for_each(|e| write!(f, "\n{e}"))
-    }
-}
-
-/// One defect as it is told.
-struct Told1<'a>(&'a Error);
-
-/// Longest value that is quoted in a message.
-const QUOTED: usize = 80;
-
-impl Told1<'_> {
-    fn message(&self) -> String {
-        let value = self.0.value();
-        let problem = self.0.problem();
-        if value.is_empty() {
-            return problem.to_owned();
-        }
-        let short = match value.char_indices().nth(QUOTED) {
-            Some((end, _)) => alloc::format!("{}…", value.get(..end).unwrap_or_default()),
-            None => value.to_owned(),
-        };
-        alloc::format!("{problem}, got `{short}`")
-    }
-
-    fn fields<S: SerializeStruct>(&self, out: &mut S) -> Result<(), S::Error> {
-        out.serialize_field("kind", <&'static str>::from(self.0.kind()))?;
-        out.serialize_field("field", self.0.field())?;
-        out.serialize_field("message", &self.message())?;
-        out.serialize_field("remedy", self.0.remedy())
-    }
-}
-
-impl Serialize for Told1<'_> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("Error", 4)?;
-        self.fields(&mut out)?;
-        out.end()
-    }
-}
-
-impl Serialize for Refusal {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("Refusal", 5)?;
-        Told1(&self.first).fields(&mut out)?;
-        if !self.also.is_empty() {
-            let also: Vec<Told1<'_>> = self.also.iter().map(Told1).collect();
-            out.serialize_field("also", &also)?;
-        }
-        out.end()
-    }
-}
-
-/// A question by name, with the fields that it takes and those that its answer holds.
 #[derive(Debug, Clone, Copy)]
 pub struct QuestionForm {
     /// The name, as it stands under `ask`.
@@ -236,6 +150,12 @@ macro_rules! questions {
         }
 
         /// The answer to any question; serializes as the answer itself.
+        ///
+        /// ```
+        /// use framegauge::ask::{Answer, Context, Question};
+        /// let question: Question = serde_json::from_str(r#"{"ask":"convert","length":"1 in"}"#).unwrap();
+        /// assert!(matches!(question.answer(&Context::default()), Ok(Answer::Convert(inch)) if inch.answer.mm == 25.4));
+        /// ```
         #[derive(Debug, Clone, PartialEq)]
         #[non_exhaustive]
         pub enum Answer {

@@ -26,6 +26,12 @@ told! {
 ///
 /// In a question it is a text such as `al_6061_t6`, or an object with `name`, `kind`, `youngs_modulus`, `poisson` and
 /// `strength`.
+///
+/// ```
+/// use framegauge::ask::{MaterialOf, Read, Tree};
+/// let tree: Tree = serde_json::from_str(r#""al_6061_t6""#).unwrap();
+/// assert_eq!(MaterialOf::read(&tree).unwrap(), MaterialOf::Row("al_6061_t6".into()));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub enum MaterialOf {
     /// A row by its code.
@@ -36,6 +42,12 @@ pub enum MaterialOf {
 
 question! {
     /// Elastic constants of a material.
+    ///
+    /// ```
+    /// use framegauge::ask::{MaterialConstants, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"name":"invented alloy","kind":"metal","youngs_modulus":"70 GPa","poisson":0.33}"#).unwrap();
+    /// assert!(MaterialConstants::read(&tree).unwrap().strength.is_none());
+    /// ```
     MaterialConstants {
         /// Its name.
         name: String,
@@ -156,6 +168,12 @@ impl MaterialOf {
 }
 
 /// Rule of what the surfaces lose of an interference.
+///
+/// ```
+/// use framegauge::ask::{RoughnessRule, Read, Tree};
+/// let tree: Tree = serde_json::from_str(r#""din_7190""#).unwrap();
+/// assert_eq!(RoughnessRule::read(&tree).unwrap(), RoughnessRule::Din7190);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -171,6 +189,12 @@ words!(RoughnessRule);
 
 question! {
     /// Roughness of the two surfaces.
+    ///
+    /// ```
+    /// use framegauge::ask::{Roughness, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"shaft_rz":"3.2 um","hub_rz":6.3}"#).unwrap();
+    /// assert_eq!(Roughness::read(&tree).unwrap_err().field(), "hub_rz"); // no unit
+    /// ```
     Roughness {
         /// Rz of the inner part.
         shaft_rz: Length,
@@ -183,6 +207,12 @@ question! {
 
 question! {
     /// Friction of the joint.
+    ///
+    /// ```
+    /// use framegauge::ask::{FrictionOf, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"holding":0.06,"pressing":0.15}"#).unwrap();
+    /// assert_eq!(FrictionOf::read(&tree).unwrap().pressing, 0.15);
+    /// ```
     FrictionOf {
         /// The low value: what it holds.
         holding: f64,

@@ -18,6 +18,12 @@ use crate::{Error, ErrorKind, Grade};
 pub(super) const LONGEST_LIST: usize = 2000;
 
 /// Something that is read from a field of a question.
+///
+/// ```
+/// use framegauge::{Length, ask::{Read, Tree}, mm};
+/// assert_eq!(Length::read(&Tree::Text("27,2 mm".into())).unwrap(), mm(27.2));
+/// assert!(Length::read(&Tree::Number(27.2)).is_err());
+/// ```
 pub trait Read: Sized {
     /// What it looks like.
     const SHAPE: Shape;

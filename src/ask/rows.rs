@@ -25,6 +25,12 @@ use crate::{Error, ErrorKind, Grade};
 macro_rules! families {
     ($( $family:ident : $row:ident ),* $(,)?) => {
         /// A row of any family; serializes as the row itself.
+        ///
+        /// ```
+        /// use framegauge::ask::{AnyRow, Ask, Context, StandardRow};
+        /// let question = StandardRow { code: "bb30".into(), family: None };
+        /// assert!(matches!(question.answer(&Context::default()).unwrap().answer.row, AnyRow::Shell(_)));
+        /// ```
         #[derive(Debug, Clone, PartialEq, Serialize)]
         #[serde(untagged)]
         #[non_exhaustive]

@@ -21,6 +21,11 @@ use crate::ErrorKind;
 pub struct Schema(());
 
 /// The schema of every question and answer.
+///
+/// ```
+/// let text = serde_json::to_string(&framegauge::ask::schema()).unwrap();
+/// assert!(text.contains("seatpost_for_tube_answer"));
+/// ```
 #[must_use]
 pub const fn schema() -> Schema {
     Schema(())

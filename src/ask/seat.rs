@@ -164,6 +164,12 @@ impl Ask for SeatpostForTube {
 
 question! {
     /// A depth that somebody writes.
+    ///
+    /// ```
+    /// use framegauge::ask::{WrittenDepth, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"owner":"the frame maker","depth":"100 mm"}"#).unwrap();
+    /// assert_eq!(WrittenDepth::read(&tree).unwrap().owner, "the frame maker");
+    /// ```
     WrittenDepth {
         /// Whose it is.
         owner: String,

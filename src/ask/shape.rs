@@ -4,6 +4,11 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 /// What a value looks like.
+///
+/// ```
+/// use framegauge::{Length, ask::{Read, Shape}};
+/// assert!(matches!(Length::SHAPE, Shape::Text { .. }));
+/// ```
 #[derive(Debug, Clone, Copy)]
 #[non_exhaustive]
 pub enum Shape {
@@ -38,6 +43,11 @@ pub enum Shape {
 }
 
 /// A named field of a question or an answer.
+///
+/// ```
+/// let convert = framegauge::ask::forms().iter().find(|form| form.name == "convert").unwrap();
+/// assert!(convert.question.iter().all(|field| !field.needed));
+/// ```
 #[derive(Debug, Clone, Copy)]
 pub struct Field {
     /// Its name.
@@ -51,6 +61,11 @@ pub struct Field {
 }
 
 /// Something that an answer tells: how it serializes.
+///
+/// ```
+/// use framegauge::ask::{MinMax, Shape, Told};
+/// assert!(matches!(MinMax::SHAPE, Shape::Fields(fields) if fields.len() == 2));
+/// ```
 pub trait Told {
     /// The form of it.
     const SHAPE: Shape;

@@ -90,6 +90,12 @@ impl Ask for Bearing {
 
 question! {
     /// Diameters of a pair as measured.
+    ///
+    /// ```
+    /// use framegauge::ask::{MeasuredPair, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"screw_major":"9.9 +/- 0.01 mm","screw_pitch_diameter":"9.3 +/- 0.01 mm","hole_pitch_diameter":"9.7 +/- 0.01 mm"}"#).unwrap();
+    /// assert_eq!(MeasuredPair::read(&tree).unwrap_err().field(), "hole_minor");
+    /// ```
     MeasuredPair {
         /// Over the crests of the screw.
         screw_major: Reading,
