@@ -43,7 +43,7 @@ fn run() -> Result<Answer, Error> {
         .map_err(|errors| all_of(errors, &text))?;
     let plan = prepare_with(&sheet, tables);
     if let Some(folder) = words.named("pictures") {
-        draw(Path::new(folder), &pictures(&sheet, &plan))?;
+        draw(Path::new(folder), &pictures(&sheet, tables))?;
     }
     let open =
         !plan.questions.is_empty() || plan.steps.iter().any(|s| s.operation == Operation::Refer);

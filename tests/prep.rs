@@ -578,7 +578,7 @@ fn nothing_is_done_by_itself() {
 #[test]
 fn every_surveyed_face_is_drawn() {
     let sheet = sheet(&frame("painted_steel_after")).read().unwrap();
-    let drawn = pictures(&sheet, &prepare(&sheet));
+    let drawn = pictures(&sheet, Tables::ours());
     let names: Vec<&str> = drawn.iter().map(|p| p.name.as_str()).collect();
     assert_eq!(
         names,

@@ -5,10 +5,12 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::plan::{Interface, Plan, end_words};
+use super::prepare_with;
 use super::sheet::{Face, FrameSheet};
 use super::{brake, facing};
 use crate::face::Allowance;
 use crate::quantity::{Length, mm};
+use crate::standard::Tables;
 use crate::thread::Side;
 
 /// A drawing of a face, seen from outside.
@@ -24,15 +26,19 @@ pub struct Picture {
 /// depth touches. A face that cannot be surveyed is not drawn; the plan says why.
 ///
 /// ```
-/// use framegauge::prep::{FrameSheet, pictures, prepare};
-/// let sheet = FrameSheet::default();
-/// assert!(pictures(&sheet, &prepare(&sheet)).is_empty());
+/// use framegauge::{prep::{FrameSheet, pictures}, standard::Tables};
+/// assert!(pictures(&FrameSheet::default(), Tables::ours()).is_empty());
 /// ```
 #[must_use]
-pub fn pictures(sheet: &FrameSheet, plan: &Plan) -> Vec<Picture> {
+pub fn pictures(sheet: &FrameSheet, tables: Tables<'_>) -> Vec<Picture> {
+    let first = prepare_with(&sheet.before(), tables);
+    let next = prepare_with(sheet, tables);
     let mut out = Vec::new();
     let mut draw = |name: &str, interface: Interface, face: &Face| {
-        for (when, probes) in [("before", &face.probes), ("after", &face.after)] {
+        for (when, probes, plan) in [
+            ("before", &face.probes, &first),
+            ("after", &face.after, &next),
+        ] {
             let Ok(survey) = facing::survey(face, probes, "pilot") else {
                 continue;
             };
@@ -68,7 +74,10 @@ pub fn pictures(sheet: &FrameSheet, plan: &Plan) -> Vec<Picture> {
             "" => "mount",
             end => end,
         };
-        for (when, points) in [("before", &mount.points), ("after", &mount.after)] {
+        for (when, points, plan) in [
+            ("before", &mount.points, &first),
+            ("after", &mount.after, &next),
+        ] {
             let Ok(survey) = brake::survey(points) else {
                 continue;
             };
