@@ -4,9 +4,11 @@
 //! A symptom is not a diagnosis: [`diagnose`] orders the checks before anything is cut.
 
 mod bore;
+mod bore_steps;
 mod option;
 mod symptom;
 mod thread;
+mod thread_retap;
 
 pub use bore::BoreRescue;
 pub use option::{Damage, Rescue, RescueOption, Stand, Step};

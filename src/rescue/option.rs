@@ -137,11 +137,17 @@ impl Step {
             Self::Compound => {
                 "the part comes out with heat only, and the seat must be cleaned back to metal each time"
             }
-            Self::Retap => "cannot be undone: the frame has that thread and that hand from now on, and less wall",
-            Self::NextSize => "cannot be undone: less wall, and only the larger part fits from now on",
+            Self::Retap => {
+                "cannot be undone: the frame has that thread and that hand from now on, and less wall"
+            }
+            Self::NextSize => {
+                "cannot be undone: less wall, and only the larger part fits from now on"
+            }
             Self::Insert => "cannot be undone: the next failure leaves a hole larger still",
             Self::ClampInUnit => "the frame takes that kind of unit only, unless it is rebuilt",
-            Self::FillAndRecut => "heat in a finished frame and new paint; its durability is not known",
+            Self::FillAndRecut => {
+                "heat in a finished frame and new paint; its durability is not known"
+            }
             Self::Sleeve => "heat or bonding in a finished frame, and new paint",
             Self::Peen => "spoils the seat for every better cure, and holds for a while only",
         }
@@ -152,7 +158,12 @@ impl Step {
     pub const fn cuts(self) -> bool {
         matches!(
             self,
-            Self::Chase | Self::Retap | Self::NextSize | Self::Insert | Self::FillAndRecut | Self::Sleeve
+            Self::Chase
+                | Self::Retap
+                | Self::NextSize
+                | Self::Insert
+                | Self::FillAndRecut
+                | Self::Sleeve
         )
     }
 }
@@ -240,7 +251,10 @@ impl RescueOption {
     }
     pub(super) fn resting_on(mut self, evidence: Option<&Evidence>) -> Self {
         if let Some(evidence) = evidence {
-            self.grade = Some(self.grade.map_or(evidence.worth(), |g| g.weaker(evidence.worth())));
+            self.grade = Some(
+                self.grade
+                    .map_or(evidence.worth(), |g| g.weaker(evidence.worth())),
+            );
             self.sources.extend(evidence.sources().iter().cloned());
         }
         self
@@ -325,7 +339,10 @@ impl Rescue {
             }
             names
         };
-        let mut text = alloc::format!("In order of caution, possible: {}", named(Stand::Allowed).join(", "));
+        let mut text = alloc::format!(
+            "In order of caution, possible: {}",
+            named(Stand::Allowed).join(", ")
+        );
         let open = named(Stand::NeedsMeasurement);
         if !open.is_empty() {
             text.push_str(&alloc::format!("; after measuring: {}", open.join(", ")));

@@ -71,7 +71,14 @@ impl core::fmt::Display for Diagnosis {
         let causes: Vec<&str> = self.causes.iter().map(|c| c.what).collect();
         writeln!(f, "Nothing is shown yet. It can be: {}.", causes.join("; "))?;
         for (index, check) in self.checks.iter().enumerate() {
-            writeln!(f, "{}. {} ({}): {}", index + 1, check.measure, check.with, check.why)?;
+            writeln!(
+                f,
+                "{}. {} ({}): {}",
+                index + 1,
+                check.measure,
+                check.with,
+                check.why
+            )?;
         }
         writeln!(f, "Until then: {}.", self.until_then)
     }
@@ -90,7 +97,9 @@ impl core::fmt::Display for Diagnosis {
 #[must_use]
 pub fn diagnose(symptom: Symptom) -> Diagnosis {
     let cause = |what: &'static str, damage: Option<Damage>| Cause { what, damage };
-    let check = |measure: &'static str, why: &'static str, with: &'static str| NextStep::new(measure, why, with);
+    let check = |measure: &'static str, why: &'static str, with: &'static str| {
+        NextStep::new(measure, why, with)
+    };
     let (causes, checks, until_then) = match symptom {
         Symptom::JamsAfterTurns => (
             Vec::from([
@@ -100,10 +109,26 @@ pub fn diagnose(symptom: Symptom) -> Diagnosis {
                 cause("a bruised first thread", None),
             ]),
             Vec::from([
-                check("clean the grooves: pick out, wash, look", "dirt feels like a crossed thread", "pick, brush, solvent, lamp"),
-                check("pitch and hand of hole and part", "the wrong part must not be forced, nor the wrong chaser", "leaf, lamp"),
-                check("chase from the sound end, with the right hand", "takes paint and burrs out, follows the old helix", "chaser of the thread's own size"),
-                check("gauge: GO through, NOT GO at both ends", "only the gauge tells a crossed thread from a clean one", "GO and NOT GO plug"),
+                check(
+                    "clean the grooves: pick out, wash, look",
+                    "dirt feels like a crossed thread",
+                    "pick, brush, solvent, lamp",
+                ),
+                check(
+                    "pitch and hand of hole and part",
+                    "the wrong part must not be forced, nor the wrong chaser",
+                    "leaf, lamp",
+                ),
+                check(
+                    "chase from the sound end, with the right hand",
+                    "takes paint and burrs out, follows the old helix",
+                    "chaser of the thread's own size",
+                ),
+                check(
+                    "gauge: GO through, NOT GO at both ends",
+                    "only the gauge tells a crossed thread from a clean one",
+                    "GO and NOT GO plug",
+                ),
             ]),
             "no force, and no verdict from the jam alone",
         ),
@@ -114,22 +139,49 @@ pub fn diagnose(symptom: Symptom) -> Diagnosis {
                 cause("a part of a smaller pattern", None),
             ]),
             Vec::from([
-                check("a second and third known good part", "one part may be the small one", "known good parts"),
-                check("pitch and hand of hole and part", "a smaller pattern rattles", "leaf, lamp"),
-                check("gauge: NOT GO at both ends, or pitch diameter over wires", "the bore can be right and the pitch diameter wrong", "NOT GO plug, wires and micrometer"),
+                check(
+                    "a second and third known good part",
+                    "one part may be the small one",
+                    "known good parts",
+                ),
+                check(
+                    "pitch and hand of hole and part",
+                    "a smaller pattern rattles",
+                    "leaf, lamp",
+                ),
+                check(
+                    "gauge: NOT GO at both ends, or pitch diameter over wires",
+                    "the bore can be right and the pitch diameter wrong",
+                    "NOT GO plug, wires and micrometer",
+                ),
             ]),
             "do not judge it by its bore, and do not pack it",
         ),
         Symptom::WillNotUnscrew => (
             Vec::from([
-                cause("turned the wrong way: the hand is not what was assumed", None),
+                cause(
+                    "turned the wrong way: the hand is not what was assumed",
+                    None,
+                ),
                 cause("corroded, or set in compound", Some(Damage::Seized)),
                 cause("a thread cut across", Some(Damage::CrossCut)),
             ]),
             Vec::from([
-                check("the hand, from the pattern or where the thread shows", "the wrong way tightens it", "lamp, leaf"),
-                check("clean and soak the joint", "corrosion and compound give way to time, or to heat on steel", "penetrant, days"),
-                check("a tool that cannot slip off the flats", "rounded flats end the easy ways", "fixed-cup tool clamped in place"),
+                check(
+                    "the hand, from the pattern or where the thread shows",
+                    "the wrong way tightens it",
+                    "lamp, leaf",
+                ),
+                check(
+                    "clean and soak the joint",
+                    "corrosion and compound give way to time, or to heat on steel",
+                    "penetrant, days",
+                ),
+                check(
+                    "a tool that cannot slip off the flats",
+                    "rounded flats end the easy ways",
+                    "fixed-cup tool clamped in place",
+                ),
             ]),
             "no more torque until the hand is known",
         ),
@@ -140,24 +192,55 @@ pub fn diagnose(symptom: Symptom) -> Diagnosis {
                 cause("a slip fit by design", None),
             ]),
             Vec::from([
-                check("how the joint is meant to hold", "a slip fit by design is not loose", "the standard, the frame maker"),
-                check("clean both seats", "grit, grease and old compound deceive", "solvent, rag"),
-                check("bore on two axes at two depths, and the part's outside", "the gap decides which cure is open, and which member is out", "bore gauge, micrometer"),
-                check("the part in a good counterpart", "tells which of the two is out", "known good part"),
+                check(
+                    "how the joint is meant to hold",
+                    "a slip fit by design is not loose",
+                    "the standard, the frame maker",
+                ),
+                check(
+                    "clean both seats",
+                    "grit, grease and old compound deceive",
+                    "solvent, rag",
+                ),
+                check(
+                    "bore on two axes at two depths, and the part's outside",
+                    "the gap decides which cure is open, and which member is out",
+                    "bore gauge, micrometer",
+                ),
+                check(
+                    "the part in a good counterpart",
+                    "tells which of the two is out",
+                    "known good part",
+                ),
             ]),
             "do not ride it: a loose cup or race ovals its seat",
         ),
         Symptom::RunsRough => (
             Vec::from([
-                cause("too much press: the ring is squeezed", Some(Damage::Pinched)),
+                cause(
+                    "too much press: the ring is squeezed",
+                    Some(Damage::Pinched),
+                ),
                 cause("a bore out of round", Some(Damage::Oval)),
                 cause("bores not on one axis", None),
                 cause("a worn or dirty bearing", None),
             ]),
             Vec::from([
-                check("clean and turn the bearing out of the frame", "rough in the hand is the bearing itself", "by hand"),
-                check("bore on two axes at two depths, and the ring's outside", "the press takes the clearance inside the bearing", "bore gauge, micrometer"),
-                check("offset of the two bores", "a spindle through crooked bores loads both", "alignment bar"),
+                check(
+                    "clean and turn the bearing out of the frame",
+                    "rough in the hand is the bearing itself",
+                    "by hand",
+                ),
+                check(
+                    "bore on two axes at two depths, and the ring's outside",
+                    "the press takes the clearance inside the bearing",
+                    "bore gauge, micrometer",
+                ),
+                check(
+                    "offset of the two bores",
+                    "a spindle through crooked bores loads both",
+                    "alignment bar",
+                ),
             ]),
             "do not ream on a feeling: a caliper cannot settle a press fit",
         ),
@@ -169,25 +252,60 @@ pub fn diagnose(symptom: Symptom) -> Diagnosis {
                 cause("bearings squeezed in the shell", Some(Damage::Pinched)),
             ]),
             Vec::from([
-                check("turn it with the side load taken off", "tells preload from the rest, and costs nothing", "by hand"),
-                check("spindle diameter and bearing bore", "a spindle too large binds in any shell", "micrometer, bore gauge"),
-                check("each bearing alone on the spindle", "one at a time there is no alignment to be wrong", "by hand"),
-                check("centres of both bores", "two directions at right angles", "alignment bar, dial indicator"),
+                check(
+                    "turn it with the side load taken off",
+                    "tells preload from the rest, and costs nothing",
+                    "by hand",
+                ),
+                check(
+                    "spindle diameter and bearing bore",
+                    "a spindle too large binds in any shell",
+                    "micrometer, bore gauge",
+                ),
+                check(
+                    "each bearing alone on the spindle",
+                    "one at a time there is no alignment to be wrong",
+                    "by hand",
+                ),
+                check(
+                    "centres of both bores",
+                    "two directions at right angles",
+                    "alignment bar, dial indicator",
+                ),
             ]),
             "do not drive the spindle through: the bearings take the blows",
         ),
         Symptom::PostMisfits => (
             Vec::from([
                 cause("a post of another size than the tube", None),
-                cause("a tube pinched or bulged at the clamp or lug", Some(Damage::Pinched)),
+                cause(
+                    "a tube pinched or bulged at the clamp or lug",
+                    Some(Damage::Pinched),
+                ),
                 cause("burr, paint or a sleeve in the tube", None),
                 cause("a tube worn or reamed over", Some(Damage::OverBored)),
             ]),
             Vec::from([
-                check("clean the tube and its slot, and look for a sleeve", "burrs and paint take tenths", "brush, lamp"),
-                check("outside of the post on two axes", "posts are not what they are marked", "micrometer"),
-                check("bore on two axes at the mouth, at the lug and below", "tells shape from size", "telescoping gauge and micrometer"),
-                check("outside of the tube and its wall", "says which post the tube was made for", "caliper, wall gauge"),
+                check(
+                    "clean the tube and its slot, and look for a sleeve",
+                    "burrs and paint take tenths",
+                    "brush, lamp",
+                ),
+                check(
+                    "outside of the post on two axes",
+                    "posts are not what they are marked",
+                    "micrometer",
+                ),
+                check(
+                    "bore on two axes at the mouth, at the lug and below",
+                    "tells shape from size",
+                    "telescoping gauge and micrometer",
+                ),
+                check(
+                    "outside of the tube and its wall",
+                    "says which post the tube was made for",
+                    "caliper, wall gauge",
+                ),
             ]),
             "do not ream to the post at hand before the tube is round",
         ),
@@ -199,9 +317,21 @@ pub fn diagnose(symptom: Symptom) -> Diagnosis {
                 cause("bearings run loose or too tight", None),
             ]),
             Vec::from([
-                check("straightness of the steerer, run-out of the crown seat", "gives the same sign, and needs no cutter", "V-blocks, dial indicator"),
-                check("seating of both races all round", "a crooked race wears on one side", "feeler, lamp"),
-                check("ink on both faces and the first light cut", "where the ink goes first the face stands high", "marking ink, facing tool"),
+                check(
+                    "straightness of the steerer, run-out of the crown seat",
+                    "gives the same sign, and needs no cutter",
+                    "V-blocks, dial indicator",
+                ),
+                check(
+                    "seating of both races all round",
+                    "a crooked race wears on one side",
+                    "feeler, lamp",
+                ),
+                check(
+                    "ink on both faces and the first light cut",
+                    "where the ink goes first the face stands high",
+                    "marking ink, facing tool",
+                ),
             ]),
             "no verdict from the wear alone",
         ),
@@ -214,10 +344,26 @@ pub fn diagnose(symptom: Symptom) -> Diagnosis {
                 cause("pistons that stick", None),
             ]),
             Vec::from([
-                check("run-out of the rotor", "needs no change to the frame", "dial indicator"),
-                check("width of the hub over its end caps", "a missing cap moves the rotor by its whole width", "caliper"),
-                check("adapter: which way round, and what rotor it is for", "rotor sizes are diameters, the caliper moves by half", "marking"),
-                check("paint on the mount faces, then their height against the axle", "facing is for what is left", "scraper, dial indicator"),
+                check(
+                    "run-out of the rotor",
+                    "needs no change to the frame",
+                    "dial indicator",
+                ),
+                check(
+                    "width of the hub over its end caps",
+                    "a missing cap moves the rotor by its whole width",
+                    "caliper",
+                ),
+                check(
+                    "adapter: which way round, and what rotor it is for",
+                    "rotor sizes are diameters, the caliper moves by half",
+                    "marking",
+                ),
+                check(
+                    "paint on the mount faces, then their height against the axle",
+                    "facing is for what is left",
+                    "scraper, dial indicator",
+                ),
             ]),
             "do not face the mount before the hub and rotor are cleared",
         ),
@@ -228,12 +374,30 @@ pub fn diagnose(symptom: Symptom) -> Diagnosis {
                 cause("a pressed part loose in its bore", Some(Damage::Loose)),
             ]),
             Vec::from([
-                check("adjuster and bearing by hand", "the common cause, and no fault of the frame", "by hand"),
-                check("whether the part moves in the frame, or the bearing in itself", "a finger over the joint feels which", "by hand"),
-                check("largest and smallest bore, and the part's outside", "an oval seat has a gap on one axis only", "bore gauge, micrometer"),
+                check(
+                    "adjuster and bearing by hand",
+                    "the common cause, and no fault of the frame",
+                    "by hand",
+                ),
+                check(
+                    "whether the part moves in the frame, or the bearing in itself",
+                    "a finger over the joint feels which",
+                    "by hand",
+                ),
+                check(
+                    "largest and smallest bore, and the part's outside",
+                    "an oval seat has a gap on one axis only",
+                    "bore gauge, micrometer",
+                ),
             ]),
             "do not ride a steering that knocks",
         ),
     };
-    Diagnosis { symptom, outcome: Outcome::Undecided, causes, checks, until_then }
+    Diagnosis {
+        symptom,
+        outcome: Outcome::Undecided,
+        causes,
+        checks,
+        until_then,
+    }
 }
