@@ -125,11 +125,19 @@ fn fit(words: &Words, given: &Given<'_>) -> Result<Verdict, Error> {
         )?);
     }
     for coated in given.all("coated") {
-        ask = ask.coated(match coated {
-            "hole" => Feature::Hole,
-            "shaft" => Feature::Shaft,
-            _ => return word("coated", "", "hole, shaft"),
-        });
+        ask = match coated {
+            "hole" => ask.coated(Feature::Hole),
+            "shaft" => ask.coated(Feature::Shaft),
+            _ => {
+                return Err(Error::new(
+                    ErrorKind::UnknownName,
+                    "coated",
+                    coated,
+                    "no such member",
+                    "one of hole, shaft",
+                ));
+            }
+        };
     }
     ask.judge()
 }

@@ -373,9 +373,10 @@ impl core::fmt::Display for Rescue {
             for next in &option.next {
                 writeln!(f, "    {next}")?;
             }
-            if option.stand != Stand::Forbidden {
-                writeln!(f, "    costs later: {}", option.costs)?;
+            if option.stand == Stand::Forbidden {
+                continue;
             }
+            writeln!(f, "    costs later: {}", option.costs)?;
             for caution in &option.cautions {
                 writeln!(f, "    mind: {caution}")?;
             }
