@@ -10,6 +10,16 @@ use super::touch::{Profile, above, sector_above, stretch_above};
 use crate::quantity::{Length, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
+/// Two neighbouring probes of a circle, beside the fitted tilt.
+struct Arc {
+    /// Direction of the first, radians.
+    start: f64,
+    /// Angle between them.
+    length: f64,
+    from: f64,
+    to: f64,
+}
+
 report! {
     /// Clean-up depth: how far a cutter square to the pilot goes from first touch until it has touched everything.
     ///
@@ -187,30 +197,32 @@ impl RingSurvey {
         })
     }
 
+    /// What the neighbouring probes of a circle show beside the fitted tilt.
+    fn arcs<'a>(&'a self, circle: &'a Circle) -> impl Iterator<Item = Arc> + 'a {
+        let next = circle.order.iter().cycle().skip(1);
+        circle.order.iter().zip(next).filter_map(|(a, b)| {
+            let (from, to) = (self.points.get(*a)?, self.points.get(*b)?);
+            let start = self.probes().get(*a)?.at.radians();
+            let end = self.probes().get(*b)?.at.radians();
+            Some(Arc {
+                start,
+                length: if end > start { end - start } else { end - start + TAU },
+                from: self.fit.plane.residual(from),
+                to: self.fit.plane.residual(to),
+            })
+        })
+    }
+
     /// What this circle shows beside the fitted tilt in a direction.
     fn beside_tilt(&self, circle: &Circle, angle: f64) -> f64 {
-        let next = circle.order.iter().cycle().skip(1);
-        for (a, b) in circle.order.iter().zip(next) {
-            let (Some(from), Some(to)) = (self.points.get(*a), self.points.get(*b)) else {
-                continue;
-            };
-            let (Some(start), Some(end)) = (self.probes().get(*a), self.probes().get(*b)) else {
-                continue;
-            };
-            let (start, end) = (start.at.radians(), end.at.radians());
-            let arc = if end > start {
-                end - start
+        for arc in self.arcs(circle) {
+            let along = if angle >= arc.start {
+                angle - arc.start
             } else {
-                end - start + TAU
+                angle - arc.start + TAU
             };
-            let along = if angle >= start {
-                angle - start
-            } else {
-                angle - start + TAU
-            };
-            if along <= arc {
-                let (low, high) = (self.fit.plane.residual(from), self.fit.plane.residual(to));
-                return low + (high - low) * (along / arc);
+            if along <= arc.length {
+                return arc.from + (arc.to - arc.from) * (along / arc.length);
             }
         }
         0.0
@@ -223,13 +235,16 @@ impl RingSurvey {
             to_mm(self.face().outer().length()),
         );
         let plane = self.fit.plane;
-        let rise = plane.a * libm::sin(angle) + plane.b * libm::cos(angle);
-        let (first, last) = match (self.circles.first(), self.circles.last()) {
-            (Some(first), Some(last)) => (
-                (first.radius, self.beside_tilt(first, angle)),
-                (last.radius, self.beside_tilt(last, angle)),
-            ),
-            _ => ((inner, 0.0), (outer, 0.0)),
+        let (sine, cosine) = libm::sincos(angle);
+        let rise = plane.a * sine + plane.b * cosine;
+        let bent = |circle: &Circle| (circle.radius, self.beside_tilt(circle, angle));
+        let (first, last) = match self.circles.as_slice() {
+            [] => ((inner, 0.0), (outer, 0.0)),
+            [only] => {
+                let bent = bent(only);
+                (bent, bent)
+            }
+            [first, .., last] => (bent(first), bent(last)),
         };
         let bend = |radius: f64, beside: f64| {
             let radius = radius.clamp(inner, outer);
@@ -243,34 +258,46 @@ impl RingSurvey {
         ]
     }
 
-    /// Lowest and highest point of the surface model.
+    /// Lowest and highest point of the surface model: at a probe, or between two where the tilt balances the slope of
+    /// what they show beside it.
     pub(crate) fn surface_range(&self) -> (f64, f64) {
-        let grid = (0..STEPS).map(|step| f64::from(step) * TAU / f64::from(STEPS));
-        let directions = grid
-            .chain(self.probes().iter().map(|p| p.at.radians()))
-            .chain(self.steepest());
+        let (inner, outer) = (
+            to_mm(self.face().inner().length()),
+            to_mm(self.face().outer().length()),
+        );
+        let plane = self.fit.plane;
+        let steepness = libm::hypot(plane.a, plane.b);
+        let turned = libm::atan2(plane.b, plane.a);
         let mut range = (f64::INFINITY, f64::NEG_INFINITY);
-        for angle in directions {
-            for (_, z) in self.profile(angle) {
-                range = (range.0.min(z), range.1.max(z));
+        let bounds = [
+            (self.circles.first(), Some(inner)),
+            (self.circles.first(), None),
+            (self.circles.last(), None),
+            (self.circles.last(), Some(outer)),
+        ];
+        for (circle, edge) in bounds {
+            let Some(circle) = circle else { continue };
+            let radius = edge.unwrap_or(circle.radius).clamp(inner, outer);
+            for arc in self.arcs(circle) {
+                let slope = (arc.to - arc.from) / arc.length;
+                let balance = -slope / (radius * steepness);
+                let between = (balance.abs() <= 1.0).then(|| libm::acos(balance));
+                let stationary = between
+                    .into_iter()
+                    .flat_map(|angle| [angle - turned, -angle - turned])
+                    .map(|angle| positive_turn(angle - arc.start))
+                    .filter(|along| *along < arc.length);
+                for along in [0.0, arc.length].into_iter().chain(stationary) {
+                    let (sine, cosine) = libm::sincos(arc.start + along);
+                    let z = plane.c
+                        + radius * (plane.a * sine + plane.b * cosine)
+                        + arc.from
+                        + slope * along;
+                    range = (range.0.min(z), range.1.max(z));
+                }
             }
         }
         range
-    }
-
-    /// The two directions of steepest tilt, which no grid need hit.
-    fn steepest(&self) -> impl Iterator<Item = f64> {
-        let up = Clock::towards(self.fit.plane.a, self.fit.plane.b).map(Clock::radians);
-        up.into_iter().flat_map(|up| {
-            [
-                up,
-                if up >= TAU / 2.0 {
-                    up - TAU / 2.0
-                } else {
-                    up + TAU / 2.0
-                },
-            ]
-        })
     }
 
     /// Mean height of the surface model across the ring in one direction.
@@ -315,6 +342,12 @@ impl RingSurvey {
         }
         (touched / (f64::from(STEPS) * (outer * outer - inner * inner) / 2.0)).clamp(0.0, 1.0)
     }
+}
+
+/// An angle within one turn from 0.
+fn positive_turn(angle: f64) -> f64 {
+    let turn = libm::fmod(angle, TAU);
+    if turn < 0.0 { turn + TAU } else { turn }
 }
 
 pub(crate) fn checked_depth(depth: Length) -> Result<f64, Error> {

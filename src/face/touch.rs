@@ -11,10 +11,21 @@ pub(crate) fn sector_above(one: &Profile, other: &Profile, level: f64) -> f64 {
     /// Parts of a straight stretch, so that the weight of the radius is even enough within each.
     const PARTS: u8 = 4;
     let ([a, b, c, d], [e, f, g, h]) = (*one, *other);
+    // Most sectors are wholly above or wholly below.
+    let heights = [a.1, b.1, c.1, d.1, e.1, f.1, g.1, h.1];
+    if heights.iter().all(|z| *z >= level) {
+        return (d.0 * d.0 - a.0 * a.0) / 2.0;
+    }
+    if heights.iter().all(|z| *z < level) {
+        return 0.0;
+    }
     let mut sum = 0.0;
     for (from, to) in [((a, e), (b, f)), ((b, f), (c, g)), ((c, g), (d, h))] {
         let ((r1, z1), (r2, z2)) = (from.0, to.0);
         let (y1, y2) = (from.1.1, to.1.1);
+        if r2 <= r1 {
+            continue;
+        }
         for part in 0..PARTS {
             let (start, end) = (
                 f64::from(part) / f64::from(PARTS),

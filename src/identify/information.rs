@@ -65,24 +65,31 @@ enum Model {
 }
 
 impl Model {
-    /// Density of a new reading y, given an earlier one.
-    fn density(self, y: f64, u: f64, held: Option<&Size>) -> f64 {
+    /// Share of the earlier reading that falls under this model.
+    fn room(self, held: Option<&Size>) -> f64 {
+        match (self, held) {
+            (Self::Band { low, high }, Some(h)) => between((low - h.x) / h.u, (high - h.x) / h.u),
+            _ => 1.0,
+        }
+    }
+
+    /// Density of a new reading y, given an earlier one and the [`Self::room`] it leaves.
+    fn density(self, y: f64, u: f64, held: Option<&Size>, room: f64) -> f64 {
         match (self, held) {
             (Self::Anywhere(density), _) => density,
             (Self::Band { low, high }, None) => density(y, u, low, high),
             (Self::Band { low, high }, Some(h)) => {
+                if room <= 0.0 {
+                    return 0.0;
+                }
                 let (a, b) = (h.u * h.u, u * u);
                 let spread = libm::sqrt(a + b);
                 let mean = (y * a + h.x * b) / (a + b);
                 let narrow = h.u * u / spread;
-                let all = between((low - h.x) / h.u, (high - h.x) / h.u);
-                if all <= 0.0 {
-                    return 0.0;
-                }
                 let z = (y - h.x) / spread;
                 libm::exp(-0.5 * z * z) / (spread * 2.506_628_274_631_000_7)
                     * between((low - mean) / narrow, (high - mean) / narrow)
-                    / all
+                    / room
             }
         }
     }
@@ -96,6 +103,15 @@ struct Held {
     model: Model,
 }
 
+/// All models of one shape that take part, so that its density is worked out once.
+struct Shape {
+    model: Model,
+    room: f64,
+    /// Weight of the candidate in question, and of all.
+    own: f64,
+    mixed: f64,
+}
+
 /// Mutual information between candidate and reading, bit: the mean of log2(f_j / f) over candidates, sizes within
 /// their band (eight places) and readings of that size (17 steps of half a standard uncertainty).
 fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
@@ -107,6 +123,8 @@ fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
         return 0.0;
     }
     let mut bits = 0.0;
+    let mut shapes: Vec<Shape> = Vec::new();
+    let mut told: Vec<(Model, f64)> = Vec::new();
     for one in models {
         let Model::Band { low, high } = one.model else {
             continue;
@@ -132,15 +150,30 @@ fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
             .filter(|m| m.who == one.who)
             .map(|m| m.weight)
             .sum();
-        let neighbours = || models.iter().filter(|m| near(m));
-        if neighbours().all(|m| m.model == one.model) {
-            // One shape for all of them: the densities cancel.
-            let (mut own, mut mixed) = (0.0, 0.0);
-            for m in neighbours() {
-                mixed += m.weight;
-                own += if m.who == one.who { m.weight } else { 0.0 };
+        // A candidate of one variant tells as much as any other of the same size.
+        let single = models.iter().filter(|m| m.who == one.who).count() == 1;
+        if single && let Some((_, told)) = told.iter().find(|(model, _)| *model == one.model) {
+            bits += one.weight / all * told;
+            continue;
+        }
+        shapes.clear();
+        for m in models.iter().filter(|m| near(m)) {
+            let own = if m.who == one.who { m.weight } else { 0.0 };
+            if let Some(shape) = shapes.iter_mut().find(|s| s.model == m.model) {
+                shape.own += own;
+                shape.mixed += m.weight;
+            } else {
+                shapes.push(Shape {
+                    model: m.model,
+                    room: m.model.room(held),
+                    own,
+                    mixed: m.weight,
+                });
             }
-            bits += one.weight / all * libm::log2(own / own_weight * all / mixed);
+        }
+        if let [only] = shapes.as_slice() {
+            // One shape for all of them: the densities cancel.
+            bits += one.weight / all * libm::log2(only.own / own_weight * all / only.mixed);
             continue;
         }
         let (mut sum, mut weights) = (0.0, 0.0);
@@ -156,10 +189,10 @@ fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
                 let chance = here * libm::exp(-0.5 * z * z);
                 weights += chance;
                 let (mut own, mut mixed) = (0.0, 0.0);
-                for m in neighbours() {
-                    let d = m.weight * m.model.density(y, u, held);
-                    mixed += d;
-                    own += if m.who == one.who { d } else { 0.0 };
+                for shape in &shapes {
+                    let d = shape.model.density(y, u, held, shape.room);
+                    mixed += shape.mixed * d;
+                    own += shape.own * d;
                 }
                 if own > 0.0 && mixed > 0.0 {
                     sum += chance * libm::log2(own / own_weight * all / mixed);
@@ -168,6 +201,9 @@ fn mutual(models: &[Held], u: f64, held: Option<&Size>) -> f64 {
         }
         if weights > 0.0 {
             bits += one.weight / all * sum / weights;
+            if single {
+                told.push((one.model, sum / weights));
+            }
         }
     }
     libm::fmax(bits, 0.0)
