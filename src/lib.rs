@@ -66,6 +66,7 @@ pub mod judge;
 pub mod measure;
 pub mod prep;
 pub mod quantity;
+pub mod rescue;
 pub mod standard;
 pub mod thread;
 

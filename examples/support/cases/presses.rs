@@ -1,0 +1,340 @@
+//! Press fits: shells, cups, races.
+
+use framegauge::fit::{HoleMember, ShaftMember, SizeReading};
+use framegauge::identify::{Feature, InterfaceKind, Observation, Options, Standing, identify};
+use framegauge::judge::{
+    Felt, FitQuestion, Joint, SpindleBinds, cup_depth, head_tube_from_stock, parallel_faces,
+    per_inch_rule, reaming, spindle_for_width,
+};
+use framegauge::measure::{DecisionRule, Limits, Outcome, instrument};
+use framegauge::rescue::{BoreRescue, Damage, Stand, Step};
+use framegauge::standard::{HeadSeat, PressPart, Shell, find};
+use framegauge::{Error, inch, mm};
+
+use super::{Run, Runner, length, missing, read};
+
+pub const RUNNERS: &[(&str, Runner)] = &[
+    ("B01", b01),
+    ("B03", b03),
+    ("B05", b05),
+    ("B07", b07),
+    ("B09", b09),
+    ("C01", c01),
+    ("C05", c05),
+    ("C07", c07),
+    ("C08", c08),
+    ("C10", c10),
+    ("C14", c14),
+    ("C15", c15),
+    ("C16", c16),
+];
+
+fn b01(run: &mut Run) -> Result<(), Error> {
+    // 0.050 mm of press: a bore of 41.95 mm under a bearing of 42.00 mm, both by caliper.
+    let said = FitQuestion::new(Joint::DirectBearing)
+        .hole(HoleMember::of_reading(
+            instrument("caliper_digital_inside")?.reading(mm(41.95))?,
+        )?)
+        .shaft(ShaftMember::of_reading(
+            instrument("caliper_digital_outside")?.reading(mm(42.0))?,
+        )?)
+        .judge()?;
+    run.outcome(&said, Outcome::Undecided);
+    run.length(&said, "interference", 0.05);
+    // Bore 41.96 +0.025/-0 (a workshop article), bearing 42.00 +0/-0.011 (ISO 492 class Normal): 0.004 to 0.040 mm.
+    run.length(&said, "beyond the window by", 0.010);
+    run.check(
+        "asks for a bore gauge",
+        said.next.iter().any(|n| n.with.contains("bore gauge")),
+    );
+    let fine = FitQuestion::new(Joint::DirectBearing)
+        .hole(HoleMember::of_reading(read("41.950 +/- 0.003 mm")?)?)
+        .shaft(ShaftMember::of_reading(read("42.000 +/- 0.002 mm")?)?)
+        .judge()?;
+    run.check(
+        "with a bore gauge it is shown",
+        fine.outcome == Outcome::NonconformityShown,
+    );
+    Ok(())
+}
+
+fn b03(run: &mut Run) -> Result<(), Error> {
+    // Bore 46.00 +0/-0.05 and metal cup 46.00 to 46.05 mm: one workshop article.
+    let cup = &find::<PressPart>("metal_cup_46")?.diameter;
+    let said = FitQuestion::of_shell(find::<Shell>("pf30")?)?
+        .hole_measured(read("45.80 +/- 0.03 mm")?)?
+        .shaft(ShaftMember::of_limits(Limits::of_size(cup))?)
+        .judge()?;
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.length(&said, "hole outside its limits by", 0.15);
+    run.length(&said, "least interference", 0.20);
+    run.length(&said, "greatest interference", 0.25);
+    run.check(
+        "one reading is no shape",
+        said.next.iter().any(|n| n.measure.contains("two axes"))
+            || said.cautions.iter().any(|c| c.contains("axes")),
+    );
+    Ok(())
+}
+
+fn b05(run: &mut Run) -> Result<(), Error> {
+    let said = FitQuestion::of_shell(find::<Shell>("bb90")?)?
+        .felt(Felt::Rocks)
+        .judge()?;
+    run.outcome(&said, Outcome::Undecided);
+    run.says(&said.sentence, "slip fit by design");
+    run.check(
+        "asks for largest and smallest",
+        said.next
+            .iter()
+            .any(|n| n.measure.contains("largest and smallest")),
+    );
+    let left = BoreRescue::new(Joint::DirectBearing, Damage::Oval).options()?;
+    run.check(
+        "compound waits for gap and data sheet",
+        left.steps(Step::Compound)
+            .all(|o| o.stand == Stand::NeedsMeasurement && o.next.len() == 2),
+    );
+    Ok(())
+}
+
+fn b07(run: &mut Run) -> Result<(), Error> {
+    let seen = [
+        Observation::read("bore", "46.0 +/- 0.05 mm")?,
+        Observation::read("width", "79.0 +/- 0.1 mm")?,
+        Observation::read("half_width_drive", "34.0 +/- 0.3 mm")?,
+        Observation::read("half_width_non_drive", "45.0 +/- 0.3 mm")?,
+    ];
+    let found = identify(InterfaceKind::Shell, &seen, &Options::default())?;
+    run.says.push(found.sentence.clone());
+    run.check(
+        format!("46 x 79 asymmetrical, got {:?}", found.outcome),
+        found.outcome.identified() == Some("bbright_pf"),
+    );
+    for other in ["pf30", "bb386"] {
+        run.check(
+            format!("not {other}"),
+            found
+                .candidate(other)
+                .is_some_and(|c| matches!(c.standing, Standing::Excluded(_))),
+        );
+    }
+    // The same trade name stands for a 41.96 mm bore too.
+    let direct = find::<Shell>("bbright_df")?;
+    run.check(
+        "name also used with 41.96",
+        direct.bore.as_ref().and_then(|b| b.nominal()) == Some(mm(41.96)),
+    );
+    let trim = spindle_for_width(&read("79 +/- 0.1 mm")?, mm(86.5))?;
+    run.length(&trim, "at each end", -3.75);
+    Ok(())
+}
+
+fn b09(run: &mut Run) -> Result<(), Error> {
+    let said = SpindleBinds::default().judge()?;
+    run.outcome(&said, Outcome::Undecided);
+    run.check("three causes, three measurements", said.next.len() == 3);
+    let all = SpindleBinds {
+        spindle: Some(read("29.98 +/- 0.004 mm")?),
+        bearing_bore: Some(read("29.995 +/- 0.004 mm")?),
+        offset: Some([read("0.30 +/- 0.02 mm")?, read("0.40 +/- 0.02 mm")?]),
+        apart: Some(mm(60.0)),
+        ring_width: Some(mm(7.0)),
+        binds_unloaded: Some(true),
+    }
+    .judge()?;
+    run.length(&all, "offset of the bores", 0.5);
+    run.says(&all.sentence, "not on one axis");
+    Ok(())
+}
+
+fn c01(run: &mut Run) -> Result<(), Error> {
+    let said = FitQuestion::new(Joint::CrownRace)
+        .hole(HoleMember::of_reading(read("29.92 +/- 0.03 mm")?)?)
+        .shaft(ShaftMember::of_reading(read("30.02 +/- 0.03 mm")?)?)
+        .sold_as(mm(30.0))
+        .felt(Felt::NeedsForce)
+        .judge()?;
+    run.outcome(&said, Outcome::ConformityShown);
+    run.length(&said, "interference", 0.10);
+    run.says(&said.sentence, "disagree");
+    run.check(
+        "a handbook's 0.10 is quoted",
+        said.beside.iter().any(|f| f.words.contains("0.100 mm")),
+    );
+    Ok(())
+}
+
+fn c05(run: &mut Run) -> Result<(), Error> {
+    let said = FitQuestion::new(Joint::CrownRace)
+        .felt(Felt::HoleLooseWithSeveral)
+        .felt(Felt::TurnedInUse)
+        .judge()?;
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.says(&said.sentence, "stretched");
+    run.check("asks for both members", said.next.len() == 2);
+    Ok(())
+}
+
+fn c07(run: &mut Run) -> Result<(), Error> {
+    let rule = per_inch_rule(inch(0.0005), mm(44.0), mm(0.05), Some(5.0))?;
+    run.outcome(&rule, Outcome::NonconformityShown);
+    run.length(&rule, "by the rule", 0.022);
+    run.check(
+        "ratio 2.3",
+        rule.number("ratio")
+            .and_then(|w| w.bare())
+            .is_some_and(|r| (r - 2.27).abs() < 0.01),
+    );
+    let bore = [
+        SizeReading::new(read("43.925 +/- 0.006 mm")?),
+        SizeReading::new(read("43.975 +/- 0.006 mm")?),
+    ];
+    let said = FitQuestion::new(Joint::HeadCup)
+        .hole(HoleMember::measured_only(&bore)?)
+        .shaft(ShaftMember::of_reading(read("44.000 +/- 0.004 mm")?)?)
+        .judge()?;
+    // Ceiling of 0.1 mm: a headset maker's technical page.
+    run.outcome(&said, Outcome::ConformityShown);
+    run.length(&said, "least interference", 0.025);
+    run.length(&said, "greatest interference", 0.075);
+    Ok(())
+}
+
+fn c08(run: &mut Run) -> Result<(), Error> {
+    let (outside, wall) = (read("31.7 +/- 0.05 mm")?, read("1.0 +/- 0.02 mm")?);
+    let said = head_tube_from_stock(&outside, &wall)?;
+    run.says.push(said.sentence.clone());
+    run.length(&said, "inside diameter", 29.7);
+    run.says(&said.sentence, "1 in");
+    run.says(&said.sentence, "a name, not a bore");
+    let to_cup = reaming(&outside, &read("29.7 +/- 0.06 mm")?, length("30.2 mm")?)?;
+    run.length(&to_cup, "stock on diameter", 0.5);
+    run.length(&to_cup, "wall left", 0.75);
+    // One headset maker's guide prints 30.05 to 30.10 mm for the bore; its cup is 30.2.
+    run.length(&said, "EC30 wall left", 0.8);
+    run.check(
+        "no 1 1/8 in seat is offered",
+        !said.findings.iter().any(|f| f.what == "EC34"),
+    );
+    run.log_differs = Some(
+        "30.2 is the cup; a headset maker's guide prints 30.05 to 30.10 mm for the bore, which leaves a wall of 0.80. Reamed to 30.2 the cup has no grip.",
+    );
+    Ok(())
+}
+
+fn c10(run: &mut Run) -> Result<(), Error> {
+    let seen = [
+        Observation::read("outside_diameter", "25.0 mm with caliper_digital_outside")?,
+        Observation::read("threaded", "yes")?,
+    ];
+    let found = identify(InterfaceKind::Steerer, &seen, &Options::default())?;
+    run.says.push(found.sentence.clone());
+    let first = found
+        .candidates
+        .iter()
+        .find(|c| c.code != framegauge::identify::UNLISTED)
+        .map(|c| c.code.to_string())
+        .unwrap_or_default();
+    run.check(
+        format!(
+            "French 25 x 1 is the likeliest, got {first} {:?}",
+            found.outcome
+        ),
+        first == "french_threaded",
+    );
+    // Crests read low: a sound 1 in thread reads about 25.2 mm (two published pages).
+    let share = |code: &str| found.candidate(code).map_or(0.0, |c| c.share);
+    run.check(
+        format!("more likely than 1 in, {:.2}", share("french_threaded")),
+        share("french_threaded") > 2.0 * share("1in_iso_threaded"),
+    );
+    run.check(
+        "the pitch confirms it",
+        found.next.first().map(|n| n.measure) == Some(Feature::Pitch),
+    );
+    // 25.4 mm / 24 = 1.058 mm against 1.000 mm: a leaf tells.
+    let pair =
+        framegauge::judge::thread_pair(&"25 mm x 1 mm".parse()?, &"25.4 mm x 24 tpi".parse()?);
+    run.length(&pair, "drift a turn", 0.058);
+    let cup = find::<HeadSeat>("french_1in")?
+        .cup
+        .clone()
+        .ok_or_else(|| missing("cup"))?;
+    run.check(
+        "the cup of 30.0 is disputed by 30.2",
+        cup.nominal() == Some(mm(30.0))
+            && cup
+                .dissent()
+                .iter()
+                .any(|d| d.value.nominal == Some(mm(30.2))),
+    );
+    Ok(())
+}
+
+fn c14(run: &mut Run) -> Result<(), Error> {
+    let said = cup_depth(
+        &read("9 +/- 0.1 mm")?,
+        &read("12 +/- 0.1 mm")?,
+        DecisionRule::default(),
+    );
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.length(&said, "stands proud", 3.0);
+    run.says(&said.sentence, "shorten the cup");
+    Ok(())
+}
+
+fn c15(run: &mut Run) -> Result<(), Error> {
+    let said = FitQuestion::new(Joint::HeadCup)
+        .felt(Felt::GoesByHand)
+        .judge()?;
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.check("asks for bore and cup", said.next.len() == 2);
+    let open = BoreRescue::new(Joint::HeadCup, Damage::Loose).options()?;
+    run.says.push(open.sentence.clone());
+    for step in [Step::Compound, Step::Shim] {
+        run.check(
+            format!("{step} waits for the gap"),
+            open.stand(step) == Some(Stand::NeedsMeasurement),
+        );
+    }
+    let place = |step: Step| open.options.iter().position(|o| o.step == step);
+    run.check(
+        "burrs are the last resort",
+        place(Step::Peen) > place(Step::Compound) && place(Step::Peen) > place(Step::Shim),
+    );
+    let mut known = BoreRescue::new(Joint::HeadCup, Damage::Loose);
+    known
+        .hole
+        .push(SizeReading::new(read("34.20 +/- 0.01 mm")?));
+    known.shaft = Some(read("34.00 +/- 0.01 mm")?);
+    known.wanted_interference = Some(mm(0.05));
+    known.compound_gap = Some(mm(0.10));
+    let known = known.options()?;
+    run.check(
+        "too wide for compound",
+        known.stand(Step::Compound) == Some(Stand::Forbidden),
+    );
+    let wall = known
+        .steps(Step::Shim)
+        .next()
+        .and_then(|o| o.millimetres("shim wall"));
+    run.check("shim (0.20 + 0.05) / 2", wall == Some(0.125));
+    Ok(())
+}
+
+fn c16(run: &mut Run) -> Result<(), Error> {
+    let said = parallel_faces(None, true)?;
+    // 0.075 mm: a headset maker's technical page.
+    run.outcome(&said, Outcome::Undecided);
+    run.length(&said, "ceiling", 0.075);
+    run.check(
+        "ink and the first cut",
+        said.next.iter().any(|n| n.measure.contains("ink")),
+    );
+    run.check(
+        "a bent steerer gives the same sign",
+        said.next.iter().any(|n| n.why.contains("same sign")),
+    );
+    Ok(())
+}

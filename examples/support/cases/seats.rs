@@ -1,0 +1,198 @@
+//! Seat tubes and posts.
+
+use framegauge::fit::{Feature as Member, HoleMember, ShaftMember, SizeReading};
+use framegauge::identify::{DoubtKind, HeadTubeEnd, InterfaceKind, Observation, Options, identify};
+use framegauge::judge::{
+    FitQuestion, Joint, PostDepth, expected_post, one_size, over_coating, post_by_tape, shim,
+};
+use framegauge::measure::Outcome;
+use framegauge::rescue::{BoreRescue, Damage, Step};
+use framegauge::{Error, ShaftDiameter, mm};
+
+use super::{Run, Runner, read};
+
+pub const RUNNERS: &[(&str, Runner)] = &[
+    ("D02", d02),
+    ("D04", d04),
+    ("D06", d06),
+    ("D08", d08),
+    ("D10", d10),
+    ("D12", d12),
+    ("D14", d14),
+];
+
+fn d02(run: &mut Run) -> Result<(), Error> {
+    let said = FitQuestion::new(Joint::Seatpost)
+        .hole(HoleMember::of_reading(read("27.40 +/- 0.02 mm")?)?)
+        .shaft(ShaftMember::of_reading(read("27.00 +/- 0.02 mm")?)?)
+        .sold_as(mm(27.2))
+        .judge()?;
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.length(&said, "clearance", 0.40);
+    run.length(&said, "hole off the size it is sold as", 0.20);
+    run.length(&said, "inner part off the size it is sold as", -0.20);
+    run.says(&said.sentence, "both members are off");
+    // 27.4 is a listed size (a trade article on seatpost diameters).
+    run.length(&said, "post size to try first", 27.4);
+    run.length(&said, "clearance with that post", 0.0);
+    run.length(&said, "shim wall", 0.20);
+    Ok(())
+}
+
+fn d04(run: &mut Run) -> Result<(), Error> {
+    let said = shim(
+        &read("27.0 +/- 0.02 mm")?,
+        &read("26.8 +/- 0.02 mm")?,
+        Some(&read("0.2 +/- 0.01 mm")?),
+    )?;
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.length(&said, "shim wall", 0.10);
+    run.says(
+        &said.sentence,
+        "adds 0.400 mm on diameter and will not enter",
+    );
+    Ok(())
+}
+
+fn d06(run: &mut Run) -> Result<(), Error> {
+    // A tube of 28.0 mm with a wall of 0.7 to 0.8 mm: 26.4 to 26.6 inside.
+    let said = expected_post(
+        &read("28.0 +/- 0.05 mm")?,
+        mm(0.7),
+        mm(0.8),
+        &[read("25.8 +/- 0.05 mm")?],
+    )?;
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.length(&said, "smallest expected post", 26.4);
+    run.length(&said, "largest expected post", 26.6);
+    run.length(&said, "wall implied", 1.1);
+    run.check(
+        "roundness before a size is chosen",
+        said.next.iter().any(|n| n.measure.contains("roundness")),
+    );
+    let left = BoreRescue::new(Joint::Seatpost, Damage::Pinched).options()?;
+    let place = |step: Step| left.options.iter().position(|o| o.step == step);
+    run.check(
+        "rounded before reamed",
+        place(Step::RoundOut) < place(Step::NextSize),
+    );
+    Ok(())
+}
+
+fn d08(run: &mut Run) -> Result<(), Error> {
+    let at = |text: &str| read(text).map(SizeReading::new);
+    let said = one_size(
+        "seat tube",
+        &[at("26.14 +/- 0.03 mm")?, at("27.15 +/- 0.03 mm")?],
+        mm(0.2),
+    )?;
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.length(&said, "spread", 1.01);
+    let tube = identify(
+        InterfaceKind::SeatTube,
+        &[
+            Observation::read("bore", "26.14 +/- 0.03 mm")?,
+            Observation::read("bore", "27.15 +/- 0.03 mm")?,
+        ],
+        &Options::default(),
+    )?;
+    run.check(
+        "no size is named",
+        tube.outcome.identified().is_none() && tube.outcome.left().is_empty(),
+    );
+    let paint = over_coating(
+        Member::Shaft,
+        Some(&read("28.83 +/- 0.02 mm")?),
+        Some(mm(28.6)),
+    )?;
+    run.length(&paint, "coat on each side", 0.115);
+    run.says(&paint.sentence, "as a powder coat is");
+    let head = identify(
+        InterfaceKind::HeadTube(HeadTubeEnd::Upper),
+        &[Observation::read("bore", "21.9 +/- 0.1 mm")?],
+        &Options::default(),
+    )?;
+    run.says.push(head.sentence.clone());
+    run.check(
+        "21.9 is no head tube, but a steerer",
+        head.doubts
+            .iter()
+            .any(|d| d.kind == DoubtKind::Implausible && d.words.contains("steerer")),
+    );
+    let stem = FitQuestion::new(Joint::Quill)
+        .hole(HoleMember::measured_only(&[
+            at("21.80 +/- 0.03 mm")?,
+            at("22.05 +/- 0.03 mm")?,
+        ])?)
+        .shaft(ShaftMember::of_reading(read("22.2 +/- 0.03 mm")?)?)
+        .judge()?;
+    run.check(
+        "a 22.2 stem does not go in",
+        stem.outcome == Outcome::NonconformityShown,
+    );
+    Ok(())
+}
+
+fn d10(run: &mut Run) -> Result<(), Error> {
+    let said = post_by_tape(&read("82 +/- 0.5 mm")?)?;
+    run.outcome(&said, Outcome::Undecided);
+    run.length(&said, "diameter", 26.101);
+    run.length(&said, "uncertainty of the diameter", 0.159);
+    run.says(&said.sentence, "26.0 or 26.2");
+    Ok(())
+}
+
+fn d12(run: &mut Run) -> Result<(), Error> {
+    let said = expected_post(
+        &read("28.6 +/- 0.05 mm")?,
+        mm(0.6),
+        mm(0.7),
+        &[read("25.4 +/- 0.05 mm")?],
+    )?;
+    run.outcome(&said, Outcome::NonconformityShown);
+    run.length(&said, "wall implied", 1.6);
+    run.says(&said.sentence, "a sleeve, another tube");
+    Ok(())
+}
+
+fn d14(run: &mut Run) -> Result<(), Error> {
+    for (weld, depth) in [(50.0, 90.0), (80.0, 105.0)] {
+        let said = PostDepth {
+            post: ShaftDiameter::new(mm(27.2))?,
+            weld: Some(mm(weld)),
+            makers: Vec::new(),
+            inserted: None,
+        }
+        .judge()?;
+        run.says.push(said.sentence.clone());
+        // 25 mm below the weld and 90 mm in all: a workshop article on minimum insertion, 2017.
+        run.length(&said, "by the weld rule", depth);
+        run.says(&said.sentence, "the published rules differ");
+        run.says(&said.sentence, "The mark on the post");
+        // 60 mm: German bicycle pages.
+        run.check(
+            "60 mm is shown beside",
+            said.beside.iter().any(|f| f.words == "60.000 mm"),
+        );
+    }
+    let blind = PostDepth {
+        post: ShaftDiameter::new(mm(27.2))?,
+        weld: None,
+        makers: Vec::new(),
+        inserted: None,
+    }
+    .judge()?;
+    run.length(&blind, "without the weld", 150.0);
+    let marked = PostDepth {
+        post: ShaftDiameter::new(mm(27.2))?,
+        weld: Some(mm(50.0)),
+        makers: vec![("the mark on the post".into(), mm(110.0))],
+        inserted: Some(read("100 +/- 1 mm")?),
+    }
+    .judge()?;
+    run.check(
+        "the post's mark wins",
+        marked.outcome == Outcome::NonconformityShown,
+    );
+    Ok(())
+}

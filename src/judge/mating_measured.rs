@@ -1,0 +1,356 @@
+//! Two members as measured, against the windows that decide and those that stand beside.
+
+use super::joint::{from_maker, held, quoted, wanted};
+use super::mating::FitQuestion;
+use super::verdict::{NOTHING, Verdict, Worked};
+use super::words::capital;
+use super::{Finding, fit_words};
+use crate::Error;
+use crate::evidence::Grade;
+use crate::fit::{Conformance, Fit, HoleMember, MemberFinding, ShaftMember, Wanted, fit_between};
+use crate::measure::{Bound, Decision, Limits, Outcome, decide, settled_cmp};
+use crate::quantity::{Length, in_mm, settled_mm};
+use crate::standard::{FitWindow, Hold};
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+impl FitQuestion {
+    pub(super) fn nominal_of(&self, fit: &Fit) -> Length {
+        self.nominal
+            .or(fit.nominal())
+            .unwrap_or(fit.hole().smallest.value())
+    }
+
+    pub(super) fn measured(
+        &self,
+        hole: &HoleMember,
+        shaft: &ShaftMember,
+    ) -> Result<Verdict, Error> {
+        let mut hole = hole.clone();
+        if let Some(nominal) = self.nominal
+            && hole.nominal().is_none()
+        {
+            hole = hole.with_nominal(nominal)?;
+        }
+        let fit = fit_between(&hole, shaft, self.rule)?;
+        let (decide_by, beside, quotes) = self.sort_windows(&fit)?;
+        let mut findings: Vec<Finding> = [fit.hole(), fit.shaft()]
+            .into_iter()
+            .filter_map(|m| member(m))
+            .collect();
+        let place = self.joint.words();
+        let envelope = if decide_by.is_empty() {
+            self.envelope(&fit, &beside, place)?
+        } else {
+            None
+        };
+        let named = !decide_by.is_empty() || envelope.is_some();
+        findings.extend(decide_by.iter().map(|(w, c)| held(&fit, place, w, c)));
+        findings.extend(envelope);
+        findings.extend(self.by_design(&fit, named)?);
+        if self.coated.contains(&true) {
+            findings = findings.into_iter().map(|f| self.on_paint(f)).collect();
+        }
+        let mut said = Verdict::from_findings(place, findings);
+        said.beside = beside
+            .iter()
+            .map(|(w, c)| held(&fit, place, w, c))
+            .collect();
+        said.beside.extend(quotes);
+        let conflict = conflicting(said.findings.iter().chain(&said.beside));
+        said = self.numbers(said, &fit);
+        let mut sentence = format!("{} on diameter", capital(&fit_words(&fit)));
+        sentence.push_str(&self.meaning(&said, &fit, named));
+        if conflict {
+            sentence.push_str(" The published windows disagree: the maker of the part decides.");
+        }
+        said = self.blame(said, &fit, &mut sentence);
+        said = self.open(said, &fit);
+        for caution in fit.cautions() {
+            said.cautions.push(caution.words().into());
+        }
+        Ok(said.saying(sentence))
+    }
+
+    /// Deciding windows, others, and figures that can only be quoted.
+    #[expect(
+        clippy::type_complexity,
+        reason = "three lists, named where they are taken apart"
+    )]
+    fn sort_windows(
+        &self,
+        fit: &Fit,
+    ) -> Result<
+        (
+            Vec<(Wanted, Conformance)>,
+            Vec<(Wanted, Conformance)>,
+            Vec<Finding>,
+        ),
+        Error,
+    > {
+        let rows: Vec<&'static FitWindow> = self.joint.windows(self.nominal_of(fit)).collect();
+        let each = |list: Vec<Wanted>| -> Result<Vec<_>, Error> {
+            list.into_iter()
+                .map(|w| fit.against(&w).map(|c| (w, c)))
+                .collect()
+        };
+        let of = |maker: bool| {
+            rows.iter()
+                .filter(move |w| from_maker(w) == maker)
+                .filter_map(|w| wanted(w))
+        };
+        let (first, rest): (Vec<Wanted>, Vec<Wanted>) = if self.windows.is_empty() {
+            (of(true).collect(), of(false).collect())
+        } else {
+            (self.windows.clone(), of(true).chain(of(false)).collect())
+        };
+        Ok((each(first)?, each(rest)?, quoted(self.joint.words(), &rows)))
+    }
+
+    /// Where nobody with a say prints a window, the span of all opinions: outside it nobody agrees.
+    fn envelope(
+        &self,
+        fit: &Fit,
+        windows: &[(Wanted, Conformance)],
+        place: &str,
+    ) -> Result<Option<Finding>, Error> {
+        let Some((first, _)) = windows.first() else {
+            return Ok(None);
+        };
+        let same: Vec<&Wanted> = windows
+            .iter()
+            .map(|(w, _)| w)
+            .filter(|w| w.sense == first.sense)
+            .collect();
+        let far = |pick: fn(&Limits) -> Bound, larger: bool| {
+            same.iter()
+                .filter_map(|w| pick(&w.limits).known())
+                .reduce(|a, b| {
+                    if settled_cmp(a, b).is_gt() == larger {
+                        a
+                    } else {
+                        b
+                    }
+                })
+        };
+        let lower = far(Limits::lower, false).map_or(Bound::Open, Bound::At);
+        let upper = far(Limits::upper, true).map_or(Bound::Open, Bound::At);
+        let grade = same
+            .iter()
+            .map(|w| w.limits.grade())
+            .min()
+            .unwrap_or(Grade::Memory);
+        let span = Wanted {
+            sense: first.sense,
+            limits: Limits::new(lower, upper, grade)?,
+            owner: "the span of every published opinion".into(),
+        };
+        let conformance = fit.against(&span)?;
+        Ok(Some(held(fit, place, &span, &conformance)))
+    }
+
+    /// A press fit must press and a slip fit must not; nobody needs to publish that. How much is another matter.
+    fn by_design(&self, fit: &Fit, named: bool) -> Result<Option<Finding>, Error> {
+        let (window, owner) = match self.hold {
+            Hold::Press => (
+                Limits::at_most(NOTHING, Grade::CommonPractice)?,
+                "by design of a press fit",
+            ),
+            Hold::Slip => (
+                Limits::at_least(NOTHING, Grade::CommonPractice)?,
+                "by design of a slip fit",
+            ),
+            Hold::Screw => return Ok(None),
+        };
+        let tight = decide(&fit.tightest(), &window, self.rule);
+        let loose = decide(&fit.loosest(), &window, self.rule);
+        let press = self.hold == Hold::Press;
+        let (outcome, decision, words) = if press && tight.outcome == Outcome::NonconformityShown {
+            (tight.outcome, tight, "meant to press, and there is a gap")
+        } else if !press && tight.outcome == Outcome::NonconformityShown {
+            (
+                tight.outcome,
+                tight,
+                "meant to slide in, and the part is larger than the hole",
+            )
+        } else if named || !press {
+            return Ok(None);
+        } else if loose.outcome == Outcome::ConformityShown {
+            (
+                Outcome::Undecided,
+                loose,
+                "it presses everywhere; how much it may press nobody prints for this joint",
+            )
+        } else {
+            (
+                Outcome::Undecided,
+                loose,
+                "press or gap: not told by these readings",
+            )
+        };
+        Ok(Some(Finding {
+            outcome: Some(outcome),
+            readings: Vec::from([fit.tightest(), fit.loosest()]),
+            decision: Some(decision),
+            owner: String::from(owner),
+            grade: Some(Grade::CommonPractice),
+            ..Finding::stated("design", words)
+        }))
+    }
+
+    fn on_paint(&self, mut found: Finding) -> Finding {
+        if found.outcome.is_some() {
+            found.outcome = Some(Outcome::Undecided);
+            found.words.push_str("; but read on paint, which is not a reading on metal: nothing is shown until it is off");
+        }
+        found
+    }
+
+    fn numbers(&self, said: Verdict, fit: &Fit) -> Verdict {
+        let (tight, loose) = (fit.tightest().value(), fit.loosest().value());
+        let mut said = if self.hold == Hold::Press {
+            said.with(Worked::length(
+                "interference",
+                -fit.mean().value(),
+                "mean shaft less mean hole",
+            ))
+            .with(Worked::length(
+                "least interference",
+                -loose,
+                "smallest shaft less largest hole",
+            ))
+            .with(Worked::length(
+                "greatest interference",
+                -tight,
+                "largest shaft less smallest hole",
+            ))
+        } else {
+            said.with(Worked::length(
+                "clearance",
+                fit.mean().value(),
+                "mean hole less mean shaft",
+            ))
+            .with(Worked::length(
+                "least clearance",
+                tight,
+                "smallest hole less largest shaft",
+            ))
+            .with(Worked::length(
+                "greatest clearance",
+                loose,
+                "largest hole less smallest shaft",
+            ))
+        };
+        for member in [fit.hole(), fit.shaft()] {
+            if let Some(off) = member.outside_by() {
+                let what = format!("{} outside its limits by", member.feature);
+                said = said.with(Worked::length(
+                    what,
+                    off,
+                    "worst reading less the nearest limit",
+                ));
+            }
+        }
+        let beyond = said
+            .findings
+            .iter()
+            .filter(|f| f.what == self.joint.words())
+            .filter_map(|f| {
+                let limits = f.limits?;
+                let low = limits.lower().known().map(|l| l + tight);
+                let high = limits.upper().known().map(|h| -tight - h);
+                (self.hold == Hold::Press).then(|| {
+                    [low, high]
+                        .into_iter()
+                        .flatten()
+                        .find(|by| settled_cmp(*by, NOTHING).is_gt())
+                })?
+            })
+            .max_by(|a, b| settled_cmp(*a, *b));
+        match beyond {
+            Some(by) => said.with(Worked::length(
+                "beyond the window by",
+                by,
+                "value less the limit",
+            )),
+            None => said,
+        }
+    }
+
+    fn meaning(&self, said: &Verdict, fit: &Fit, named: bool) -> String {
+        let gap = settled_cmp(fit.tightest().value(), NOTHING).is_ge();
+        match (self.hold, said.outcome) {
+            _ if self.coated.contains(&true) => String::from(
+                "; a reading over a coating is not a reading on metal, so no verdict before it is off.",
+            ),
+            (Hold::Slip, Outcome::ConformityShown) => String::from(": as a slip fit wants it."),
+            (Hold::Slip, Outcome::NonconformityShown)
+                if settled_cmp(fit.loosest().value(), NOTHING).is_lt() =>
+            {
+                String::from(": meant to slide in, and it is larger than the hole.")
+            }
+            (Hold::Slip, _) if !named => String::from(
+                ": a slip fit by design, so having no interference is no fault; no limit is published for its gap.",
+            ),
+            (_, Outcome::ConformityShown) => String::from(": as this press fit wants it."),
+            (Hold::Press, Outcome::NonconformityShown) if gap => {
+                String::from(": it is meant to press and does not hold.")
+            }
+            (_, Outcome::NonconformityShown) => String::from(": out of what is allowed."),
+            (_, Outcome::Undecided) if !named => String::from(
+                ": how much is right nobody publishes for this joint; the maker of the part has to say.",
+            ),
+            (_, Outcome::Undecided) => {
+                String::from(": too close to a limit for these readings to settle.")
+            }
+        }
+    }
+}
+
+/// The published windows lead to different answers.
+fn conflicting<'a>(findings: impl Iterator<Item = &'a Finding>) -> bool {
+    let mut shown = findings
+        .filter(|f| f.limits.is_some() && f.what != "hole" && f.what != "shaft")
+        .filter_map(|f| f.outcome);
+    let first = shown.next();
+    shown.any(|o| Some(o) != first)
+}
+
+/// A measured member against its own limits.
+fn member(found: &MemberFinding) -> Option<Finding> {
+    let (limits, decision): (Limits, Decision) = (found.limits?, found.decision?);
+    let words = match found.outside_by() {
+        Some(by) => {
+            let below = limits
+                .lower()
+                .known()
+                .is_some_and(|l| found.smallest.value() < l);
+            format!(
+                "{} is {} {} the limits {limits}: {}",
+                in_mm(if below {
+                    found.smallest.value()
+                } else {
+                    found.largest.value()
+                }),
+                in_mm(by),
+                if below { "under" } else { "over" },
+                decision.outcome.words()
+            )
+        }
+        None => format!(
+            "{:.3} to {}, limits {limits}: {}",
+            settled_mm(found.smallest.value()),
+            in_mm(found.largest.value()),
+            decision.outcome.words()
+        ),
+    };
+    Some(Finding {
+        outcome: Some(decision.outcome),
+        readings: Vec::from([found.smallest, found.largest]),
+        limits: Some(limits),
+        decision: Some(decision),
+        grade: Some(limits.grade()),
+        ..Finding::stated(found.feature.to_string(), words)
+    })
+}

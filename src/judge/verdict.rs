@@ -1,0 +1,330 @@
+//! A verdict on one interface: outcome, numbers, limits, sources, what to measure next, one plain sentence.
+
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::Finding;
+use crate::evidence::{Citation, Grade, Text};
+use crate::measure::Outcome;
+use crate::quantity::{Angle, Length, Printed, mm, settled_mm};
+
+/// What to measure or look at next, why, and with what.
+///
+/// ```
+/// use framegauge::judge::NextStep;
+/// let next = NextStep::new("bore on two axes", "one number is no shape", "three-point bore gauge");
+/// assert_eq!(next.to_string(), "measure bore on two axes (three-point bore gauge): one number is no shape");
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct NextStep {
+    /// What to measure or do.
+    pub measure: Text,
+    /// What it decides.
+    pub why: Text,
+    /// The tool.
+    pub with: Text,
+}
+
+impl NextStep {
+    /// A next step.
+    #[must_use]
+    pub fn new(measure: impl Into<Text>, why: impl Into<Text>, with: impl Into<Text>) -> Self {
+        Self {
+            measure: measure.into(),
+            why: why.into(),
+            with: with.into(),
+        }
+    }
+}
+
+impl core::fmt::Display for NextStep {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        write!(f, "measure {} ({}): {}", self.measure, self.with, self.why)
+    }
+}
+
+/// A number that was worked out on the way.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Number {
+    /// A length.
+    Length(Length),
+    /// An angle.
+    Angle(Angle),
+    /// A ratio or a count.
+    Plain(f64),
+}
+
+/// A number that was worked out, with its name and how.
+///
+/// ```
+/// use framegauge::{judge::Worked, mm};
+/// let wall = Worked::length("wall left", mm(0.75), "(outside - bore) / 2");
+/// assert_eq!(wall.to_string(), "wall left 0.750 mm");
+/// assert_eq!(wall.in_mm(), Some(0.75));
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub struct Worked {
+    /// What it is.
+    pub what: Text,
+    /// The value.
+    pub value: Number,
+    /// How it was worked out.
+    pub formula: Text,
+}
+
+impl Worked {
+    /// A length.
+    #[must_use]
+    pub fn length(what: impl Into<Text>, value: Length, formula: impl Into<Text>) -> Self {
+        Self {
+            what: what.into(),
+            value: Number::Length(value),
+            formula: formula.into(),
+        }
+    }
+    /// An angle.
+    #[must_use]
+    pub fn angle(what: impl Into<Text>, value: Angle, formula: impl Into<Text>) -> Self {
+        Self {
+            what: what.into(),
+            value: Number::Angle(value),
+            formula: formula.into(),
+        }
+    }
+    /// A ratio or a count.
+    #[must_use]
+    pub fn plain(what: impl Into<Text>, value: f64, formula: impl Into<Text>) -> Self {
+        Self {
+            what: what.into(),
+            value: Number::Plain(value),
+            formula: formula.into(),
+        }
+    }
+    /// The value in millimetres, settled; `None` for angles and ratios.
+    #[must_use]
+    pub fn in_mm(&self) -> Option<f64> {
+        match self.value {
+            Number::Length(length) => Some(settled_mm(length)),
+            Number::Angle(_) | Number::Plain(_) => None,
+        }
+    }
+    /// The value in degrees; `None` for anything else.
+    #[must_use]
+    pub fn in_deg(&self) -> Option<f64> {
+        match self.value {
+            Number::Angle(angle) => Some(four_places(angle.in_unit())),
+            Number::Length(_) | Number::Plain(_) => None,
+        }
+    }
+    /// The bare number of a ratio or count; `None` for anything else.
+    #[must_use]
+    pub fn bare(&self) -> Option<f64> {
+        match self.value {
+            Number::Plain(value) => Some(four_places(value)),
+            Number::Length(_) | Number::Angle(_) => None,
+        }
+    }
+}
+
+/// Angles and ratios from workshop readings are not known better.
+fn four_places(value: f64) -> f64 {
+    libm::round(value * 1e4) / 1e4 + 0.0
+}
+
+impl core::fmt::Display for Worked {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self.value {
+            Number::Length(length) => write!(f, "{} {:.3} mm", self.what, settled_mm(length)),
+            Number::Angle(angle) => write!(f, "{} {:.2}°", self.what, angle.in_unit()),
+            Number::Plain(value) => write!(f, "{} {value:.2}", self.what),
+        }
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Worked {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut out = serializer.serialize_struct("Worked", 3)?;
+        out.serialize_field("what", &self.what)?;
+        match self.value {
+            Number::Length(length) => out.serialize_field("value_mm", &settled_mm(length))?,
+            Number::Angle(angle) => {
+                out.serialize_field("value_deg", &four_places(angle.in_unit()))?;
+            }
+            Number::Plain(value) => out.serialize_field("value", &four_places(value))?,
+        }
+        out.serialize_field("formula", &self.formula)?;
+        out.end()
+    }
+}
+
+/// The verdict on one interface.
+///
+/// ```
+/// use framegauge::{judge::cup_depth, measure::{DecisionRule, Outcome}};
+/// let cup = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default());
+/// assert_eq!(cup.outcome, Outcome::NonconformityShown);
+/// assert_eq!(cup.millimetres("stands proud"), Some(3.0));
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Verdict {
+    /// What was judged.
+    pub place: String,
+    /// What is shown: one deciding finding out is enough for out, all within for within, else undecided.
+    pub outcome: Outcome,
+    /// The verdict in one sentence.
+    pub sentence: String,
+    /// The findings that decide.
+    pub findings: Vec<Finding>,
+    /// Findings against other published figures, shown beside and not deciding.
+    pub beside: Vec<Finding>,
+    /// Numbers worked out.
+    pub worked: Vec<Worked>,
+    /// What to measure next, the most telling first; empty when nothing is open.
+    pub next: Vec<NextStep>,
+    /// What to mind.
+    pub cautions: Vec<Text>,
+    /// The weakest evidence that the deciding findings rest on.
+    pub weakest: Option<Grade>,
+}
+
+impl Verdict {
+    /// A verdict from what was found. The outcome follows from the findings; without any it is undecided.
+    ///
+    /// ```
+    /// use framegauge::{judge::{Finding, Verdict}, measure::Outcome};
+    /// let said = Verdict::from_findings("shell", vec![Finding::stated("width", "not measured")]);
+    /// assert_eq!(said.outcome, Outcome::Undecided);
+    /// ```
+    #[must_use]
+    pub fn from_findings(place: impl Into<String>, findings: Vec<Finding>) -> Self {
+        let decided = || findings.iter().filter_map(|f| f.outcome);
+        let outcome = if decided().any(|o| o == Outcome::NonconformityShown) {
+            Outcome::NonconformityShown
+        } else if decided().next().is_some() && decided().all(|o| o == Outcome::ConformityShown) {
+            Outcome::ConformityShown
+        } else {
+            Outcome::Undecided
+        };
+        let weakest = findings
+            .iter()
+            .filter(|f| f.outcome.is_some())
+            .filter_map(|f| f.grade)
+            .min();
+        Self {
+            place: place.into(),
+            outcome,
+            sentence: String::new(),
+            findings,
+            beside: Vec::new(),
+            worked: Vec::new(),
+            next: Vec::new(),
+            cautions: Vec::new(),
+            weakest,
+        }
+    }
+
+    pub(crate) fn saying(mut self, sentence: impl Into<String>) -> Self {
+        self.sentence = sentence.into();
+        self
+    }
+    pub(crate) fn with(mut self, worked: Worked) -> Self {
+        self.worked.push(worked);
+        self
+    }
+    pub(crate) fn then(mut self, next: NextStep) -> Self {
+        self.next.push(next);
+        self
+    }
+    pub(crate) fn minding(mut self, caution: impl Into<Text>) -> Self {
+        self.cautions.push(caution.into());
+        self
+    }
+
+    /// The number of this name.
+    #[must_use]
+    pub fn number(&self, what: &str) -> Option<&Worked> {
+        self.worked.iter().find(|w| w.what == what)
+    }
+    /// The length of this name in millimetres.
+    #[must_use]
+    pub fn millimetres(&self, what: &str) -> Option<f64> {
+        self.number(what)?.in_mm()
+    }
+    /// Every source that the deciding findings cite.
+    #[must_use]
+    pub fn sources(&self) -> Vec<&Citation> {
+        self.findings.iter().flat_map(|f| &f.sources).collect()
+    }
+
+    /// The verdict held to a least grade of evidence: resting on less, nothing is shown.
+    ///
+    /// ```
+    /// use framegauge::{Grade, judge::cup_depth, measure::{DecisionRule, Outcome}};
+    /// let cup = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default());
+    /// assert_eq!(cup.demanding(Grade::Standard).outcome, Outcome::Undecided);
+    /// ```
+    #[must_use]
+    pub fn demanding(mut self, least: Grade) -> Self {
+        if self.outcome != Outcome::Undecided && self.weakest.is_some_and(|g| g < least) {
+            self.outcome = Outcome::Undecided;
+            self.sentence.push_str(
+                " This rests on weaker evidence than was asked for, so nothing is shown.",
+            );
+        }
+        self
+    }
+}
+
+impl core::fmt::Display for Verdict {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        writeln!(
+            f,
+            "{}: {}. {}",
+            self.place,
+            self.outcome.words(),
+            self.sentence
+        )?;
+        for found in &self.findings {
+            writeln!(f, "- {}: {}", found.what, found.words)?;
+        }
+        for found in &self.beside {
+            writeln!(f, "- beside: {}: {}", found.what, found.words)?;
+        }
+        for next in &self.next {
+            writeln!(f, "- next: {next}")?;
+        }
+        for caution in &self.cautions {
+            writeln!(f, "- mind: {caution}")?;
+        }
+        Ok(())
+    }
+}
+
+/// A length that is above zero and finite, under this name.
+pub(crate) fn size(field: &'static str, length: Length) -> Result<Length, crate::Error> {
+    crate::quantity::Width::new(length)
+        .map(crate::quantity::Width::length)
+        .map_err(|e| {
+            crate::Error::new(
+                e.kind(),
+                field,
+                String::from(e.value()),
+                String::from(e.problem()),
+                String::from(e.remedy()),
+            )
+        })
+}
+
+/// A reading whose value is above zero.
+pub(crate) fn size_reading(
+    field: &'static str,
+    reading: &crate::measure::Reading,
+) -> Result<(), crate::Error> {
+    size(field, reading.value()).map(|_| ())
+}
+
+pub(crate) const NOTHING: Length = mm(0.0);
