@@ -40,6 +40,7 @@ mod mating;
 mod press;
 mod read;
 mod refusal;
+mod rescue;
 mod rows;
 mod schema;
 mod seat;
@@ -62,6 +63,7 @@ pub use mating::*;
 pub use press::*;
 pub use read::Read;
 pub use refusal::Refusal;
+pub use rescue::*;
 pub use rows::*;
 pub use schema::{Schema, schema};
 pub use seat::*;
@@ -250,6 +252,8 @@ questions! {
     "width_stack" WidthStack -> LengthAnswer;
     /// Which bolt leaves enough thread behind a mount.
     "bolt_length" BoltLength -> BoltAnswer;
+    /// Worn, over-cut, stripped: what is left to do.
+    "rescue" RescueOf -> RescueAnswer;
     /// A row of the tables or of the shop, with its sources.
     "standard" StandardRow -> StandardAnswer;
     /// A quantity in other units.

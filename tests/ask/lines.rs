@@ -222,6 +222,33 @@ fn the_path_of_the_field_is_named() {
             "unknown_name",
             "code",
         ),
+        (r#"{"ask":"rescue","thread":"M10x1"}"#, "missing", "damage"),
+        (r#"{"ask":"rescue","damage":"worn"}"#, "missing", "thread"),
+        (
+            r#"{"ask":"rescue","damage":"worn","shell":"bsc"}"#,
+            "missing",
+            "side",
+        ),
+        (
+            r#"{"ask":"rescue","damage":"worn","shell":"bb30","side":"drive"}"#,
+            "missing",
+            "shell",
+        ),
+        (
+            r#"{"ask":"rescue","damage":"worn","thread":"M10x1","joint":"head_cup"}"#,
+            "contradiction",
+            "thread",
+        ),
+        (
+            r#"{"ask":"rescue","damage":"worn","thread":"M10x1","gauging":{"not_go_turns":-1.0}}"#,
+            "out_of_range",
+            "gauging",
+        ),
+        (
+            r#"{"ask":"rescue","damage":"rusty","thread":"M10x1"}"#,
+            "unknown_name",
+            "damage",
+        ),
         (r#"{"ask":"convert"}"#, "missing", "length"),
         (
             r#"{"ask":"identify","interface":"shell","readings":{"bore":33.7}}"#,
