@@ -1,7 +1,12 @@
 //! Minimum zone and least squares against a linear-programming crate and a bare loop: `cargo bench --bench face`.
 //!
 //! Allocations are counted too: none up to 64 points (none at all, in fact).
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 use divan::{AllocProfiler, Bencher, black_box};
 use framegauge::face::{Point, least_squares, least_squares_tangent, minimum_zone, seat_plane};

@@ -1,5 +1,10 @@
 //! Speed of the fit room, with bare-f64 twins in the same run. Budgets: limits of a class 10 ns, Lamé 5 ns.
-#![allow(clippy::unwrap_used)]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 use divan::counter::ItemsCount;
 use divan::{Bencher, black_box};

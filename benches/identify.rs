@@ -1,4 +1,10 @@
 //! How long an identification takes. Aim: among all shells, from three readings, under 5 microseconds.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 use divan::{Bencher, black_box};
 use framegauge::identify::{Feature, InterfaceKind, Observation, Options, identify};

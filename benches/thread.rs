@@ -3,6 +3,12 @@
 //!
 //! `cargo bench --bench thread`. Counted with `valgrind --tool=callgrind --toggle-collect='*limits_of_size*'`, `M10x1-6H`
 //! from its read designation takes about 280 instructions.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 use divan::{AllocProfiler, Bencher, black_box};
 use framegauge::mm;

@@ -2,6 +2,9 @@
 //!
 //! `coverage [--disputed] [--unknown] [--memory] [--json]`
 
+// Writing to a String cannot fail.
+#![allow(clippy::unwrap_used)]
+
 mod support;
 
 use std::collections::BTreeMap;

@@ -1,15 +1,19 @@
 //! Plans the preparation of a frame from its sheet.
 //!
 //! `cargo run --example prepare_frame -- examples/frames/painted_steel.toml [--json]`; `-` reads from standard input.
+//! `--record text` or `--record markdown` prints the before-and-after record instead, `--pictures DIR` draws the faces, and
+//! `--rows FILE` brings a shop's own rows (TOML or JSON, in the words of `data/`).
 //! The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits; 2: bad sheet.
-#![allow(missing_docs)]
-
 mod support;
 
 use std::io::Read;
+use std::path::Path;
 use std::process::ExitCode;
 
-use framegauge::prep::{Operation, WrittenSheet, prepare};
+use framegauge::prep::{
+    Operation, Picture, Progress, WrittenSheet, pictures, prepare_with, record,
+};
+use framegauge::standard::{ShopRows, Tables};
 use framegauge::{Error, ErrorKind};
 use support::{Answer, Words, answer};
 
@@ -21,19 +25,69 @@ fn main() -> ExitCode {
 }
 
 fn run() -> Result<Answer, Error> {
-    let words = Words::read(&[], &[])?;
+    let words = Words::read(&["record", "pictures", "rows"], &[])?;
     let path = words.at(
         0,
         "sheet",
         "prepare_frame examples/frames/painted_steel.toml",
     )?;
+    let shop = match words.named("rows") {
+        Some(file) => parse::<ShopRows>(&read(file)?)?,
+        None => ShopRows::default(),
+    };
+    let tables = Tables::with(&shop)?;
     let text = read(path)?;
-    let written = parse(&text)?;
-    let sheet = written.read().map_err(|errors| all_of(errors, &text))?;
-    let plan = prepare(&sheet);
+    let written: WrittenSheet = parse(&text)?;
+    let sheet = written
+        .read_with(tables)
+        .map_err(|errors| all_of(errors, &text))?;
+    let plan = prepare_with(&sheet, tables);
+    if let Some(folder) = words.named("pictures") {
+        draw(Path::new(folder), &pictures(&sheet, tables))?;
+    }
     let open =
         !plan.questions.is_empty() || plan.steps.iter().any(|s| s.operation == Operation::Refer);
-    Ok(Answer::new(&plan, plan.to_string(), !open))
+    match words.named("record") {
+        None => Ok(Answer::new(&plan, plan.to_string(), !open)),
+        Some(form) => {
+            let record = record(&sheet, tables);
+            let text = match form {
+                "text" => record.to_string(),
+                "markdown" => record.markdown(),
+                other => {
+                    return Err(Error::new(
+                        ErrorKind::UnknownName,
+                        "--record",
+                        other,
+                        "no such form",
+                        "text or markdown",
+                    ));
+                }
+            };
+            let finished = record
+                .entries
+                .iter()
+                .all(|e| matches!(e.progress, Progress::Done | Progress::Nothing));
+            Ok(Answer::new(&record, text, finished))
+        }
+    }
+}
+
+fn draw(folder: &Path, pictures: &[Picture]) -> Result<(), Error> {
+    let fail = |e: std::io::Error| {
+        Error::new(
+            ErrorKind::Missing,
+            "--pictures",
+            folder.display(),
+            e.to_string(),
+            "name a folder that can be written",
+        )
+    };
+    std::fs::create_dir_all(folder).map_err(fail)?;
+    for picture in pictures {
+        std::fs::write(folder.join(format!("{}.svg", picture.name)), &picture.svg).map_err(fail)?;
+    }
+    Ok(())
 }
 
 fn read(path: &str) -> Result<String, Error> {
@@ -90,7 +144,7 @@ fn read(path: &str) -> Result<String, Error> {
     Ok(text)
 }
 
-fn parse(text: &str) -> Result<WrittenSheet, Error> {
+fn parse<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, Error> {
     let remedy = "see examples/frames/ for the form of a sheet";
     if text.trim_start().starts_with('{') {
         return serde_json::from_str(text).map_err(|e| {
@@ -99,9 +153,7 @@ fn parse(text: &str) -> Result<WrittenSheet, Error> {
         });
     }
     toml::from_str(text).map_err(|e| {
-        let line = e.span().map_or(1, |span| {
-            text[..span.start.min(text.len())].lines().count().max(1)
-        });
+        let line = e.span().map_or(1, |span| line_at(text, span.start));
         Error::new(
             kind_of(e.message()),
             "sheet",
@@ -121,6 +173,11 @@ fn kind_of(message: &str) -> ErrorKind {
     } else {
         ErrorKind::Text
     }
+}
+
+/// The line on which a byte stands; the first is 1.
+fn line_at(text: &str, byte: usize) -> usize {
+    text.bytes().take(byte).filter(|b| *b == b'\n').count() + 1
 }
 
 /// Every defect in one message, each with its line where it can be found.
@@ -167,7 +224,7 @@ fn line_of(field: &str, text: &str) -> Option<usize> {
         start = Some(value.span().start);
         let mut inner = value.into_inner();
         if let (Some(index), toml::de::DeValue::Array(items)) = (index, &inner) {
-            let item = items.iter().nth(index)?.clone();
+            let item = items.get(index)?.clone();
             start = Some(item.span().start);
             inner = item.into_inner();
         }
@@ -176,5 +233,5 @@ fn line_of(field: &str, text: &str) -> Option<usize> {
             _ => break,
         }
     }
-    start.map(|at| text[..at].lines().count().max(1))
+    start.map(|at| line_at(text, at))
 }

@@ -9,7 +9,7 @@ mod support;
 use std::fmt::Write as _;
 use std::process::ExitCode;
 
-use framegauge::thread::{HandPattern, Side, Turning, hand_pattern, turning};
+use framegauge::thread::{Side, Turning, hand_pattern, turning};
 use framegauge::{Error, ErrorKind};
 use serde::Serialize;
 use support::{Answer, Words, answer};
@@ -62,11 +62,11 @@ fn run() -> Result<Answer, Error> {
             why: turning.reason.words(),
         });
     }
-    let text = text(pattern, &turns);
+    let text = text(&turns);
     Ok(Answer::new(&Report { turns }, text, true))
 }
 
-fn text(pattern: &HandPattern, turns: &[Turn]) -> String {
+fn text(turns: &[Turn]) -> String {
     let mut text = String::new();
     for turn in turns {
         let _ = writeln!(text, "{}", turn.turning);
@@ -76,14 +76,21 @@ fn text(pattern: &HandPattern, turns: &[Turn]) -> String {
         text,
         "A tap marked L cuts a left-hand thread; the letter is never the side of the frame."
     );
-    let basis = if pattern.basis.is_empty() {
-        pattern.grade.words()
-    } else {
-        pattern.basis
-    };
-    let _ = writeln!(text, "How sure: {basis}.");
-    if !pattern.note.is_empty() {
-        let _ = writeln!(text, "Mind: {}.", pattern.note);
+    for turn in turns {
+        let turning = turn.turning;
+        let _ = write!(
+            text,
+            "How sure, {}: {}",
+            turning.side.words(),
+            turning.evidence.worth().words()
+        );
+        if !turning.evidence.note().is_empty() {
+            let _ = write!(text, "; {}", turning.evidence.note());
+        }
+        if !turning.disputed.is_empty() {
+            let _ = write!(text, "; another source {}", turning.disputed);
+        }
+        text.push_str(".\n");
     }
     text
 }

@@ -13,7 +13,7 @@ use framegauge::measure::{
     SumShape, acceptance_zone, conformance_probability, coverage_factor, decide, lever_factor,
     student,
 };
-use framegauge::measure::{GuardFactor, Outcome};
+use framegauge::measure::{GuardFactor, Measures, Outcome, able, instrument, instruments};
 use framegauge::{Grade, deg, mm, to_mm, um};
 
 fn rows(file: &str) -> Vec<csv::StringRecord> {
@@ -294,6 +294,50 @@ fn lever_table() {
         assert!((lever_factor(deg(angle)).unwrap() - factor).abs() < 0.0051);
     }
     assert!(lever_factor(deg(80.0)).is_err());
+}
+
+/// An inside caliper cannot decide a bore tolerance of 0.05 mm, whatever it reads: 0.05 mm is less than 3.92 u. Worked
+/// out from the tabulated permissible errors, so an instrument that can is named beside it.
+#[test]
+fn the_instrument_that_can_decide_is_named() {
+    let cup_bore = Limits::between(mm(43.95), mm(44.0), Grade::Published).unwrap();
+    let answer = able(
+        instruments(),
+        &cup_bore,
+        Measures::Inside,
+        DecisionRule::default(),
+    );
+    assert!(
+        answer
+            .cannot
+            .iter()
+            .any(|code| code == "caliper_digital_inside"),
+        "{answer:?}"
+    );
+    let best = answer
+        .can
+        .first()
+        .expect("some inside gauge can decide 0.05 mm");
+    assert!(
+        answer.words.ends_with(&format!("{best} can")),
+        "{}",
+        answer.words
+    );
+    let u = instrument(best)
+        .unwrap()
+        .budget(mm(44.0))
+        .unwrap()
+        .standard_uncertainty();
+    assert!(mm(0.05) > u * 3.92);
+    // Nothing here shows a window of 1 µm.
+    let impossible = Limits::between(mm(43.999), mm(44.0), Grade::Published).unwrap();
+    let answer = able(
+        instruments(),
+        &impossible,
+        Measures::Inside,
+        DecisionRule::default(),
+    );
+    assert!(answer.can.is_empty() && answer.words.contains("a finer instrument is needed"));
 }
 
 #[test]

@@ -177,6 +177,37 @@ fn five_thousand_scattered_sets_against_the_lp() {
 }
 
 #[test]
+fn many_points_against_the_lp() {
+    let mut dice = Dice(0x1234_5678_9ABC_DEF1);
+    for run in 0..10 {
+        let points: Vec<Point> = (0..1000)
+            .map(|_| {
+                let (t, r) = (
+                    dice.between(0.0, std::f64::consts::TAU),
+                    dice.between(17.0, 21.0),
+                );
+                point(
+                    r * t.cos(),
+                    r * t.sin(),
+                    0.05 * (2.0 * t).cos() + dice.between(-0.01, 0.01),
+                )
+            })
+            .collect();
+        let zone = minimum_zone(&points).unwrap();
+        assert!(
+            zone.certificate().holds(&points) && !zone.fell_back(),
+            "run {run}"
+        );
+        let lp = zone_by_lp(&points);
+        assert!(
+            (to_mm(zone.zone()) - lp).abs() < 1e-9,
+            "run {run}: {} but the LP says {lp}",
+            to_mm(zone.zone())
+        );
+    }
+}
+
+#[test]
 fn every_four_points_up_to_twenty_four() {
     let mut dice = Dice(0xA076_1D64_78BD_642F);
     for k in 4..=24 {

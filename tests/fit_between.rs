@@ -1,5 +1,10 @@
 //! The fit between two members: kinds named by ANSI B4.2, bearing seats, restated cases, and properties.
-#![allow(clippy::unwrap_used, clippy::panic)]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 mod fit_support;
 

@@ -1,5 +1,10 @@
 //! ISO 286 against figures from outside: printed limit pairs, a reference library, the formulas, and known misprints.
-#![allow(clippy::unwrap_used, clippy::panic)]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 mod fit_support;
 
@@ -85,6 +90,23 @@ fn standard_tolerances_against_the_formula() {
         missed += usize::from(rounded != printed);
     }
     assert_eq!(missed, 75);
+}
+
+/// Every standard tolerance as a second hand recalled it: no outside print, but another road than the transcription.
+#[test]
+fn standard_tolerances_as_recalled() {
+    let mut compared = 0;
+    for row in published("iso286_it_recalled.csv") {
+        let grade: ToleranceGrade = row.text("grade").parse().unwrap();
+        let held = standard_tolerance(mm(row.number("up_to_mm")), grade);
+        // IT14 and coarser are not used up to 1 mm; the first range is asked at its upper end.
+        let held = nanometres(held.unwrap()).unwrap();
+        #[expect(clippy::cast_possible_truncation, reason = "a few millimetres")]
+        let recalled = (row.number("um") * 1e3).round() as i64;
+        assert_eq!(held, recalled, "{row}");
+        compared += 1;
+    }
+    assert_eq!(compared, 160);
 }
 
 /// Misprints in circulation must not be copied.

@@ -1,5 +1,10 @@
 //! Stacks, temperature, clamps, slides, insertion and lengths.
-#![allow(clippy::unwrap_used, clippy::panic)]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 mod fit_support;
 

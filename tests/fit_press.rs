@@ -1,5 +1,10 @@
 //! Press mechanics against four published example sets and a handbook's factor tables.
-#![allow(clippy::unwrap_used, clippy::panic)]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 mod fit_support;
 

@@ -57,6 +57,14 @@ fn put(
     item: &str,
     value: &Value,
 ) {
+    for (number, voice) in value["dissent"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .enumerate()
+    {
+        put(out, family, code, field, &format!("{item}#{number}"), voice);
+    }
     let Some(object) = value.as_object().filter(|o| o.contains_key("grade")) else {
         return;
     };
@@ -109,6 +117,22 @@ fn ours() -> BTreeMap<Key, Cell> {
     table::<Material>(&mut out);
     table::<Friction>(&mut out);
     table::<CuttingRule>(&mut out);
+    for tool in framegauge::measure::instruments() {
+        let json = serde_json::to_value(tool).unwrap();
+        for (index, limit) in json["limits"].as_array().unwrap().iter().enumerate() {
+            put(
+                &mut out,
+                "instrument",
+                &tool.code,
+                "limits",
+                &index.to_string(),
+                &limit["error"],
+            );
+        }
+        for field in ["resolution", "repeatability"] {
+            put(&mut out, "instrument", &tool.code, field, "", &json[field]);
+        }
+    }
     out
 }
 
@@ -125,37 +149,52 @@ fn number(text: &str) -> Option<f64> {
 }
 
 fn theirs() -> BTreeMap<Key, Cell> {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/published/families.csv");
     let mut out = BTreeMap::new();
-    for record in csv::Reader::from_path(path).unwrap().records() {
+    read("families.csv", &mut out);
+    read("dissent.csv", &mut out);
+    out
+}
+
+/// Reads a second transcription. The file of dissents has a column more: their number in the list.
+fn read(file: &str, out: &mut BTreeMap<Key, Cell>) {
+    let path = format!("{}/tests/published/{file}", env!("CARGO_MANIFEST_DIR"));
+    let mut reader = csv::Reader::from_path(path).unwrap();
+    let headers = reader.headers().unwrap().clone();
+    let column = |name: &str| headers.iter().position(|h| h == name);
+    for record in reader.records() {
         let r = record.unwrap();
+        let cell = |name: &str| column(name).map_or("", |i| &r[i]);
+        let item = match column("number") {
+            Some(number) => format!("{}#{}", cell("item"), &r[number]),
+            None => cell("item").to_owned(),
+        };
         let key = (
-            r[0].to_owned(),
-            r[1].to_owned(),
-            r[2].to_owned(),
-            r[3].to_owned(),
+            cell("family").to_owned(),
+            cell("code").to_owned(),
+            cell("field").to_owned(),
+            item,
         );
         assert!(
-            !r[9].is_empty(),
-            "{key:?}: the second transcription does not say where it read the figure"
+            !cell("read_in").is_empty(),
+            "{key:?}: it does not say where the figure was read"
         );
-        let cell = if r[7].is_empty() {
-            Cell::Span([&r[4], &r[5], &r[6]].map(|t| {
+        let span = ["nominal", "lower", "upper"].map(cell);
+        let value = if cell("value").is_empty() {
+            Cell::Span(span.map(|t| {
                 (!t.is_empty()).then(|| number(t).unwrap_or_else(|| panic!("{key:?}: `{t}`")))
             }))
-        } else if let [form, major, pitch] = r[7].split('|').collect::<Vec<_>>()[..] {
+        } else if let [form, major, pitch] = cell("value").split('|').collect::<Vec<_>>()[..] {
             let size = ThreadSize::new(
                 form.parse().unwrap(),
                 framegauge::parse_length(major).unwrap(),
-                pitch.parse().unwrap(),
+                pitch.parse().unwrap_or_else(|e| panic!("{key:?}: {e}")),
             );
             Cell::Word(size.unwrap_or_else(|e| panic!("{key:?}: {e}")).to_string())
         } else {
-            Cell::Word(r[7].to_owned())
+            Cell::Word(cell("value").to_owned())
         };
-        out.insert(key, cell);
+        out.insert(key, value);
     }
-    out
 }
 
 #[test]

@@ -3,6 +3,7 @@
 //! Exit codes: 0 answered and acceptable, 1 answered but not acceptable or undecided, 2 the question makes no sense.
 #![allow(dead_code, reason = "each example uses a part")]
 
+use std::io::Write;
 use std::process::ExitCode;
 
 use framegauge::{Error, ErrorKind};
@@ -126,14 +127,16 @@ pub fn answer(run: impl FnOnce() -> Result<Answer, Error>) -> ExitCode {
     let as_json = std::env::args().any(|a| a == "--json");
     match run() {
         Ok(answer) => {
-            if as_json {
-                println!(
+            let page = if as_json {
+                format!(
                     "{:#}",
                     serde_json::json!({ "acceptable": answer.acceptable, "answer": answer.json })
-                );
+                )
             } else {
-                println!("{}", answer.text.trim_end());
-            }
+                answer.text.trim_end().to_owned()
+            };
+            // A reader that stops early, such as `head`, is no fault.
+            let _ = writeln!(std::io::stdout(), "{page}");
             ExitCode::from(u8::from(!answer.acceptable))
         }
         Err(error) => {

@@ -10,6 +10,12 @@ use crate::quantity::{Length, in_mm, mm};
 use crate::{Error, ErrorKind};
 
 /// What a limit protects.
+///
+/// ```
+/// use framegauge::face::LimitKind;
+/// assert_eq!("paint_lip".parse::<LimitKind>().unwrap(), LimitKind::PaintLip);
+/// assert_eq!(LimitKind::SeatDepth.to_string(), "seat_depth");
+/// ```
 #[derive(
     Debug,
     Clone,
@@ -113,6 +119,12 @@ impl CutLimit {
     ///
     /// # Errors
     /// `Missing` when the limit is not named.
+    ///
+    /// ```
+    /// use framegauge::face::{Allowance, CutLimit, LimitKind};
+    /// let limit = CutLimit::unknown(LimitKind::Wall, "insert", "ask the frame maker").unwrap();
+    /// assert!(!Allowance::new([limit]).leaves_something());
+    /// ```
     pub fn unknown(
         kind: LimitKind,
         what: impl Into<Text>,

@@ -4,14 +4,18 @@ use alloc::format;
 use alloc::vec::Vec;
 
 use super::clock::Clock;
-use super::kernel::{P, lsq};
 use super::report::report;
-use crate::evidence::Text;
+use super::section::{ONE_AXIS, Section, extremes, mean, rms, section};
 use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, decide};
 use crate::quantity::{BoreDiameter, Length, deg, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// What the diameter was read with, which says what it cannot see.
+///
+/// ```
+/// use framegauge::face::Gauge;
+/// assert_eq!("three_point".parse::<Gauge>().unwrap(), Gauge::ThreePoint);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -29,6 +33,14 @@ pub enum Gauge {
 }
 
 /// A diameter at a place of a bore.
+///
+/// ```
+/// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+/// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+/// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+/// let reading = at(90.0, 5.0, 43.97);
+/// assert_eq!(reading.gauge, Gauge::TwoPoint);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BoreReading {
     /// Direction of one contact, seen from the end that depths are counted from.
@@ -58,6 +70,15 @@ pub struct BoreSurvey {
 }
 
 /// The size of a bore, or the finding that it has none.
+///
+/// ```
+/// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+/// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+/// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+/// let shape = BoreSurvey::new([at(0.0, 5.0, 43.97), at(90.0, 5.0, 43.98)]).unwrap().shape().unwrap();
+/// let Size::One { diameter } = shape.size else { panic!() };
+/// assert_eq!(diameter.to_string(), "43.975 ± 0.010 mm");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -80,44 +101,17 @@ pub enum Size {
 }
 
 report! {
-    /// An ellipse through three diameters or more of one section.
-    Ellipse {
-        /// Mean diameter.
-        mean: Length as mm "mean_mm",
-        /// Largest less smallest diameter.
-        ovality: Length as mm "ovality_mm",
-        /// Radial out-of-round, half of that (RONt of ISO 12181 for a pure ellipse).
-        out_of_round: Length as mm "out_of_round_radial_mm",
-        /// One end of the long axis; the other lies opposite.
-        long_at: Option<Clock> as own "long_at",
-        /// Standard uncertainty of the ovality.
-        standard_uncertainty: Length as mm "standard_uncertainty_mm",
-    }
-}
-
-report! {
-    /// One section of a bore: the readings at one depth.
-    Section {
-        /// Depth from the end.
-        depth: Length as mm "depth_mm",
-        /// Mean of the readings.
-        mean: Reading as own "mean",
-        /// Smallest reading.
-        least: Reading as own "least",
-        /// Largest reading.
-        most: Reading as own "most",
-        /// Largest less smallest diameter, between readings of one gauge: the bore is out of round by at least this on
-        /// diameter, half of it on radius.
-        spread: Length as mm "ovality_at_least_mm",
-        /// The ellipse, where three two-point diameters or more at distinct angles allow it.
-        ellipse: Option<Ellipse> as own "ellipse",
-        /// What the readings of this section cannot see.
-        blind_to: Vec<Text> as own "blind_to",
-    }
-}
-
-report! {
     /// Taper between the first and the last section.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+    /// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+    /// let bore = BoreSurvey::new([at(0.0, 2.0, 44.00), at(0.0, 12.0, 43.95)]).unwrap();
+    /// let taper = bore.shape().unwrap().taper.unwrap();
+    /// assert_eq!(in_mm(taper.difference.value()).to_string(), "0.050 mm");
+    /// assert!(taper.shown);
+    /// ```
     Taper {
         /// Diameter of the first section less that of the last: positive when the bore narrows inwards.
         difference: Reading as own "difference",
@@ -130,6 +124,14 @@ report! {
 
 report! {
     /// What the diameters say of a bore.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+    /// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+    /// let bore = BoreSurvey::new([at(0.0, 2.0, 44.00), at(90.0, 2.0, 43.99)]).unwrap();
+    /// assert!(!bore.shape().unwrap().complete); // only one depth was read
+    /// ```
     BoreShape {
         /// Its size, or that it has none.
         size: Size as own "size",
@@ -298,112 +300,4 @@ fn same_place(a: &BoreReading, b: &BoreReading) -> bool {
     a.gauge == b.gauge
         && (to_mm(a.depth) - to_mm(b.depth)).abs() < 0.01
         && libm::fmin(turn, period - turn) < deg(0.01).value
-}
-
-fn mean<'a>(readings: impl Iterator<Item = &'a BoreReading>) -> f64 {
-    let (sum, n) = readings.fold((0.0, 0.0), |(sum, n), r| {
-        (sum + to_mm(r.diameter.value()), n + 1.0)
-    });
-    sum / n
-}
-
-fn rms<'a>(readings: impl Iterator<Item = &'a BoreReading>) -> f64 {
-    let (sum, n) = readings.fold((0.0, 0.0), |(sum, n), r| {
-        let u = to_mm(r.diameter.standard_uncertainty());
-        (sum + u * u, n + 1.0)
-    });
-    libm::sqrt(sum / n)
-}
-
-/// Smallest and largest; nothing at all only for no reading at all, which the constructor refuses.
-fn extremes(readings: &[&BoreReading]) -> (Reading, Reading) {
-    let by_size = |a: &&&BoreReading, b: &&&BoreReading| {
-        to_mm(a.diameter.value()).total_cmp(&to_mm(b.diameter.value()))
-    };
-    let least = readings
-        .iter()
-        .min_by(by_size)
-        .map_or(Reading::zero(), |r| r.diameter);
-    let most = readings
-        .iter()
-        .max_by(by_size)
-        .map_or(Reading::zero(), |r| r.diameter);
-    (least, most)
-}
-
-const ONE_AXIS: &str = "anything but one axis: read a second one, square to it";
-
-fn section(depth: f64, own: &[&BoreReading]) -> Result<Section, Error> {
-    let (least, most) = extremes(own);
-    let of = |gauge: Gauge| {
-        own.iter()
-            .copied()
-            .filter(move |r| r.gauge == gauge)
-            .collect::<Vec<_>>()
-    };
-    let (two, three) = (of(Gauge::TwoPoint), of(Gauge::ThreePoint));
-    // Readings of different gauges differ by what each is blind to, so only like is compared with like.
-    let spread = [&two, &three]
-        .into_iter()
-        .filter(|r| !r.is_empty())
-        .map(|r| extremes(r))
-        .map(|(low, high)| to_mm(high.value()) - to_mm(low.value()))
-        .fold(0.0, f64::max);
-    let mut blind_to: Vec<Text> = Vec::new();
-    if own.len() < 2 {
-        blind_to.push(ONE_AXIS.into());
-    }
-    if three.is_empty() {
-        blind_to.push("odd lobes: two contacts read the same across them".into());
-    }
-    if two.len() < 2 && !three.is_empty() {
-        blind_to.push("an ellipse: three contacts average it away".into());
-    }
-    let ellipse = ellipse(&two);
-    if two.len() >= 2 && ellipse.is_none() {
-        blind_to.push(
-            "an ellipse that stands between the axes read: read a third at 60 or 45 degrees".into(),
-        );
-    }
-    Ok(Section {
-        depth: mm(depth),
-        mean: Reading::new(mm(mean(own.iter().copied())), mm(rms(own.iter().copied())))?,
-        least,
-        most,
-        spread: mm(spread),
-        ellipse,
-        blind_to,
-    })
-}
-
-/// D = D₀ + A cos 2θ + B sin 2θ by least squares: exact through three diameters, such as 0, 60 and 120 degrees, where
-/// it is A = ⅔ Σ D cos 2θ, B = ⅔ Σ D sin 2θ.
-fn ellipse(two: &[&BoreReading]) -> Option<Ellipse> {
-    let around: Vec<P> = two
-        .iter()
-        .map(|r| {
-            let twice = 2.0 * r.at.radians();
-            P {
-                x: libm::cos(twice),
-                y: libm::sin(twice),
-                z: to_mm(r.diameter.value()),
-            }
-        })
-        .collect();
-    let fit = lsq::fit(&around)?;
-    let (a, b) = (fit.plane.a, fit.plane.b);
-    let half = libm::hypot(a, b);
-    let long = libm::atan2(b, a) / 2.0;
-    let u = rms(two.iter().copied());
-    Some(Ellipse {
-        mean: mm(fit.plane.c),
-        ovality: mm(2.0 * half),
-        out_of_round: mm(half),
-        long_at: if half > 0.0 {
-            Clock::towards(libm::sin(long), libm::cos(long))
-        } else {
-            None
-        },
-        standard_uncertainty: mm(2.0 * fit.worst_slope_u(u)),
-    })
 }

@@ -11,6 +11,11 @@ use crate::quantity::{Angle, Length, deg, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// How the caliper stands on its mount, and so which slope of the mount matters.
+///
+/// ```
+/// use framegauge::face::MountKind;
+/// assert_eq!("tab".parse::<MountKind>().unwrap(), MountKind::Tab);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -33,6 +38,15 @@ report! {
     ///
     /// Clearance and pad length are yours: no published limit was found. Brake parts: the frame, fork and brake makers'
     /// written limits come first, and the brake must be checked by hand before it is ridden.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, measure::DecisionRule, mm};
+    /// # let at = |pad: &'static str, x, y, z| PadPoint { pad: pad.into(), point: Point::new(mm(x), mm(y), mm(z)).unwrap() };
+    /// let mount = PadSurvey::new("wheel axle", [at("upper", -37.0, -6.0, 0.0), at("upper", -37.0, 6.0, 0.08),
+    ///     at("lower", 37.0, -6.0, 0.3), at("lower", 37.0, 6.0, 0.38)], mm(0.004)).unwrap();
+    /// let tilt = mount.caliper_tilt(MountKind::Posts, mm(25.0), mm(0.2), DecisionRule::default()).unwrap();
+    /// assert_eq!(in_mm(tilt.allowed_rise).to_string(), "0.400 mm");
+    /// ```
     CaliperTilt {
         /// Rise of the caliper over the length of the pad.
         rise: Reading as own "rise_over_pad",
@@ -51,6 +65,16 @@ report! {
 
 report! {
     /// One pad of a mount.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, measure::DecisionRule, mm};
+    /// # let at = |pad: &'static str, x, y, z| PadPoint { pad: pad.into(), point: Point::new(mm(x), mm(y), mm(z)).unwrap() };
+    /// let mount = PadSurvey::new("wheel axle", [at("upper", -37.0, -6.0, 0.0), at("upper", -37.0, 6.0, 0.08),
+    ///     at("lower", 37.0, -6.0, 0.3), at("lower", 37.0, 6.0, 0.38)], mm(0.004)).unwrap();
+    /// let pads = mount.pad_shapes();
+    /// assert_eq!(in_mm(pads[0].rise_across.unwrap()).to_string(), "0.080 mm");
+    /// assert_eq!(in_mm(pads[1].height).to_string(), "0.340 mm");
+    /// ```
     PadShape {
         /// Its name.
         pad: Text as own "pad",
@@ -65,6 +89,15 @@ report! {
 
 impl PadSurvey {
     /// The slope that tilts the caliper against the rotor.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, measure::DecisionRule, mm};
+    /// # let at = |pad: &'static str, x, y, z| PadPoint { pad: pad.into(), point: Point::new(mm(x), mm(y), mm(z)).unwrap() };
+    /// let mount = PadSurvey::new("wheel axle", [at("upper", -37.0, -6.0, 0.0), at("upper", -37.0, 6.0, 0.08),
+    ///     at("lower", 37.0, -6.0, 0.3), at("lower", 37.0, 6.0, 0.38)], mm(0.004)).unwrap();
+    /// assert!((mount.harmful_slope(MountKind::Posts) - 0.08 / 12.0).abs() < 1e-12);
+    /// assert!(mount.harmful_slope(MountKind::Tab) > mount.harmful_slope(MountKind::Posts));
+    /// ```
     #[must_use]
     pub fn harmful_slope(&self, kind: MountKind) -> f64 {
         let plane = Plane(self.fit.plane);

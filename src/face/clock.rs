@@ -33,7 +33,7 @@ impl Clock {
             ));
         }
         // A degree value such as 359.9999999999 must not be refused for its last bit; 360 itself must.
-        if radians < 0.0 || radians >= TAU * (1.0 - 1e-12) {
+        if !(0.0..TAU * (1.0 - 1e-12)).contains(&radians) {
             return Err(Error::new(
                 ErrorKind::OutOfRange,
                 "angle",
@@ -101,10 +101,10 @@ impl fmt::Display for Clock {
         let twelfths = libm::round(self.0 / TAU * 144.0);
         let hour = libm::floor(twelfths / 12.0);
         let minute = (twelfths - hour * 12.0) * 5.0;
-        let hour = if hour < 1.0 || hour >= 12.0 {
-            12.0
-        } else {
+        let hour = if (1.0..12.0).contains(&hour) {
             hour
+        } else {
+            12.0
         };
         write!(f, "{:.0} deg ({hour:.0}:{minute:02.0})", self.degrees())
     }

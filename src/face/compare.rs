@@ -14,6 +14,19 @@ use crate::{Error, ErrorKind};
 
 report! {
     /// The record of a pass, from a survey before and one after.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let (before, after) = (ring(&[0.10, 0.04, -0.06, -0.08, 0.00]), ring(&[-0.05, -0.05, -0.06, -0.08, -0.05]));
+    /// let goal = FacingGoal::square_within(mm(0.05), mm(40.0), Grade::Shop).unwrap();
+    /// let record = before.compare(&after, &goal, DecisionRule::default()).unwrap();
+    /// assert_eq!(record.cut, 3);
+    /// assert_eq!(record.words, "0.000 mm to 0.150 mm came off; the cutter ran square");
+    /// ```
     PassRecord {
         /// Places probed both times.
         stations: usize as own "stations",
@@ -50,6 +63,18 @@ impl RingSurvey {
     ///
     /// # Errors
     /// `Contradiction` for different data or faces; `Missing` when fewer than three places were probed both times.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let survey = ring(&[0.10, 0.04, -0.06, -0.08, 0.00]);
+    /// let goal = FacingGoal::square_within(mm(0.05), mm(40.0), Grade::Shop).unwrap();
+    /// let nothing = survey.compare(&survey, &goal, DecisionRule::default()).unwrap();
+    /// assert_eq!(nothing.cut, 0);
+    /// ```
     pub fn compare(
         &self,
         after: &Self,

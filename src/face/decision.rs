@@ -1,7 +1,6 @@
 //! The facing decision: done, one more pass, stop, cannot clean up, or measure first.
 
 use alloc::format;
-use alloc::string::ToString;
 
 use super::allowance::{Allowance, CutLimit};
 use super::depth::CleanUp;
@@ -103,6 +102,19 @@ fn upper(limit: Length, grade: Grade, field: &'static str) -> Result<Limits, Err
 }
 
 /// What to do with the face.
+///
+/// ```
+/// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+/// # let r = |v| Radius::new(mm(v)).unwrap();
+/// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+/// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+/// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+/// let goal = FacingGoal::square_within(mm(0.05), mm(40.0), Grade::Shop).unwrap();
+/// let step = |heights: &[f64]| ring(heights).decide_facing(&goal, &Allowance::default(), DecisionRule::default()).unwrap().step;
+/// assert_eq!(step(&[0.01, 0.00, 0.00, 0.01, 0.00]), FacingStep::Done);
+/// // Nothing was said of what may come off, so nothing may.
+/// assert!(matches!(step(&[0.10, 0.04, -0.06, -0.08, 0.00]), FacingStep::Undecided { .. }));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -120,14 +132,14 @@ pub enum FacingStep {
             serde(rename = "depth_mm", serialize_with = "crate::quantity::serial::as_mm")
         )]
         depth: Length,
-        /// Depth with its uncertainty, U (k = 2).
+        /// Depth with its uncertainty, U (k = 2), but never past what the nearest limit allows for certain.
         #[cfg_attr(
             feature = "serde",
             serde(rename = "up_to_mm", serialize_with = "crate::quantity::serial::as_mm")
         )]
         up_to: Length,
-        /// The nearest limit, which this pass does not reach; `None` when no limit was stated.
-        limit: Option<CutLimit>,
+        /// The nearest limit, which this pass does not reach.
+        limit: CutLimit,
     },
     /// Nothing more may come off, because of this limit.
     Stop {
@@ -184,6 +196,19 @@ impl RingSurvey {
     ///
     /// # Errors
     /// Those of [`Self::tilt`].
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let goal = FacingGoal::square_within(mm(0.05), mm(40.0), Grade::Shop).unwrap();
+    /// let lip = CutLimit::new(LimitKind::PaintLip, "paint lip", Reading::exact(mm(0.08)).unwrap(), Grade::Shop).unwrap();
+    /// let survey = ring(&[0.10, 0.04, -0.06, -0.08, 0.00]);
+    /// let report = survey.decide_facing(&goal, &Allowance::new([lip]), DecisionRule::default()).unwrap();
+    /// assert!(report.words.starts_with("cannot clean up: paint lip allows 0.080 mm"));
+    /// ```
     pub fn decide_facing(
         &self,
         goal: &FacingGoal,
@@ -264,11 +289,18 @@ impl RingSurvey {
         let needed = self.needed(goal, clean_up)?;
         let spare = left.less(&needed);
         match decide(&spare, &at_zero, rule).outcome {
-            Outcome::ConformityShown => Ok(FacingStep::OnePass {
-                depth: needed.value(),
-                up_to: needed.value() + needed.expanded_uncertainty(),
-                limit: Some(limit.clone()),
-            }),
+            Outcome::ConformityShown => {
+                // The uncertainty of the survey must not carry the cut past what the limit allows for certain.
+                let sure = left.value() - left.expanded_uncertainty();
+                let wished = needed.value() + needed.expanded_uncertainty();
+                let capped = if wished < sure { wished } else { sure };
+                let depth = needed.value();
+                Ok(FacingStep::OnePass {
+                    depth,
+                    up_to: if capped > depth { capped } else { depth },
+                    limit: limit.clone(),
+                })
+            }
             Outcome::NonconformityShown => {
                 let depth = left.value() - left.expanded_uncertainty();
                 let depth = if depth > mm(0.0) { depth } else { mm(0.0) };
@@ -330,8 +362,6 @@ fn words(step: &FacingStep) -> Text {
             share_reachable * 100.0
         )
         .into(),
-        FacingStep::Undecided { measure } => {
-            format!("undecided: measure {}", measure.to_string()).into()
-        }
+        FacingStep::Undecided { measure } => format!("undecided: measure {}", measure).into(),
     }
 }

@@ -8,6 +8,14 @@ use crate::{Error, ErrorKind};
 
 report! {
     /// The bores of two ends against each other.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, depth, d| BoreReading { at: Clock::new(deg(angle)).unwrap(), depth: mm(depth),
+    /// #     diameter: Reading::new(mm(d), mm(0.005)).unwrap(), gauge: Gauge::TwoPoint };
+    /// let end = |d| BoreSurvey::new([at(0.0, 5.0, d)]).unwrap().shape().unwrap();
+    /// assert!(!end(33.95).against_other_end(&end(33.955)).unwrap().shown);
+    /// ```
     EndComparison {
         /// Mean of the first less mean of the second.
         difference: Reading as own "difference",
@@ -87,6 +95,15 @@ pub struct BoreAxis {
 
 report! {
     /// Offset of one bore from the axis of another.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, mm};
+    /// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+    /// let upper = BoreAxis::new(p(0.0, 0.0, 0.0), p(0.0, 0.0, 10.0), mm(0.01)).unwrap();
+    /// let lower = BoreAxis::new(p(0.1, 0.0, 100.0), p(0.1, 0.0, 110.0), mm(0.01)).unwrap();
+    /// let offset = upper.coaxiality(&lower).unwrap();
+    /// assert!(offset.extrapolation > 13.0); // an axis 10 mm long, extended to 100 mm
+    /// ```
     Coaxiality {
         /// Diameter of the cylinder about the first axis that holds the second over its length: twice its largest distance.
         diameter: Reading as own "diameter",

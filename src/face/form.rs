@@ -32,6 +32,17 @@ report! {
 
 report! {
     /// Flatness, both ways, and by least squares for comparison.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let flat = ring(&[0.06, 0.0, 0.06, 0.0]).flatness().unwrap();
+    /// assert_eq!(in_mm(flat.along_axis).to_string(), "0.060 mm");
+    /// assert!(flat.along_axis <= flat.least_squares + mm(1e-9));
+    /// ```
     Flatness {
         /// Thinnest zone, square to its planes (ISO 1101): the flatness, with the uncertainty of its extreme readings.
         zone: Reading as own "zone",
@@ -46,6 +57,17 @@ report! {
 
 report! {
     /// Squareness of the whole face to the pilot axis.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let square = ring(&[0.10, 0.05, 0.0, 0.05]).squareness(mm(40.0)).unwrap();
+    /// assert_eq!(in_mm(square.at_probes).to_string(), "0.100 mm");
+    /// assert_eq!(in_mm(square.tilt.value).to_string(), "0.100 mm");
+    /// ```
     Squareness {
         /// Thickness of the zone square to the axis that holds all probes: perpendicularity, total axial run-out and
         /// clean-up depth at the probes are this one number.

@@ -30,10 +30,14 @@ mod plane;
 mod ring;
 mod sampling;
 mod seat;
+mod section;
 #[cfg(feature = "serde")]
 mod serial;
+#[cfg(feature = "serde")]
+mod sheet;
 mod tangent;
 mod tilt;
+mod touch;
 mod two;
 mod warn;
 mod widths;
@@ -41,12 +45,12 @@ mod zone;
 
 pub use allowance::{Allowance, CutLimit, LimitKind};
 pub use answer::FaceAnswer;
-pub use bore::{BoreReading, BoreShape, BoreSurvey, Ellipse, Gauge, Section, Size, Taper};
+pub use bore::{BoreReading, BoreShape, BoreSurvey, Gauge, Size, Taper};
 pub use caliper::{CaliperTilt, MountKind, PadShape};
 pub use clock::Clock;
 pub use compare::PassRecord;
 pub use decision::{FacingGoal, FacingReport, FacingStep};
-pub use depth::{CleanUp, tilted_ring_touched};
+pub use depth::CleanUp;
 pub use ends::{BoreAxis, Coaxiality, EndComparison};
 pub use form::{Flatness, Form, Squareness};
 pub use pads::{PadPoint, PadSurvey};
@@ -54,11 +58,18 @@ pub use plane::{LeastSquaresPlane, Plane, Point, RunOut, least_squares};
 pub use ring::{Annulus, Probe, RingSurvey};
 pub use sampling::{Sampling, probes_for, sampling};
 pub use seat::{Rock, SeatPlane, seat_plane};
+pub use section::{Ellipse, Section};
+#[cfg(feature = "serde")]
+pub use sheet::{
+    BoreSheet, DiameterSheet, LimitSheet, PadPointSheet, PadSheet, ProbeSheet, RingSheet,
+    allowance_of,
+};
 pub use tangent::{
     CutterPlane, LeastSquaresTangent, MinimaxTangent, cutter_plane, least_squares_tangent,
     minimax_tangent,
 };
 pub use tilt::Tilt;
+pub use touch::tilted_ring_touched;
 pub use two::{CupTilt, Misalignment, Parallelism, pilot_play};
 pub use warn::Warning;
 pub use widths::{WidthReading, WidthShape, WidthSurvey};

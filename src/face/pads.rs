@@ -10,6 +10,14 @@ use crate::quantity::{Length, mm};
 use crate::{Error, ErrorKind};
 
 /// A reading on a pad: which pad, and where. Height along the pilot, positive outwards.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, measure::DecisionRule, mm};
+/// # let at = |pad: &'static str, x, y, z| PadPoint { pad: pad.into(), point: Point::new(mm(x), mm(y), mm(z)).unwrap() };
+/// let mount = PadSurvey::new("wheel axle", [at("upper", -37.0, -6.0, 0.0), at("upper", -37.0, 6.0, 0.08),
+///     at("lower", 37.0, -6.0, 0.3), at("lower", 37.0, 6.0, 0.38)], mm(0.004)).unwrap();
+/// assert_eq!(mount.pads()[0].pad, "upper");
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct PadPoint {
     /// Which pad, such as "upper" and "lower".

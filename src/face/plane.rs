@@ -226,6 +226,13 @@ pub(crate) fn diameter(over: Length) -> Result<Length, Error> {
 
 report! {
     /// A run-out or squareness with the diameter it is stated over; without that the number means nothing.
+    ///
+    /// ```
+    /// use framegauge::{face::Plane, in_mm, mm};
+    /// let plane = Plane::new(0.002, 0.0, mm(0.0)).unwrap();
+    /// let run_out = plane.run_out(mm(44.0)).unwrap();
+    /// assert_eq!((in_mm(run_out.value).to_string(), in_mm(run_out.over).to_string()), ("0.088 mm".into(), "44.000 mm".into()));
+    /// ```
     RunOut {
         /// The rise across the diameter.
         value: Length as mm "value_mm",
@@ -237,6 +244,15 @@ report! {
 /// The plane that lies best among the points (vertical residuals): the estimate of tilt.
 ///
 /// Not the flatness number and not where a cup sits.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// let fit = least_squares(&saddle).unwrap();
+/// assert_eq!(in_mm(fit.range()).to_string(), "0.060 mm");
+/// assert_eq!(in_mm(fit.rms()).to_string(), "0.030 mm");
+/// ```
 #[derive(Debug, Clone, Copy)]
 pub struct LeastSquaresPlane {
     pub(crate) fit: lsq::Fit,

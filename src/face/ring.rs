@@ -7,7 +7,7 @@ use super::kernel::lsq;
 use super::plane::{LeastSquaresPlane, Point, on_one_line, too_few};
 use crate::evidence::Text;
 use crate::measure::{Pooled, Reading, Repeated};
-use crate::quantity::{Length, Radius, deg, in_mm, mm, to_mm};
+use crate::quantity::{Length, Radius, deg, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// The face as a ring: inner and outer radius about the pilot axis.
@@ -54,6 +54,16 @@ impl Annulus {
 }
 
 /// One probed place of a ring.
+///
+/// ```
+/// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+/// # let r = |v| Radius::new(mm(v)).unwrap();
+/// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+/// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+/// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+/// let probe = Probe { at: Clock::new(deg(90.0)).unwrap(), radius: r(20.0), height: Reading::new(mm(0.05), mm(0.004)).unwrap() };
+/// assert_eq!(probe.at.to_string(), "90 deg (3:00)");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Probe {
     /// Direction, seen from outside.
@@ -284,6 +294,17 @@ impl RingSurvey {
     ///
     /// # Errors
     /// `Contradiction` when the faces or the data differ; then as [`Self::new`].
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let survey = ring(&[0.10, 0.04, -0.06, -0.08, 0.00]);
+    /// // The same places again are refused: pool them instead.
+    /// assert!(survey.joined(&survey).is_err());
+    /// ```
     pub fn joined(&self, other: &Self) -> Result<Self, Error> {
         self.same_datum(other)?;
         if self.face != other.face {

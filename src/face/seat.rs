@@ -1,6 +1,6 @@
 //! Where a rigid, axially pressed cup comes to rest, and whether it can rock there.
 
-use super::kernel::{Abc, seat};
+use super::kernel::{Abc, Scale, seat};
 use super::plane::{Plane, Point, RunOut, check_points, diameter, on_one_line};
 use super::report::report;
 use crate::measure::Reading;
@@ -10,15 +10,35 @@ use crate::{Error, ErrorKind};
 /// The seat plane of a rigid part pressed along an axis: the upper hull of the points, at the axis.
 ///
 /// Elastic seating under bolt-up or press load is not in it. It equals neither tangent plane of the standards.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// let seat = seat_plane(&saddle, mm(0.0), mm(0.0)).unwrap();
+/// // It stands on two points; the middle of all its positions is square, the extremes are not.
+/// assert_eq!(seat.contacts().filter(|c| c.1 > 0.0).count(), 2);
+/// assert!(seat.plane().slope() < 1e-12 && seat.positions()[0].slope() > 0.002);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SeatPlane {
     found: seat::Seat,
     edges: [seat::Edge; 3],
     axis: (f64, f64),
+    on_the_line: f64,
 }
 
 report! {
     /// How far a seated part can rock about the line of two contacts.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, mm};
+    /// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+    /// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+    /// let seat = seat_plane(&saddle, mm(0.0), mm(0.0)).unwrap();
+    /// // Readings good to 0.1 mm do not show this rock.
+    /// assert!(!seat.rock(mm(40.0), mm(0.0), mm(0.1)).unwrap().unwrap().shown);
+    /// ```
     Rock {
         /// Rise over the diameter between its two resting positions, with the uncertainty that the readings give it.
         amplitude: Reading as own "amplitude",
@@ -33,8 +53,8 @@ report! {
     }
 }
 
-/// An axis nearer than this to a line of contacts stands on it, in millimetres.
-const ON_THE_LINE: f64 = 1e-6;
+/// An axis nearer than this share of the probed size to a line of contacts stands on it.
+const ON_THE_LINE: f64 = 1e-9;
 
 impl SeatPlane {
     /// The plane. Where the axis stands exactly on a line between two contacts the seat is not unique; this is then the
@@ -56,7 +76,7 @@ impl SeatPlane {
         let tipped = self
             .edges
             .iter()
-            .filter(|e| e.away <= ON_THE_LINE && e.jump.is_finite() && e.jump > 0.0);
+            .filter(|e| e.away <= self.on_the_line && e.jump.is_finite() && e.jump > 0.0);
         let widest = tipped.fold(None, |best: Option<&seat::Edge>, e| match best {
             Some(b) if b.jump >= e.jump => Some(b),
             _ => Some(e),
@@ -114,7 +134,7 @@ impl SeatPlane {
         let within = self
             .edges
             .iter()
-            .filter(|e| e.away <= wander + ON_THE_LINE && e.jump.is_finite() && e.jump > 0.0);
+            .filter(|e| e.away <= wander + self.on_the_line && e.jump.is_finite() && e.jump > 0.0);
         let widest = within.fold(None, |best: Option<&seat::Edge>, e| match best {
             Some(b) if b.jump >= e.jump => Some(b),
             _ => Some(e),
@@ -137,6 +157,14 @@ impl SeatPlane {
     ///
     /// # Errors
     /// `OutOfRange` for a diameter that is none.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, mm};
+    /// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+    /// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+    /// let seat = seat_plane(&saddle, mm(0.0), mm(0.0)).unwrap();
+    /// assert_eq!(in_mm(seat.worst_run_out(mm(40.0)).unwrap().value).to_string(), "0.120 mm");
+    /// ```
     pub fn worst_run_out(&self, over: Length) -> Result<RunOut, Error> {
         let [one, other] = self.positions();
         if one.slope() >= other.slope() {
@@ -189,9 +217,11 @@ pub fn seat_plane(points: &[Point], axis_x: Length, axis_y: Length) -> Result<Se
             "probe all round the axis",
         )
     })?;
+    let scale = Scale::of(points, axis);
     Ok(SeatPlane {
         found,
         edges: seat::edges(points, axis, &found),
         axis,
+        on_the_line: ON_THE_LINE * f64::max(scale.x, scale.y),
     })
 }

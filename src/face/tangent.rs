@@ -1,6 +1,6 @@
 //! Tangent planes of the standards, and the plane a cutter leaves.
 
-use super::kernel::{Abc, lsq, tangent};
+use super::kernel::{Abc, Scale, lsq, tangent};
 use super::plane::{Plane, Point, check_points, on_one_line};
 use super::zone::{MinimumZone, minimum_zone};
 use crate::quantity::{Length, mm, to_mm};
@@ -8,6 +8,13 @@ use crate::{Error, ErrorKind};
 
 /// The default datum plane of ISO 5459: outside the material, largest distance to the points as small as can be. It is
 /// the mid-plane of the minimum zone, moved outwards by half the zone.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// assert!(minimax_tangent(&saddle).unwrap().plane().supports(&saddle));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MinimaxTangent {
     zone: MinimumZone,
@@ -44,6 +51,13 @@ pub fn minimax_tangent(points: &[Point]) -> Result<MinimaxTangent, Error> {
 }
 
 /// The default datum plane of ASME Y14.5.1-2019: outside the material, sum of squared distances as small as can be.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// assert!(least_squares_tangent(&saddle).unwrap().contacts().count() >= 1);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LeastSquaresTangent {
     plane: Abc,
@@ -90,6 +104,15 @@ pub fn least_squares_tangent(points: &[Point]) -> Result<LeastSquaresTangent, Er
 }
 
 /// The plane that a cutter square to the pilot leaves, at a depth after first touch.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// let cutter = cutter_plane(&saddle, mm(0.02)).unwrap();
+/// assert_eq!(in_mm(cutter.taken_at(&saddle[0])).to_string(), "0.020 mm");
+/// assert_eq!(in_mm(cutter.taken_at(&saddle[1])).to_string(), "0.000 mm");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CutterPlane {
     height: f64,
@@ -160,6 +183,9 @@ impl Plane {
     /// Whether the plane lies on or above every point, but for rounding.
     #[must_use]
     pub fn supports(&self, points: &[Point]) -> bool {
-        points.iter().all(|p| to_mm(self.gap_to(p)) >= -1e-9)
+        let scale = Scale::of(points, (0.0, 0.0));
+        // A picometre, or what rounding makes of a height over a steep plane.
+        let slack = 1e-9 + 10.0 * scale.rounding(&self.0);
+        points.iter().all(|p| to_mm(self.gap_to(p)) >= -slack)
     }
 }

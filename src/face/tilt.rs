@@ -13,6 +13,17 @@ report! {
     ///
     /// The run-out over a diameter and the squareness over the same diameter are one number, not half of it; "per
     /// radius" quoting halves it, so the diameter travels with the value.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let tilt = ring(&[0.10, 0.05, 0.0, 0.05]).tilt(mm(40.0)).unwrap();
+    /// assert_eq!(tilt.run_out.to_string(), "0.100 ± 0.011 mm");
+    /// assert_eq!(tilt.high_at.unwrap().to_string(), "0 deg (12:00)");
+    /// ```
     Tilt {
         /// Rise across the diameter, with its standard uncertainty.
         run_out: Reading as own "run_out",

@@ -11,6 +11,19 @@ use crate::{Error, ErrorKind};
 
 report! {
     /// Parallelism of two faces that were read along one axis, each seen from its own outside.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let wedge = ring(&[0.05, 0.0, -0.05, 0.0]);
+    /// let shell = wedge.parallelism(&wedge, mm(40.0)).unwrap();
+    /// // Both ends are high at the top: the widths differ by 0.2 mm.
+    /// assert_eq!(in_mm(shell.run_out.value()).to_string(), "0.200 mm");
+    /// assert_eq!(in_mm(shell.at_probes.unwrap()).to_string(), "0.200 mm");
+    /// ```
     Parallelism {
         /// Difference in width across the diameter, from both fitted tilts.
         run_out: Reading as own "run_out",
@@ -27,6 +40,17 @@ report! {
 
 report! {
     /// What tilted faces do to the cups and bearings on them.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let (here, there) = (ring(&[0.0, 0.05, 0.0, -0.05]), ring(&[0.0, 0.05, 0.0, -0.05]));
+    /// // High at 3 o'clock here and there: seen from one side the two slopes cancel, and the cups are in line.
+    /// assert!(here.misalignment(&there).unwrap().between.value < 1e-12);
+    /// ```
     Misalignment {
         /// Tilt of the seat of each cup against the common axis; where a seat rocks, of its worse position.
         cups: [CupTilt; 2] as own "cups",
@@ -37,6 +61,17 @@ report! {
 
 report! {
     /// The tilt of one seated cup.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let face = ring(&[0.05, 0.0, -0.05, 0.0]);
+    /// let cup = &face.misalignment(&face).unwrap().cups[0];
+    /// assert_eq!(in_mm(cup.run_out.value).to_string(), "0.105 mm"); // over the outer diameter of 42 mm
+    /// ```
     CupTilt {
         /// Angle of the cup's axis against the pilot axis.
         angle: Angle as degrees "angle_deg",

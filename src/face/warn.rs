@@ -8,6 +8,16 @@ use crate::evidence::Text;
 use crate::quantity::in_mm;
 
 /// What a survey cannot tell, or what looks wrong in it. A warning never changes an answer.
+///
+/// ```
+/// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+/// # let r = |v| Radius::new(mm(v)).unwrap();
+/// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+/// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+/// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+/// let warnings = ring(&[0.01, 0.0, 0.01, 0.0, 2.0, 0.0, 0.01]).warnings();
+/// assert!(matches!(warnings[0], Warning::Suspect { probe: 4, .. }));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(
     feature = "serde",

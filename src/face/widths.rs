@@ -9,6 +9,12 @@ use crate::quantity::{Length, Width, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// A width at a clock angle.
+///
+/// ```
+/// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+/// # let at = |angle, w| WidthReading { at: Clock::new(deg(angle)).unwrap(), width: Reading::new(mm(w), mm(0.01)).unwrap() };
+/// assert_eq!(at(120.0, 68.1).width.to_string(), "68.100 ± 0.020 mm");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct WidthReading {
     /// Direction, seen from outside one end; the same end for all.
@@ -33,6 +39,14 @@ pub struct WidthSurvey {
 
 report! {
     /// What the widths say.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, w| WidthReading { at: Clock::new(deg(angle)).unwrap(), width: Reading::new(mm(w), mm(0.01)).unwrap() };
+    /// let shape = WidthSurvey::new([at(0.0, 68.2), at(180.0, 68.1)]).unwrap().shape();
+    /// assert_eq!(in_mm(shape.mean.value()).to_string(), "68.150 mm");
+    /// assert_eq!(shape.narrowest_at.degrees(), 180.0);
+    /// ```
     WidthShape {
         /// The narrowest place: what a minimum width is held against.
         least: Reading as own "least",
@@ -128,6 +142,14 @@ impl WidthSurvey {
     ///
     /// # Errors
     /// `OutOfRange` for a negative depth.
+    ///
+    /// ```
+    /// # use framegauge::{deg, face::*, in_mm, measure::Reading, mm};
+    /// # let at = |angle, w| WidthReading { at: Clock::new(deg(angle)).unwrap(), width: Reading::new(mm(w), mm(0.01)).unwrap() };
+    /// let shell = WidthSurvey::new([at(0.0, 68.2), at(180.0, 68.1)]).unwrap();
+    /// let cut = Reading::exact(mm(0.05)).unwrap();
+    /// assert_eq!(in_mm(shell.remaining(&cut, &cut).unwrap().value()).to_string(), "68.000 mm");
+    /// ```
     pub fn remaining(&self, one_end: &Reading, other_end: &Reading) -> Result<Reading, Error> {
         for (field, depth) in [("one end", one_end), ("other end", other_end)] {
             if depth.value() < mm(0.0) {

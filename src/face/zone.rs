@@ -1,6 +1,6 @@
 //! The exact minimum zone and its certificate.
 
-use super::kernel::{P, zone};
+use super::kernel::{P, Scale, zone};
 use super::plane::{Plane, Point, check_points, on_one_line};
 use crate::quantity::{Length, mm, to_mm};
 use crate::{Error, ErrorKind};
@@ -8,12 +8,28 @@ use crate::{Error, ErrorKind};
 /// The plane that lies midway in the thinnest slab that holds every point, the slab measured along the pilot axis.
 ///
 /// Twice its half-thickness is the flatness. The value is unique; the plane need not be.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// let zone = minimum_zone(&saddle).unwrap();
+/// assert_eq!(in_mm(zone.zone()).to_string(), "0.060 mm");
+/// assert!(!zone.fell_back());
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MinimumZone {
     found: zone::Zone,
 }
 
 /// How the points hold the zone, on the upper and on the lower plane.
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let hollow = [p(20.0, 0.0, 0.0), p(-10.0, 17.0, 0.0), p(-10.0, -17.0, 0.0), p(0.0, 0.0, -0.1)];
+/// assert_eq!(minimum_zone(&hollow).unwrap().certificate().pattern(), ContactPattern::ThreeOne);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumIter, strum::IntoStaticStr,
 )]
@@ -42,6 +58,16 @@ pub enum ContactPattern {
 ///
 /// Any plane's residuals, weighted so, add up to the same number; so no plane can hold these points closer than
 /// [`Certificate::forced`].
+///
+/// ```
+/// # use framegauge::{face::*, in_mm, mm};
+/// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+/// let saddle = [p(20.0, 0.0, 0.06), p(0.0, 20.0, 0.0), p(-20.0, 0.0, 0.06), p(0.0, -20.0, 0.0)];
+/// let proof = minimum_zone(&saddle).unwrap().certificate();
+/// assert_eq!(proof.upper().count() + proof.lower().count(), 4);
+/// assert_eq!(proof.upper().map(|(_, weight)| weight).sum::<f64>(), 0.5);
+/// assert!(proof.holds(&saddle));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Certificate {
     held: [zone::Held; 4],
@@ -104,11 +130,9 @@ impl Certificate {
     /// ```
     #[must_use]
     pub fn holds(&self, points: &[Point]) -> bool {
-        let (mut size, mut height) = (0.0_f64, 0.0_f64);
-        for p in points {
-            size = size.max(p.x.abs()).max(p.y.abs());
-            height = height.max(p.z.abs());
-        }
+        let scale = Scale::of(points, (0.0, 0.0));
+        // What rounding can make of a height over a steep plane is part of the scale.
+        let height = scale.z + self.plane.0.a.abs() * scale.x + self.plane.0.b.abs() * scale.y;
         let near = |value: f64, wanted: f64, scale: f64| {
             (value - wanted).abs() <= 1e-11 * scale + f64::MIN_POSITIVE
         };
@@ -117,7 +141,7 @@ impl Certificate {
             let Some(p) = points.get(held.index) else {
                 return false;
             };
-            if !(held.weight >= 0.0) {
+            if held.weight < 0.0 {
                 return false;
             }
             let signed = held.side * held.weight;
@@ -130,8 +154,8 @@ impl Certificate {
         let (low, high) = self.plane.0.range(points);
         near(weights, 1.0, 1.0)
             && near(balance, 0.0, 1.0)
-            && near(x, 0.0, size)
-            && near(y, 0.0, size)
+            && near(x, 0.0, scale.x)
+            && near(y, 0.0, scale.y)
             && near(z, self.level, height)
             && high <= self.reached + 1e-11 * height
             && -low <= self.reached + 1e-11 * height
@@ -252,6 +276,11 @@ impl Plane {
         mm(reach(points, self))
     }
     /// The same plane moved along the axis.
+    ///
+    /// ```
+    /// use framegauge::{face::Plane, in_mm, mm};
+    /// assert_eq!(in_mm(Plane::new(0.0, 0.0, mm(0.0)).unwrap().lifted(mm(0.03)).height()).to_string(), "0.030 mm");
+    /// ```
     #[must_use]
     pub fn lifted(&self, by: Length) -> Self {
         Self(super::kernel::Abc {

@@ -12,6 +12,16 @@ use crate::thread::ThreadSize;
 pub const UNLISTED: &str = "unlisted";
 
 /// What the observations allow to be said.
+///
+/// ```
+/// use framegauge::identify::{InterfaceKind, Observation, Options, Outcome, identify};
+/// let seen = [Observation::read("bore", "43.97 +/- 0.01 mm").unwrap()];
+/// let kind = "head_tube_lower".parse().unwrap();
+/// match identify(kind, &seen, &Options::default()).unwrap().outcome {
+///     Outcome::Ambiguous { between } => assert_eq!(between.len(), 2), // EC44 and ZS44 share one bore
+///     other => panic!("{other:?}"),
+/// }
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub enum Outcome {
     /// Exactly one listed standard is left.
@@ -63,6 +73,15 @@ impl Outcome {
 }
 
 /// The observation that rules a candidate out.
+///
+/// ```
+/// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, Standing, identify};
+/// let seen = [Observation::read("bore", "41.0 +/- 0.05 mm").unwrap()];
+/// let answer = identify(InterfaceKind::Shell, &seen, &Options::default()).unwrap();
+/// let Standing::Excluded(why) = answer.candidate("bb30").unwrap().standing else { panic!("41.96 is not 41.0") };
+/// assert_eq!(why.by, Feature::Bore);
+/// assert!(why.against.unwrap().distance_in_u > 30.0);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Exclusion {
     /// Which observation.
@@ -99,6 +118,18 @@ pub enum Standing {
 }
 
 /// One candidate.
+///
+/// ```
+/// use framegauge::identify::{InterfaceKind, Observation, Options, identify};
+/// let seen = [
+///     Observation::read("bore", "46.0 +/- 0.05 mm").unwrap(),
+///     Observation::read("width", "68.2 +/- 0.1 mm").unwrap(),
+///     Observation::Threaded(false),
+/// ];
+/// let answer = identify(InterfaceKind::Shell, &seen, &Options::default()).unwrap();
+/// let shell = answer.candidate("pf30").unwrap();
+/// assert_eq!(framegauge::in_mm(shell.width.unwrap()).to_string(), "68.000 mm");
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Candidate {
     /// Code of the row, or [`UNLISTED`].
@@ -124,6 +155,15 @@ pub struct Candidate {
 }
 
 /// Which rule settled the outcome: published because the two can differ.
+///
+/// ```
+/// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, Rule, identify};
+/// let seen = [Observation::read("outside_diameter", "30.9 +/- 0.02 mm").unwrap(), Observation::label("31.6")];
+/// let answer = identify(InterfaceKind::Seatpost, &seen, &Options::default()).unwrap();
+/// let decided = answer.decided_by.unwrap();
+/// assert_eq!(decided.feature, Some(Feature::OutsideDiameter));
+/// assert_eq!(decided.rule, Rule::Nothing); // 30.8 and 31.0 lie within reach too
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct DecidedBy {
     /// The rule.
@@ -150,6 +190,13 @@ pub enum Rule {
 }
 
 /// What becomes of a belief.
+///
+/// ```
+/// use framegauge::identify::{Belief, InterfaceKind, Observation, Options, identify};
+/// let seen = [Observation::read("bore", "27.4 +/- 0.02 mm").unwrap(), Observation::label("27.2")];
+/// let answer = identify(InterfaceKind::SeatTube, &seen, &Options::default()).unwrap();
+/// assert_eq!(answer.belief, Some(Belief::Contradicted));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr)]
 #[cfg_attr(
     feature = "serde",
@@ -167,6 +214,14 @@ pub enum Belief {
 }
 
 /// A measurement worth taking.
+///
+/// ```
+/// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, identify};
+/// let seen = [Observation::read("crest_diameter", "14.0 +/- 0.05 mm").unwrap()];
+/// let answer = identify(InterfaceKind::Pedal, &seen, &Options::default()).unwrap();
+/// assert_eq!(answer.next[0].measure, Feature::Pitch);
+/// assert_eq!(answer.next[0].instrument.as_deref(), Some("pitch_gauge"));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Next {
     /// What to measure or look at.
@@ -182,6 +237,14 @@ pub struct Next {
 }
 
 /// Why an observation cannot be taken at its word.
+///
+/// ```
+/// use framegauge::identify::{DoubtKind, InterfaceKind, Observation, Options, identify};
+/// let seen = [Observation::read("outside_diameter", "13.6 +/- 0.05 mm").unwrap()];
+/// let answer = identify(InterfaceKind::Seatpost, &seen, &Options::default()).unwrap();
+/// assert_eq!(answer.doubts[0].kind, DoubtKind::Implausible);
+/// assert!(answer.doubts[0].words.contains("a radius given as a diameter"));
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Doubt {
@@ -257,112 +320,5 @@ impl Identification {
             .iter()
             .filter_map(|code| self.candidate(code)?.grade)
             .min()
-    }
-}
-
-#[cfg(feature = "serde")]
-mod serial {
-    use serde::ser::{Serialize, SerializeStruct, Serializer};
-
-    use super::{Candidate, DecidedBy, Exclusion, Identification, Next, Outcome, Standing};
-    use crate::quantity::settled_mm;
-
-    /// Four places: shares and bits from workshop uncertainties are not known better.
-    fn short(value: f64) -> f64 {
-        libm::round(value * 1e4) / 1e4 + 0.0
-    }
-    fn settled(value: f64) -> f64 {
-        libm::round(value * 1e6) / 1e6 + 0.0
-    }
-
-    impl Serialize for Exclusion {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Exclusion", 6)?;
-            out.serialize_field("by", &self.by)?;
-            let angle = self.by == super::Feature::SeatAngle;
-            let names = if angle {
-                ["read_deg", "lower_deg", "upper_deg"]
-            } else {
-                ["read_mm", "lower_mm", "upper_mm"]
-            };
-            if let Some(a) = &self.against {
-                for (name, value) in names.into_iter().zip([a.read, a.lower, a.upper]) {
-                    out.serialize_field(name, &settled(value))?;
-                }
-                out.serialize_field(
-                    "distance_in_u",
-                    &(libm::round(a.distance_in_u * 100.0) / 100.0),
-                )?;
-                out.serialize_field("assumed", &a.assumed)?;
-            }
-            out.end()
-        }
-    }
-
-    impl Serialize for Candidate {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Candidate", 8)?;
-            out.serialize_field("code", &self.code)?;
-            out.serialize_field("name", &self.name)?;
-            out.serialize_field("share", &short(self.share))?;
-            let (standing, excluded) = match &self.standing {
-                Standing::Possible => ("possible", None),
-                Standing::Untested => ("untested", None),
-                Standing::Excluded(by) => ("excluded", Some(by)),
-            };
-            out.serialize_field("standing", standing)?;
-            out.serialize_field("excluded", &excluded)?;
-            out.serialize_field("width_mm", &self.width.map(settled_mm))?;
-            out.serialize_field("thread", &self.thread)?;
-            out.serialize_field("grade", &self.grade)?;
-            out.end()
-        }
-    }
-
-    impl Serialize for Next {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Next", 5)?;
-            out.serialize_field("measure", &self.measure)?;
-            out.serialize_field("instrument", &self.instrument)?;
-            out.serialize_field("separates", &self.separates)?;
-            out.serialize_field("bits", &short(self.bits))?;
-            out.serialize_field("cost", &self.cost)?;
-            out.end()
-        }
-    }
-
-    impl Serialize for DecidedBy {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("DecidedBy", 2)?;
-            out.serialize_field("rule", &self.rule)?;
-            out.serialize_field("feature", &self.feature)?;
-            out.end()
-        }
-    }
-
-    impl Serialize for Outcome {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            serializer.serialize_str(self.word())
-        }
-    }
-
-    impl Serialize for Identification {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Identification", 13)?;
-            out.serialize_field("interface", &self.kind)?;
-            out.serialize_field("outcome", &self.outcome)?;
-            out.serialize_field("code", &self.outcome.identified())?;
-            out.serialize_field("between", self.outcome.left())?;
-            out.serialize_field("sentence", &self.sentence)?;
-            out.serialize_field("decided_by", &self.decided_by)?;
-            out.serialize_field("belief", &self.belief)?;
-            out.serialize_field("interchange", &self.interchange)?;
-            out.serialize_field("next", &self.next)?;
-            out.serialize_field("inseparable", &self.inseparable)?;
-            out.serialize_field("doubts", &self.doubts)?;
-            out.serialize_field("notes", &self.notes)?;
-            out.serialize_field("candidates", &self.candidates)?;
-            out.end()
-        }
     }
 }

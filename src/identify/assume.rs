@@ -3,7 +3,8 @@
 //! A published pair of limits is always used as it stands. These figures stand in only where a table prints a bare
 //! nominal; they serve to tell standards apart and are never limits that a part is judged against.
 
-use crate::quantity::{Angle, Length, deg, mm};
+use crate::quantity::{Angle, Length, deg, mm, to_mm};
+use crate::{Error, ErrorKind};
 
 /// Half widths of the spread around a bare nominal. Change one to see what an answer hangs on.
 ///
@@ -13,7 +14,6 @@ use crate::quantity::{Angle, Length, deg, mm};
 /// assert!(strict.seat_tube < Assumptions::default().seat_tube);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
-#[non_exhaustive]
 pub struct Assumptions {
     /// Shell widths, ±0.8 mm: the widest window that a crank maker publishes (67.2 to 68.8 and 70 ± 0.8 mm, shell
     /// windows of the tables).
@@ -88,6 +88,55 @@ impl Default for Assumptions {
         }
     }
 }
+
+impl Assumptions {
+    /// Spreads are lengths of a few millimetres at most, and an angle below a right one.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        let lengths = [
+            self.shell_width,
+            self.half_width,
+            self.press_bore,
+            self.seat_tube,
+            self.seatpost,
+            self.crown_seat,
+            self.steerer,
+            self.steerer_bore,
+            self.part_outside,
+            self.bolt_spacing,
+            self.mount_position,
+            self.dropout,
+            self.hub_width,
+            self.slot,
+            self.crest_low,
+            self.minor_low,
+            self.unread_pitch,
+            self.reaming_stock,
+        ];
+        // Written so that NaN fails too.
+        let absurd = lengths
+            .into_iter()
+            .map(to_mm)
+            .find(|l| !(0.0..=MOST).contains(l));
+        let angle = self.seat_angle.value / deg(1.0).value;
+        let absurd = absurd.or((!(0.0..=MOST).contains(&angle)).then_some(angle));
+        absurd.map_or(Ok(()), |value| {
+            Err(Error::new(
+                if value.is_finite() {
+                    ErrorKind::OutOfRange
+                } else {
+                    ErrorKind::NotFinite
+                },
+                "assumptions",
+                value,
+                "an assumed spread lies between 0 and 10 mm (or degrees)",
+                "start from the default and change what you know better",
+            ))
+        })
+    }
+}
+
+/// Largest spread that could still tell two standards apart, mm or degrees.
+const MOST: f64 = 10.0;
 
 /// Standard uncertainty of a pitch-gauge leaf, mm a thread: a misfit of 0.03 mm over six threads shows (memory). It
 /// makes the leaf a reading with a confusion that falls off with the difference: 24 tpi for 1 mm never, 1.27 for

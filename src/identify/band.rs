@@ -4,7 +4,7 @@ use super::entry::Entry;
 use super::{Assumptions, Feature, InterfaceKind, Options};
 use crate::evidence::{Figure, Grade};
 use crate::quantity::{Length, deg, to_mm};
-use crate::standard::{CrownSeat, Row};
+use crate::standard::{CrownSeat, Row, Steerer};
 use crate::thread::{ThreadForm, ThreadSize};
 
 /// What a row says of a feature. Millimetres, or degrees for the seat angle.
@@ -204,18 +204,19 @@ impl Ground<'_> {
                     about(Some(&row.upper_diameter), a.steerer)
                 }
             }
-            (Entry::Steerer(row), Feature::LowerDiameter) => {
-                about(row.lower_diameter.as_ref(), a.steerer)
-            }
+            (Entry::Steerer(row), Feature::LowerDiameter) => match &row.lower_diameter {
+                Some(lower) => about(Some(lower), a.steerer),
+                // A straight steerer may carry a shoulder up to its crown seat.
+                None => up_to(
+                    about(Some(&row.upper_diameter), a.steerer),
+                    about(seat_of(row, variant), a.crown_seat),
+                ),
+            },
             (Entry::Steerer(row), Feature::Bore) => {
                 about(row.inside_diameter.as_ref(), a.steerer_bore)
             }
             (Entry::Steerer(row), Feature::SeatDiameter) => {
-                let seat = row
-                    .crown_seat
-                    .get(variant)
-                    .and_then(|code| CrownSeat::table().iter().find(|s| s.code == *code));
-                about(seat.map(|s| &s.seat), a.crown_seat)
+                about(seat_of(row, variant), a.crown_seat)
             }
             (Entry::Post(row), Feature::Bore) if self.kind == InterfaceKind::SeatTube => {
                 about(Some(&row.diameter), a.seat_tube)
@@ -315,6 +316,42 @@ impl Ground<'_> {
             grade: thread_grade(entry, variant),
         }
     }
+}
+
+/// The first band, reaching up to the end of the second where that lies higher.
+fn up_to(first: Band, second: Band) -> Band {
+    match (first, second) {
+        (
+            Band::Sizes {
+                low,
+                high,
+                slack,
+                assumed,
+                grade,
+            },
+            Band::Sizes {
+                high: end,
+                grade: other,
+                ..
+            },
+        ) if end > high => Band::Sizes {
+            low,
+            high: end,
+            slack,
+            assumed,
+            grade: grade.weaker(other),
+        },
+        (first, _) => first,
+    }
+}
+
+/// The crown seat that a variant of a steerer is met with.
+fn seat_of(row: &Steerer, variant: usize) -> Option<&'static Figure> {
+    let code = row.crown_seat.get(variant)?;
+    CrownSeat::table()
+        .iter()
+        .find(|s| s.code == *code)
+        .map(|s| &s.seat)
 }
 
 fn squared(x: f64) -> f64 {

@@ -184,15 +184,20 @@ fn weigh_all<'a>(
     beliefs: &Beliefs<'_>,
     heights: bool,
 ) -> Vec<Candidate> {
-    let shared = seen.shares_bias();
-    let k = weigh::coverage(seen.sizes().count());
+    let scale = weigh::Scale {
+        ground: *ground,
+        seen,
+        shared: seen.shares_bias(),
+        k: weigh::coverage(seen.sizes().count()),
+    };
+    let width_read = seen.size(Feature::Width).is_some();
     let mut candidates: Vec<Candidate> = Vec::with_capacity(64);
     let unlisted = weigh::unlisted(seen);
     let mut all = unlisted;
     every(ground.kind, ground.options, heights, &mut |entry: Entry<
         'a,
     >| {
-        let weighed = weigh::weigh(ground, seen, shared, k, entry);
+        let weighed = weigh::weigh(&scale, entry);
         let prior = if beliefs.is_empty() {
             1.0
         } else {
@@ -205,7 +210,11 @@ fn weigh_all<'a>(
             name: entry.name(),
             share: weight,
             standing: weighed.standing,
-            width: entry.width(weighed.variant),
+            width: if width_read || entry.variants() == 1 {
+                entry.width(weighed.variant)
+            } else {
+                None
+            },
             thread: entry.thread(weighed.variant).copied(),
             grade: weighed.grade,
             variant: weighed.variant,
@@ -232,14 +241,16 @@ fn weigh_all<'a>(
 }
 
 /// Rows that could not be put to the test step back: those that were compared with none of the readings that can name
-/// a standard, and those that rest on memory, lack a figure, and stand beside a row that was compared with everything.
+/// a standard, and those that rest on memory (or on nothing that was read) and lack a figure, beside a row that was
+/// compared with everything.
 fn stand_back(candidates: &mut [Candidate], key_read: bool) {
     let open = |c: &Candidate| c.standing == Standing::Possible && (!key_read || c.key_tests > 0);
+    let weak = |c: &Candidate| c.grade <= Some(Grade::Memory);
     let full = candidates
         .iter()
-        .any(|c| open(c) && c.untested == 0 && c.grade > Some(Grade::Memory));
+        .any(|c| open(c) && c.untested == 0 && (!key_read || !weak(c)));
     for c in candidates.iter_mut() {
-        let vague = full && c.untested > 0 && c.grade == Some(Grade::Memory);
+        let vague = full && c.untested > 0 && weak(c);
         if c.standing == Standing::Possible && (!open(c) || vague) {
             c.standing = Standing::Untested;
         }

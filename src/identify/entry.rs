@@ -212,7 +212,7 @@ pub(super) struct Hands<'a> {
     pub only: Option<&'a Fact<Hand>>,
 }
 
-fn ours_and_theirs<'a, R: Row>(theirs: &'a [R]) -> impl Iterator<Item = &'a R> {
+fn ours_and_theirs<R: Row>(theirs: &[R]) -> impl Iterator<Item = &R> {
     R::table().iter().chain(theirs)
 }
 

@@ -39,9 +39,13 @@ mod decide;
 mod doubt;
 mod entry;
 mod gather;
+mod hands;
+mod information;
 mod kind;
 mod next;
 mod observe;
+#[cfg(feature = "serde")]
+mod serial;
 mod weigh;
 mod words;
 
@@ -87,7 +91,8 @@ pub struct Options<'a> {
 ///
 /// # Errors
 /// `OutOfRange` or `Contradiction` for a reading without, or as large as, its uncertainty, a size at or below zero or
-/// beyond a metre; `Contradiction` for two hands of one side; `UnknownName` for a belief or tool that names nothing.
+/// beyond a metre, and for an assumed spread that is negative or absurd; `Contradiction` for two hands of one side;
+/// `UnknownName` for a belief or tool that names nothing.
 ///
 /// ```
 /// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, identify};
@@ -102,7 +107,7 @@ pub fn identify(
     options: &Options<'_>,
 ) -> Result<Identification, Error> {
     let seen = Seen::gather(kind, observations)?;
-    check_tools(options)?;
+    options.check()?;
     let beliefs = Beliefs::resolve(kind, observations, options)?;
     let head = matches!(kind, InterfaceKind::HeadTube(_));
     let ground = Ground {
@@ -115,9 +120,11 @@ pub fn identify(
     Ok(decide::decide(&ground, &seen, &beliefs))
 }
 
-fn check_tools(options: &Options<'_>) -> Result<(), Error> {
-    options
-        .tools
-        .iter()
-        .try_for_each(|code| crate::measure::instrument(code).map(|_| ()))
+impl Options<'_> {
+    fn check(&self) -> Result<(), Error> {
+        self.assumptions.check()?;
+        self.tools
+            .iter()
+            .try_for_each(|code| crate::measure::instrument(code).map(|_| ()))
+    }
 }

@@ -11,6 +11,12 @@ use crate::{Error, ErrorKind, Printed};
 
 /// Where a belief comes from. All of it is weak evidence: it moves the ranking by a factor of two at most, and never
 /// excludes anything.
+///
+/// ```
+/// use framegauge::identify::BeliefFrom;
+/// assert_eq!(BeliefFrom::Label.factor(), 2.0);
+/// assert_eq!("part_that_fits".parse::<BeliefFrom>().unwrap(), BeliefFrom::PartThatFits);
+/// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
@@ -57,7 +63,8 @@ impl BeliefFrom {
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub enum Observation {
-    /// A measured length. Readings that name one instrument share its bias, which is then counted once.
+    /// A measured length. Readings that name one instrument share its bias, which is then counted once; unnamed ones
+    /// of different features count as independent, so name the caliper.
     Size {
         /// What was measured.
         feature: Feature,

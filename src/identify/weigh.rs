@@ -4,17 +4,15 @@ use core::cmp::Ordering;
 
 use super::Feature;
 use super::answer::{Against, Exclusion, Standing};
-use super::assume::{
-    BROAD_ANGLE, BROAD_DIAMETER, BROAD_PITCH, BROAD_WIDTH, HAND_MISREAD, REMEMBERED_HAND_WRONG,
-};
+use super::assume::{BROAD_ANGLE, BROAD_DIAMETER, BROAD_PITCH, BROAD_WIDTH};
 use super::band::{Band, Ground};
 use super::entry::Entry;
 use super::gather::{Seen, Size};
+use super::hands::words_and_hands;
 use super::kind::FEATURES;
-use crate::evidence::{Fact, Grade};
+use crate::evidence::Grade;
 use crate::measure::{phi, settled_cmp};
 use crate::quantity::mm;
-use crate::thread::Hand;
 
 /// Two-sided coverage factor that keeps k = 2 (4.55 %) over all of m readings together (Bonferroni): the point of the
 /// normal distribution with 4.55 %/m outside.
@@ -45,16 +43,28 @@ pub(super) struct Weighed {
     /// How many readings were not compared, because the row has no figure for them.
     pub untested: u8,
     pub grade: Option<Grade>,
+    /// Distance of the worst reading that excludes, in its standard uncertainty.
+    worst: f64,
 }
 
-/// Chance of Φ between two scores, exact in the tails.
+/// Beyond this score the tail (1e-9) is nil beside what is looked for.
+const TAIL: f64 = 6.0;
+
+/// Share of the standard normal between two scores, exact in the tails.
 pub(super) fn between(a: f64, b: f64) -> f64 {
+    // The far end adds nothing where the near end is well inside.
+    if a < -TAIL && b > -TAIL + 2.0 {
+        return if b > TAIL { 1.0 } else { phi(b) };
+    }
+    if b > TAIL && a < TAIL - 2.0 {
+        return phi(-a);
+    }
     let p = if a > 0.0 {
         phi(-a) - phi(-b)
     } else {
         phi(b) - phi(a)
     };
-    libm::fmax(p, 0.0)
+    if p > 0.0 { p } else { 0.0 }
 }
 
 /// Density of a reading x with standard uncertainty u when the size lies evenly between two limits (a normal density
@@ -67,9 +77,6 @@ pub(super) fn density(x: f64, u: f64, low: f64, high: f64) -> f64 {
     }
     if width < 1e-6 {
         return libm::exp(-0.5 * a * a) / (u * 2.506_628_274_631_000_7);
-    }
-    if a < -FAR && b > FAR {
-        return 1.0 / width;
     }
     between(a, b) / width
 }
@@ -125,52 +132,73 @@ const fn by_variant(feature: Feature) -> bool {
             | Feature::HalfWidthDrive
             | Feature::HalfWidthNonDrive
             | Feature::SeatDiameter
+            | Feature::LowerDiameter
             | Feature::Pitch
             | Feature::CrestDiameter
     )
 }
 
+/// What all rows of one question are held against.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Scale<'a> {
+    pub ground: Ground<'a>,
+    pub seen: &'a Seen<'a>,
+    /// Whether readings share an instrument.
+    pub shared: bool,
+    /// Coverage factor of the exclusion.
+    pub k: f64,
+}
+
 /// Holds one row against everything observed.
-pub(super) fn weigh(
-    ground: &Ground<'_>,
-    seen: &Seen<'_>,
-    shared: bool,
-    k: f64,
-    entry: Entry<'_>,
-) -> Weighed {
-    let mut best = Weighed {
-        likelihood: 0.0,
+pub(super) fn weigh(scale: &Scale<'_>, entry: Entry<'_>) -> Weighed {
+    let mut row = Weighed {
+        likelihood: 1.0,
         standing: Standing::Possible,
         variant: 0,
         key_tests: 0,
         untested: 0,
         grade: None,
+        worst: 0.0,
     };
-    let (coin, struck) = words_and_hands(seen, entry);
+    let (coin, struck) = words_and_hands(scale.seen, entry);
     if let Some(by) = struck {
-        best.standing = Standing::Excluded(Exclusion { by, against: None });
-        return best;
+        row.likelihood = 0.0;
+        row.standing = Standing::Excluded(Exclusion { by, against: None });
+        return row;
     }
-    let variants = entry.variants();
+    // First what holds for the row as a whole; if that is far off, no variant can help.
+    let mut bands: Option<Bands> = scale.shared.then_some([None; FEATURES]);
+    let mut varies = false;
+    for size in scale.seen.sizes().filter(|s| compared(s.feature)) {
+        if by_variant(size.feature) {
+            varies = true;
+        } else {
+            hold(scale, entry, 0, size, &mut row, &mut bands);
+            if row.likelihood <= 0.0 {
+                return row;
+            }
+        }
+    }
+    let variants = if varies { entry.variants() } else { 1 };
+    let mut best = row;
+    let mut leading = f64::NEG_INFINITY;
     let mut total = 0.0;
-    let mut first = true;
-    let mut leading = -1.0;
     for variant in 0..variants {
-        let one = weigh_variant(ground, seen, shared, k, entry, variant);
+        let mut one = Weighed { variant, ..row };
+        let mut held = bands;
+        for size in scale.seen.sizes().filter(|s| by_variant(s.feature)) {
+            hold(scale, entry, variant, size, &mut one, &mut held);
+        }
+        if let Some(held) = &held
+            && one.likelihood > 0.0
+        {
+            one.likelihood *= joint(held);
+        }
         total += one.likelihood;
         let rank = rank_of(&one);
-        if first || better(&one, rank, &best, leading) {
+        if rank > leading {
             best = one;
             leading = rank;
-            first = false;
-        }
-        // No other variant can help where the row itself is far off.
-        if let Standing::Excluded(e) = one.standing
-            && one.likelihood <= 0.0
-            && !by_variant(e.by)
-        {
-            total = 0.0;
-            break;
         }
     }
     #[expect(clippy::cast_precision_loss, reason = "a handful of variants")]
@@ -179,113 +207,86 @@ pub(super) fn weigh(
     best
 }
 
-/// Variants are ranked by likelihood; among impossible ones the least distant leads.
+/// Variants are ranked by likelihood, excluded ones behind by their distance.
 fn rank_of(one: &Weighed) -> f64 {
     match one.standing {
-        Standing::Excluded(e) => -e.against.map_or(1e9, |a| a.distance_in_u),
+        Standing::Excluded(_) => -1.0 - one.worst,
         _ => one.likelihood,
     }
 }
 
-fn better(one: &Weighed, rank: f64, held: &Weighed, leading: f64) -> bool {
-    let open = |w: &Weighed| !matches!(w.standing, Standing::Excluded(_));
-    match (open(one), open(held)) {
-        (true, false) => true,
-        (false, true) => false,
-        _ => rank > leading,
+/// Holds one reading against one variant of a row.
+fn hold(
+    scale: &Scale<'_>,
+    entry: Entry<'_>,
+    variant: usize,
+    size: &Size,
+    out: &mut Weighed,
+    bands: &mut Option<Bands>,
+) {
+    let band = scale.ground.band(entry, size.feature, variant);
+    let (low, high, slack, assumed, grade) = match band {
+        Band::Absent => {
+            out.likelihood = 0.0;
+            out.worst = f64::INFINITY;
+            out.standing = Standing::Excluded(Exclusion {
+                by: size.feature,
+                against: None,
+            });
+            return;
+        }
+        Band::Unknown => {
+            out.untested = out.untested.saturating_add(1);
+            out.likelihood *= broad(size.feature);
+            return;
+        }
+        Band::Sizes {
+            low,
+            high,
+            slack,
+            assumed,
+            grade,
+        } => (low, high, slack, assumed, grade),
+    };
+    if size.feature.is_key(scale.ground.kind) {
+        out.key_tests = out.key_tests.saturating_add(1);
+    }
+    out.grade = Some(out.grade.map_or(grade, |g| g.weaker(grade)));
+    let gap = positive(low - slack.0 - size.x, size.x - high - slack.1);
+    let distance = gap / size.u;
+    if distance > out.worst && exceeds(gap, scale.k * size.u) {
+        out.worst = distance;
+        out.standing = Standing::Excluded(Exclusion {
+            by: size.feature,
+            against: Some(Against {
+                read: size.x,
+                lower: low,
+                upper: high,
+                distance_in_u: distance,
+                assumed,
+            }),
+        });
+    }
+    if distance > FAR {
+        out.likelihood = 0.0;
+    } else if let (Some(bands), true) = (bands.as_mut(), size.group > 0) {
+        if let Some(slot) = bands.get_mut(size.feature as usize) {
+            *slot = Some((*size, band));
+        }
+    } else {
+        out.likelihood *= band_density(size.x, size.u, low, high, slack);
     }
 }
 
-fn weigh_variant(
-    ground: &Ground<'_>,
-    seen: &Seen<'_>,
-    shared: bool,
-    k: f64,
-    entry: Entry<'_>,
-    variant: usize,
-) -> Weighed {
-    let mut out = Weighed {
-        likelihood: 1.0,
-        standing: Standing::Possible,
-        variant,
-        key_tests: 0,
-        untested: 0,
-        grade: None,
-    };
-    let mut worst = 0.0;
-    let mut bands: Option<Bands> = shared.then_some([None; FEATURES]);
-    for size in seen.sizes() {
-        if !compared(size.feature) {
-            continue;
-        }
-        let band = ground.band(entry, size.feature, variant);
-        match band {
-            Band::Absent => {
-                out.likelihood = 0.0;
-                out.standing = Standing::Excluded(Exclusion {
-                    by: size.feature,
-                    against: None,
-                });
-                return out;
-            }
-            Band::Unknown => {
-                out.untested = out.untested.saturating_add(1);
-                out.likelihood *= broad(size.feature);
-            }
-            Band::Sizes {
-                low,
-                high,
-                slack,
-                assumed,
-                grade,
-            } => {
-                if size.feature.is_key(ground.kind) {
-                    out.key_tests = out.key_tests.saturating_add(1);
-                }
-                out.grade = Some(out.grade.map_or(grade, |g| g.weaker(grade)));
-                let gap = libm::fmax(
-                    libm::fmax(low - slack.0 - size.x, size.x - high - slack.1),
-                    0.0,
-                );
-                let distance = gap / size.u;
-                if distance > worst && exceeds(gap, k * size.u) {
-                    worst = distance;
-                    let against = Against {
-                        read: size.x,
-                        lower: low,
-                        upper: high,
-                        distance_in_u: distance,
-                        assumed,
-                    };
-                    out.standing = Standing::Excluded(Exclusion {
-                        by: size.feature,
-                        against: Some(against),
-                    });
-                }
-                if distance > FAR {
-                    out.likelihood = 0.0;
-                    if !by_variant(size.feature) {
-                        return out;
-                    }
-                } else if shared && size.group > 0 {
-                    let slot = bands
-                        .as_mut()
-                        .and_then(|b| b.get_mut(size.feature as usize));
-                    if let Some(slot) = slot {
-                        *slot = Some((*size, band));
-                    }
-                } else {
-                    out.likelihood *= band_density(size.x, size.u, low, high, slack);
-                }
-            }
-        }
+/// The larger of two distances outside a band, nil inside.
+fn positive(below: f64, above: f64) -> f64 {
+    if below > 0.0 {
+        below
+    } else if above > 0.0 {
+        above
+    } else {
+        0.0
     }
-    if let Some(bands) = &bands
-        && out.likelihood > 0.0
-    {
-        out.likelihood *= joint(bands);
-    }
-    out
 }
 
 /// Whether a gap exceeds a limit, settled to whole nanometres where it is close.
@@ -303,7 +304,7 @@ type Bands = [Option<(Size, Band)>; FEATURES];
 /// Likelihood of readings that share instruments: for each instrument the product over its readings, averaged over
 /// what its common error may be (trapezoid rule over ±4 of its standard uncertainty).
 fn joint(bands: &Bands) -> f64 {
-    const STEPS: i32 = 20;
+    const STEPS: i32 = 10;
     let mut product = 1.0;
     for (size, _) in bands.iter().flatten() {
         let group = || {
@@ -333,10 +334,10 @@ fn joint(bands: &Bands) -> f64 {
                         Band::Sizes {
                             low, high, slack, ..
                         } => {
-                            // A fifth of the bias keeps the rule smooth between its steps.
+                            // Two fifths of the bias, its step, keep the rule smooth.
                             let own = libm::sqrt(libm::fmax(
                                 s.u * s.u - bias * bias,
-                                squared(0.2 * bias),
+                                squared(0.4 * bias),
                             ));
                             band_density(s.x - z * bias, libm::fmax(own, 1e-6), *low, *high, *slack)
                         }
@@ -351,66 +352,6 @@ fn joint(bands: &Bands) -> f64 {
 
 fn squared(x: f64) -> f64 {
     x * x
-}
-
-/// Looks and hands: their factor on the likelihood, and what they strike out.
-fn words_and_hands(seen: &Seen<'_>, entry: Entry<'_>) -> (f64, Option<Feature>) {
-    let mut factor = 1.0;
-    if let Some(is) = seen.threaded {
-        match entry.is_threaded() {
-            Some(has) if has != is => return (0.0, Some(Feature::Threaded)),
-            Some(_) => {}
-            None => factor *= 0.5,
-        }
-    }
-    let hands = entry.hands();
-    let sides = [
-        (
-            seen.hand_drive,
-            hands.drive.or(hands.only),
-            Feature::HandDrive,
-        ),
-        (
-            seen.hand_non_drive,
-            hands.non_drive.or(hands.only),
-            Feature::HandNonDrive,
-        ),
-    ];
-    for (observed, stated, feature) in sides {
-        let Some(observed) = observed else { continue };
-        match one_hand(observed, stated) {
-            None => factor *= 0.5,
-            Some(f) if f <= 0.0 => return (0.0, Some(feature)),
-            Some(f) => factor *= f,
-        }
-    }
-    if let Some(observed) = seen.hand {
-        let any = [hands.only, hands.drive, hands.non_drive]
-            .into_iter()
-            .filter_map(|fact| one_hand(observed, fact))
-            .fold(None, |best: Option<f64>, f| {
-                Some(best.map_or(f, |b| libm::fmax(b, f)))
-            });
-        match any {
-            None => factor *= 0.5,
-            Some(f) if f <= 0.0 => return (0.0, Some(Feature::Hand)),
-            Some(f) => factor *= f,
-        }
-    }
-    (factor, None)
-}
-
-/// Factor of an observed hand against a stated one: nil strikes out; a hand that is only remembered cannot.
-fn one_hand(observed: Hand, stated: Option<&Fact<Hand>>) -> Option<f64> {
-    let fact = stated?;
-    let held = *fact.value()?;
-    let remembered = fact.grade() == Some(Grade::Memory);
-    Some(match (held == observed, remembered) {
-        (true, false) => 1.0 - HAND_MISREAD,
-        (true, true) => 1.0 - REMEMBERED_HAND_WRONG,
-        (false, false) => 0.0,
-        (false, true) => REMEMBERED_HAND_WRONG,
-    })
 }
 
 #[cfg(test)]

@@ -6,7 +6,9 @@ use alloc::vec::Vec;
 
 use crate::evidence::{Citation, Evidence, Grade};
 use crate::fit::{Conformance, Fit, Wanted};
-use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, Why, decide};
+use crate::measure::{
+    Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
+};
 use crate::quantity::{in_mm, settled_mm};
 
 /// One thing that was found at one place.
@@ -82,12 +84,24 @@ impl Finding {
     pub fn read_on_paint(mut self, inside: bool) -> Self {
         let explained = match (&self.limits, self.readings.first(), self.readings.last()) {
             (Some(limits), Some(low), Some(high)) if inside => {
-                limits.lower().known().is_some_and(|l| low.value() < l)
-                    && limits.upper().known().is_none_or(|u| high.value() <= u)
+                limits
+                    .lower()
+                    .known()
+                    .is_some_and(|l| settled_below(low.value(), l))
+                    && limits
+                        .upper()
+                        .known()
+                        .is_none_or(|u| !settled_below(u, high.value()))
             }
             (Some(limits), Some(low), Some(high)) => {
-                limits.upper().known().is_some_and(|u| high.value() > u)
-                    && limits.lower().known().is_none_or(|l| low.value() >= l)
+                limits
+                    .upper()
+                    .known()
+                    .is_some_and(|u| settled_below(u, high.value()))
+                    && limits
+                        .lower()
+                        .known()
+                        .is_none_or(|l| !settled_below(low.value(), l))
             }
             _ => false,
         };
@@ -272,7 +286,7 @@ fn decision_words(reading: &Reading, limits: &Limits, decision: &Decision) -> St
     let below = limits
         .lower()
         .known()
-        .is_some_and(|low| reading.value() < low);
+        .is_some_and(|low| settled_below(reading.value(), low));
     match (decision.outcome, off) {
         (Outcome::NonconformityShown, Some(off)) if below => format!("{off} under the lower limit"),
         (Outcome::NonconformityShown, Some(off)) => format!("{off} over the upper limit"),

@@ -6,7 +6,7 @@ use core::fmt;
 
 use super::{Freedom, Instrument, Reading, coverage_factor};
 use crate::evidence::Text;
-use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
+use crate::quantity::{Length, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// How a contribution is distributed, which says how its stated width becomes a standard uncertainty (GUM 4.3).
@@ -98,6 +98,13 @@ impl Contribution {
     ///
     /// # Errors
     /// `NotFinite`.
+    ///
+    /// ```
+    /// use framegauge::{in_mm, measure::{Contribution, Shape}, mm};
+    /// // A centre is half of two readings.
+    /// let half = Contribution::new("edge", mm(0.02), Shape::Normal).unwrap().weighing(0.5).unwrap();
+    /// assert_eq!(in_mm(half.standard_uncertainty()).to_string(), "0.010 mm");
+    /// ```
     pub fn weighing(mut self, sensitivity: f64) -> Result<Self, Error> {
         if !sensitivity.is_finite() {
             return Err(Error::new(
@@ -132,6 +139,13 @@ impl Contribution {
 }
 
 /// Which distribution the sum of a budget was taken to have, for its coverage factor.
+///
+/// ```
+/// use framegauge::{measure::{Budget, Contribution, Shape, SumShape}, um};
+/// let line = |width, shape| Contribution::new("line", um(width), shape).unwrap();
+/// let one = Budget::new([line(50.0, Shape::Rectangular), line(2.0, Shape::Normal)]).unwrap();
+/// assert_eq!(one.coverage().shape, SumShape::Rectangle);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr)]
 #[cfg_attr(
     feature = "serde",
@@ -170,6 +184,13 @@ pub struct Budget {
 }
 
 /// A coverage interval of 95 %.
+///
+/// ```
+/// use framegauge::{measure::{Budget, Contribution, Freedom, Shape}, um};
+/// let scatter = Contribution::new("three readings", um(5.0), Shape::Normal).unwrap().known_by(Freedom::new(2.0).unwrap());
+/// let coverage = Budget::new([scatter]).unwrap().coverage();
+/// assert!((coverage.factor - 4.303).abs() < 1e-3);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Coverage {
     /// The factor k on the standard uncertainty.
@@ -306,6 +327,7 @@ impl fmt::Display for Budget {
 #[cfg(feature = "serde")]
 impl serde::Serialize for Budget {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use crate::quantity::settled_mm;
         use serde::ser::SerializeStruct;
         #[derive(serde::Serialize)]
         struct Line<'a> {

@@ -179,7 +179,11 @@ pub fn conformance_probability(reading: &Reading, limits: &Limits) -> f64 {
 fn beyond_one_limit(reading: &Reading, limits: &Limits) -> f64 {
     let u = to_mm(reading.standard_uncertainty());
     if u <= 0.0 {
-        return if limits.admits(reading.value()) { 0.0 } else { 1.0 };
+        return if limits.admits(reading.value()) {
+            0.0
+        } else {
+            1.0
+        };
     }
     let score = |limit: Length| to_mm(limit - reading.value()) / u;
     let below = limits.lower().known().map_or(0.0, |low| phi(score(low)));
@@ -212,7 +216,10 @@ pub fn decide(reading: &Reading, limits: &Limits, rule: DecisionRule) -> Decisio
         |band: Length| margin.is_some_and(|m| settled_cmp(-m, band) == Ordering::Greater);
     let expanded = reading.expanded_uncertainty();
     let (inside, outside) = match rule {
-        DecisionRule::Iso14253Of2017 => (probability >= SHOWN, beyond_one_limit(reading, limits) >= SHOWN),
+        DecisionRule::Iso14253Of2017 => (
+            probability >= SHOWN,
+            beyond_one_limit(reading, limits) >= SHOWN,
+        ),
         DecisionRule::Iso14253Of1998 => (within_by(expanded), outside_by(expanded)),
         DecisionRule::SimpleAcceptance => (within_by(mm(0.0)), outside_by(mm(0.0))),
         DecisionRule::GuardBand(GuardFactor(r)) => (

@@ -23,6 +23,17 @@ pub fn settled_cmp(a: Length, b: Length) -> Ordering {
     }
 }
 
+/// Whether `a` lies below `b`, settled. NaN lies below nothing.
+///
+/// ```
+/// use framegauge::{measure::settled_below, mm};
+/// assert!(!settled_below(mm(0.05), mm(34.85) - mm(34.80)));
+/// ```
+#[must_use]
+pub fn settled_below(a: Length, b: Length) -> bool {
+    settled_cmp(a, b) == Ordering::Less
+}
+
 /// One side of a pair of limits.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Bound {

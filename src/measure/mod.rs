@@ -20,7 +20,7 @@ pub use decision::{
     decide,
 };
 pub use instrument::{ErrorLimit, Instrument, Measures, instrument, instruments};
-pub use limits::{Bound, Limits, settled_cmp};
+pub use limits::{Bound, Limits, settled_below, settled_cmp};
 pub use pooled::{Pooled, Repeated};
 pub use reading::Reading;
 pub use student::{Freedom, coverage_factor, student};

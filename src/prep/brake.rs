@@ -7,13 +7,15 @@ use alloc::vec::Vec;
 use super::caution::Caution;
 use super::draft::{Draft, DraftStep, Stage};
 use super::facing::{covered, written_limits};
-use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool, end_words};
+use super::plan::{
+    Amount, Consequence, Interface, InterfaceReport, Operation, Stop, Tool, end_words,
+};
 use super::sheet::{BrakeSheet, JointMaterial, PadPoint};
 use crate::face::{self, Allowance, CutLimit, LimitKind, PadSurvey, Point};
 use crate::judge::Finding;
-use crate::measure::{Limits, Outcome, Reading, decide};
-use crate::quantity::{in_mm, mm, to_mm};
-use crate::standard::{BrakeFigure, BrakeSystem, End, FlatMountBolt, Row, find};
+use crate::measure::{Limits, Outcome, Reading, decide, settled_below};
+use crate::quantity::{Length, in_mm, mm, to_mm};
+use crate::standard::{BrakeFigure, BrakeSystem, End, FlatMountBolt};
 use crate::thread::Turn;
 
 pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &BrakeSheet) {
@@ -56,16 +58,24 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &BrakeSheet) {
             return;
         }
     };
+    if !sheet.after.is_empty() {
+        came_off(sheet, &mut report);
+    }
     let plane = survey.least_squares();
     let u = survey.reading_uncertainty();
     let range = Reading::new(survey.range(), u * core::f64::consts::SQRT_2);
+    // A slope that rounds to nothing has no sign.
+    let degrees = |slope: f64| {
+        let angle = libm::atan(slope).to_degrees();
+        if angle.abs() < 0.005 { 0.0 } else { angle }
+    };
     report.findings.push(Finding::stated(
         if sheet.after.is_empty() { "faces as found" } else { "faces after the pass" },
         format!(
             "{} between the highest and the lowest place; side slope {:.2} deg, along the mount {:.2} deg",
             in_mm(survey.range()),
-            libm::atan(plane.plane().slope_y()).to_degrees(),
-            libm::atan(plane.plane().slope_x()).to_degrees()
+            degrees(plane.plane().slope_y()),
+            degrees(plane.plane().slope_x())
         ),
     ));
     report.findings.push(Finding::stated("which tilt matters", "side slope rolls the caliper and is not adjustable; a height difference along the mount only moves the pads in the plane of the rotor"));
@@ -100,7 +110,7 @@ const fn system_words(system: BrakeSystem) -> &'static str {
     }
 }
 
-fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
+pub(super) fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
     let mut pads = Vec::with_capacity(points.len());
     let mut worst = mm(0.0);
     for point in points {
@@ -114,6 +124,39 @@ fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
     PadSurvey::new("wheel axle", pads, worst)
 }
 
+/// What came off at the places that were read both times.
+fn came_off(sheet: &BrakeSheet, report: &mut InterfaceReport) {
+    let near = |a: Length, b: Length| (a - b).abs() < mm(0.5);
+    let removed: Vec<Reading> = sheet
+        .points
+        .iter()
+        .filter_map(|b| {
+            let a = sheet
+                .after
+                .iter()
+                .find(|a| near(a.along, b.along) && near(a.across, b.across))?;
+            Some(b.height.less(&a.height))
+        })
+        .collect();
+    let words = match crate::judge::extremes(&removed).as_slice() {
+        [least, ..] if least.value() < -least.expanded_uncertainty() * 2.0 => {
+            String::from("a place stands higher than before: the two surveys do not share a datum")
+        }
+        [least, most] => format!(
+            "{} to {} ± {}",
+            in_mm(least.value()),
+            in_mm(most.value()),
+            in_mm(most.expanded_uncertainty())
+        ),
+        [only] => format!("{only}"),
+        _ => String::from("the two surveys share no places"),
+    };
+    report.findings.push(Finding {
+        readings: removed,
+        ..Finding::stated("what came off", words)
+    });
+}
+
 /// The slope at which a pad of this length touches a centred rotor with this clearance a side: asin(2 c / L).
 fn tilt(
     draft: &mut Draft<'_>,
@@ -123,8 +166,9 @@ fn tilt(
     name: &str,
     report: &mut InterfaceReport,
 ) {
-    let squareness = BrakeFigure::table()
-        .iter()
+    let squareness = draft
+        .tables
+        .all::<BrakeFigure>()
         .find(|f| f.code == "mount_squareness");
     if let Some(reason) = squareness
         .and_then(|f| f.figure.as_ref())
@@ -189,7 +233,9 @@ fn bolt(
         draft.ask(interface, "thickness of the flat mount, bolt head to caliper face", "the bolt is chosen by it, and too long a bolt bottoms in the blind hole and feels tight without clamping", "outside caliper");
         return;
     };
-    let Some(rule) = find::<BrakeFigure>("fm_bolt_protrusion")
+    let Some(rule) = draft
+        .tables
+        .find::<BrakeFigure>("fm_bolt_protrusion")
         .ok()
         .and_then(|f| f.figure.as_ref())
     else {
@@ -199,8 +245,9 @@ fn bolt(
         return;
     };
     let wanted = thickness.value() + protrusion;
-    let listed = FlatMountBolt::table()
-        .iter()
+    let listed = draft
+        .tables
+        .all::<FlatMountBolt>()
         .filter_map(|b| Some((b.frame_thickness.nominal()?, b.bolt_length.nominal()?)))
         .min_by(|a, b| {
             (a.0 - thickness.value())
@@ -226,13 +273,13 @@ fn bolt(
         .push(Finding::stated("bolt", words).resting_on(rule.evidence()));
     if let Some(at_hand) = sheet.bolt {
         let spare = at_hand - wanted;
-        let words = if spare > mm(1.0) {
+        let words = if settled_below(mm(1.0), spare) {
             format!(
                 "{} is {} too long: it may bottom in the blind hole and clamp nothing",
                 in_mm(at_hand),
                 in_mm(spare)
             )
-        } else if spare < mm(-1.0) {
+        } else if settled_below(spare, mm(-1.0)) {
             format!("{} is {} too short", in_mm(at_hand), in_mm(-spare))
         } else {
             format!("{} suits", in_mm(at_hand))
@@ -347,6 +394,13 @@ fn cut(
         step.checks.push(String::from(
             "thickness of the mount again, and with it the bolt: facing makes the mount thinner",
         ));
+    }
+    if sheet.system == BrakeSystem::Fm {
+        step.consequences.push(Consequence {
+            on: interface,
+            words: String::from("the mount is thinner by what comes off: a bolt chosen before is that much too long"),
+            by: Some(needed.value() + needed.expanded_uncertainty()),
+        });
     }
     step.proof = String::from(
         "the caliper bolts down without rocking, the wheel turns free, the brake holds at walking pace",

@@ -7,13 +7,13 @@ use alloc::vec::Vec;
 
 use super::caution::Caution;
 use super::plan::{
-    Amount, Edge, Interface, InterfaceReport, Operation, Plan, Question, Step, Stop, Tool,
-    WeakFigure,
+    Amount, Consequence, Edge, Interface, InterfaceReport, Operation, Plan, Question, Step, Stop,
+    Tool, WeakFigure,
 };
 use super::sheet::FrameSheet;
 use crate::evidence::Grade;
 use crate::measure::DecisionRule;
-use crate::standard::End;
+use crate::standard::{End, Tables};
 use crate::thread::Side;
 
 /// What a step does to its place: decides what must come before what.
@@ -38,6 +38,8 @@ pub(super) struct DraftStep {
     pub tool: Option<Tool>,
     pub amount: Option<Amount>,
     pub stop: Option<Stop>,
+    pub passes: &'static str,
+    pub consequences: Vec<Consequence>,
     pub waits_for: Vec<usize>,
     pub checks: Vec<String>,
     pub proof: String,
@@ -62,6 +64,8 @@ impl DraftStep {
             tool: None,
             amount: None,
             stop: None,
+            passes: passes_of(operation),
+            consequences: Vec::new(),
             waits_for: Vec::new(),
             checks: Vec::new(),
             proof: String::new(),
@@ -74,6 +78,7 @@ impl DraftStep {
 pub(super) struct Draft<'a> {
     pub sheet: &'a FrameSheet,
     pub rule: DecisionRule,
+    pub tables: Tables<'a>,
     questions: Vec<Question>,
     steps: Vec<DraftStep>,
     interfaces: Vec<InterfaceReport>,
@@ -82,10 +87,11 @@ pub(super) struct Draft<'a> {
 }
 
 impl<'a> Draft<'a> {
-    pub fn new(sheet: &'a FrameSheet) -> Self {
+    pub fn new(sheet: &'a FrameSheet, tables: Tables<'a>) -> Self {
         Self {
             sheet,
             rule: sheet.rule,
+            tables,
             questions: Vec::new(),
             steps: Vec::new(),
             interfaces: Vec::new(),
@@ -171,8 +177,36 @@ impl<'a> Draft<'a> {
         }
     }
 
+    /// Numbers the questions so that each instrument is picked up once. Gives the new number of each old one.
+    fn group_questions(&mut self) -> Vec<usize> {
+        let mut tools: Vec<String> = Vec::new();
+        for question in &self.questions {
+            if !tools.contains(&question.instrument) {
+                tools.push(question.instrument.clone());
+            }
+        }
+        let mut order: Vec<usize> = (0..self.questions.len()).collect();
+        order.sort_by_key(|i| {
+            self.questions
+                .get(*i)
+                .and_then(|q| tools.iter().position(|t| *t == q.instrument))
+        });
+        let mut numbers = alloc::vec![0; order.len()];
+        for (new, old) in order.iter().enumerate() {
+            if let (Some(question), Some(number)) =
+                (self.questions.get_mut(*old), numbers.get_mut(*old))
+            {
+                question.number = new + 1;
+                *number = new + 1;
+            }
+        }
+        self.questions.sort_by_key(|q| q.number);
+        numbers
+    }
+
     /// Puts the steps in order. Ties keep the order in which the interfaces were planned.
-    pub fn finish(self) -> Plan {
+    pub fn finish(mut self) -> Plan {
+        let renumbered = self.group_questions();
         let count = self.steps.len();
         let mut wanted: Vec<(usize, usize, &'static str)> = Vec::new();
         for (i, before) in self.steps.iter().enumerate() {
@@ -221,7 +255,18 @@ impl<'a> Draft<'a> {
                 tool: s.tool,
                 amount: s.amount,
                 stop: s.stop,
-                waits_for: s.waits_for,
+                passes: s.passes,
+                consequences: s.consequences,
+                waits_for: {
+                    let mut waits: Vec<usize> = s
+                        .waits_for
+                        .iter()
+                        .filter_map(|old| renumbered.get(old.wrapping_sub(1)).copied())
+                        .collect();
+                    waits.sort_unstable();
+                    waits.dedup();
+                    waits
+                },
                 checks: s.checks,
                 proof: s.proof,
                 cautions: s.cautions,
@@ -238,6 +283,17 @@ impl<'a> Draft<'a> {
             cautions: self.cautions.into_iter().collect(),
             weak_figures: self.weak,
         }
+    }
+}
+
+/// How many passes to expect. Nobody prints a depth a pass for a hand cutter, so the rule is the trade's (common practice):
+/// cut little, look, cut again only after measuring.
+const fn passes_of(operation: Operation) -> &'static str {
+    match operation {
+        Operation::Face => "one, of the least depth; a second only after a new survey",
+        Operation::Ream => "one slow pass the whole depth; another only after measuring",
+        Operation::Chase | Operation::Tap => "one, backed off and cleared as often as it tightens",
+        Operation::Clean | Operation::Check | Operation::Leave | Operation::Refer => "",
     }
 }
 

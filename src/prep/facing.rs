@@ -5,14 +5,14 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::draft::{Draft, DraftStep, Stage};
-use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
+use super::plan::{Amount, Consequence, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Coating, Face, MakerLimit};
 use crate::evidence::{Citation, Grade};
 use crate::face::{
     Allowance, Annulus, Clock, CutLimit, FacingGoal, FacingStep, LimitKind, Probe, RingSurvey,
 };
 use crate::judge::Finding;
-use crate::measure::{Limits, Outcome, Reading, decide};
+use crate::measure::{Limits, Outcome, Reading, decide, settled_below};
 use crate::quantity::{Angle, Length, Radius, in_mm, mm};
 use crate::thread::Turn;
 use crate::{Error, ErrorKind};
@@ -29,8 +29,8 @@ pub(super) struct Facing<'a> {
     pub square: Option<(Limits, String, Vec<Citation>)>,
     /// What limits the cut.
     pub limits: Vec<CutLimit>,
-    /// What the cut moves elsewhere.
-    pub moves: Vec<String>,
+    /// What the cut moves elsewhere: where, what, and whether by what comes off.
+    pub moves: Vec<(Interface, &'static str, bool)>,
     /// What proves it.
     pub proof: String,
     /// Sources of the limits, for the stop.
@@ -38,7 +38,11 @@ pub(super) struct Facing<'a> {
 }
 
 /// The survey of a face from its readings.
-fn survey(face: &Face, probes: &[(Angle, Reading)], datum: &str) -> Result<RingSurvey, Error> {
+pub(super) fn survey(
+    face: &Face,
+    probes: &[(Angle, Reading)],
+    datum: &str,
+) -> Result<RingSurvey, Error> {
     let radius = |what: &'static str, length: Option<Length>| {
         length
             .ok_or_else(|| {
@@ -248,7 +252,7 @@ fn paint_step(
         };
     };
     if decide(&left, &zero, draft.rule).outcome != Outcome::ConformityShown
-        || left.value() <= mm(0.0)
+        || !settled_below(mm(0.0), left.value())
     {
         return FacingStep::Stop {
             limit: limit.clone(),
@@ -258,7 +262,7 @@ fn paint_step(
         Outcome::ConformityShown => FacingStep::OnePass {
             depth: needed.value(),
             up_to: needed.value() + needed.expanded_uncertainty(),
-            limit: Some(limit.clone()),
+            limit: limit.clone(),
         },
         Outcome::NonconformityShown => {
             let sure = left.value() - left.expanded_uncertainty();
@@ -313,8 +317,18 @@ fn compare(face: &Face, now: &RingSurvey, report: &mut InterfaceReport) {
     };
     report.findings.push(Finding {
         readings: removed,
-        ..Finding::stated("what the pass removed", words)
+        ..Finding::stated("what came off", words)
     });
+}
+
+/// What the cut changes elsewhere, by at most this depth.
+fn consequences(facing: &Facing<'_>, depth: Option<Length>) -> Vec<Consequence> {
+    let consequence = |(on, words, by): &(Interface, &'static str, bool)| Consequence {
+        on: *on,
+        words: String::from(*words),
+        by: depth.filter(|_| *by),
+    };
+    facing.moves.iter().map(consequence).collect()
 }
 
 fn face_step(facing: &Facing<'_>, why: &str) -> DraftStep {
@@ -335,7 +349,7 @@ fn face_step(facing: &Facing<'_>, why: &str) -> DraftStep {
         String::from("ink the face: bright all round the flat; paint in a chamfer below may stay"),
         String::from("heights again at the same places, written into the sheet as `after`"),
     ]);
-    step.checks.extend(facing.moves.iter().cloned());
+    step.consequences = consequences(facing, None);
     step.proof = facing.proof.clone();
     step
 }
@@ -364,23 +378,22 @@ fn outcome(
                     half * 100.0
                 ),
             );
+            step.consequences = consequences(facing, Some(up_to));
             step.amount = Some(Amount {
                 least: depth,
                 most: up_to,
                 counted: "of depth after first touch",
             });
-            if let Some(limit) = limit {
-                draft.weak_figure(
-                    format!("{}: {}", facing.interface, limit.what()),
-                    limit.grade(),
-                );
-                step.stop = Some(Stop {
-                    limit: limit.what().to_string(),
-                    left: limit.may_come_off().map(Reading::value),
-                    grade: Some(limit.grade()),
-                    sources: facing.sources.clone(),
-                });
-            }
+            draft.weak_figure(
+                format!("{}: {}", facing.interface, limit.what()),
+                limit.grade(),
+            );
+            step.stop = Some(Stop {
+                limit: limit.what().to_string(),
+                left: limit.may_come_off().map(Reading::value),
+                grade: Some(limit.grade()),
+                sources: facing.sources.clone(),
+            });
             draft.step(step);
         }
         FacingStep::Stop { limit } => report.leave.push(format!(

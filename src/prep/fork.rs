@@ -10,10 +10,11 @@ use super::facing::covered;
 use super::plan::{Interface, InterfaceReport, Operation};
 use super::press;
 use super::sheet::{CrownSheet, SteererSheet};
-use crate::fit::{HoleMember, ShaftMember, SizeReading, fit_between};
+use crate::fit::{HoleMember, ShaftMember, SizeReading, fit_between, steerer_length};
 use crate::judge::{Finding, fit_words, sizes_against, spread};
-use crate::measure::{Limits, Outcome};
-use crate::standard::{CrownSeat, FitWindow, Row, Steerer, find};
+use crate::measure::{Limits, Outcome, settled_below};
+use crate::quantity::{in_mm, mm};
+use crate::standard::{CrownSeat, FitWindow, Steerer, SteererRule};
 
 pub(super) fn crown(draft: &mut Draft<'_>, sheet: &CrownSheet) {
     let interface = Interface::Crown;
@@ -29,7 +30,7 @@ pub(super) fn crown(draft: &mut Draft<'_>, sheet: &CrownSheet) {
     let seat = on_metal
         .then(|| super::identity::crown(draft, sheet, &mut report))
         .flatten()
-        .and_then(|settled| find::<CrownSeat>(&settled.code).ok());
+        .and_then(|settled| draft.tables.find::<CrownSeat>(&settled.code).ok());
     if covered(sheet.common.coating) {
         report.findings.push(Finding::stated("coating", "the seat is coated: a reading includes the coating on both sides, so no verdict before it is off"));
         let mut step = DraftStep::new(
@@ -104,8 +105,9 @@ fn race(
         "race on its seat",
         format!("{} on diameter", fit_words(&fit)),
     ));
-    let windows = FitWindow::table()
-        .iter()
+    let windows = draft
+        .tables
+        .all::<FitWindow>()
         .filter(|w| w.joint == "crown race on seat");
     let held: Vec<Finding> = windows
         .filter_map(|window| press::held(&fit, "race on its seat", window))
@@ -140,7 +142,7 @@ pub(super) fn steerer(draft: &mut Draft<'_>, sheet: &SteererSheet) {
     };
     draft.caution(Caution::Steering);
     if let Some(row) = super::identity::steerer(draft, sheet, &mut report)
-        .and_then(|settled| find::<Steerer>(&settled.code).ok())
+        .and_then(|settled| draft.tables.find::<Steerer>(&settled.code).ok())
     {
         if let Some(thread) = &row.thread
             && let Some(size) = thread.value()
@@ -156,5 +158,52 @@ pub(super) fn steerer(draft: &mut Draft<'_>, sheet: &SteererSheet) {
                 .push(Finding::stated("quill", format!("{quill}")).resting_on(quill.evidence()));
         }
     }
+    length(draft, sheet, &mut report);
     draft.report(report);
+}
+
+/// Length against what stands on the steerer: its end stays a little below the top of the stem.
+fn length(draft: &mut Draft<'_>, sheet: &SteererSheet, report: &mut InterfaceReport) {
+    if sheet.stack.is_empty() {
+        return;
+    }
+    let rule = draft
+        .tables
+        .all::<SteererRule>()
+        .find(|r| r.code == "steerer_below_stack");
+    let Some((rule, below)) =
+        rule.and_then(|r| Some((r, r.window.nominal().or_else(|| r.window.lower())?)))
+    else {
+        return;
+    };
+    let Ok(wanted) = steerer_length(&sheet.stack, below) else {
+        return;
+    };
+    let mut words = format!(
+        "{} wanted: what stands on it, less {} below the top",
+        in_mm(wanted.value()),
+        in_mm(below)
+    );
+    if let Some(length) = sheet.length {
+        let spare = length.less(&wanted);
+        let off = spare.value();
+        words.push_str(
+            &if settled_below(mm(0.0), off - spare.expanded_uncertainty()) {
+                format!(
+                    "; it is {} longer: cut only after the head-tube faces are finished",
+                    in_mm(off)
+                )
+            } else if settled_below(off + spare.expanded_uncertainty(), mm(0.0)) {
+                format!(
+                    "; it is {} too short: fewer spacers or another stem, never less grip",
+                    in_mm(-off)
+                )
+            } else {
+                String::from("; it has that length as far as the readings tell")
+            },
+        );
+    }
+    report
+        .findings
+        .push(Finding::stated("steerer length", words).resting_on(rule.window.evidence()));
 }

@@ -10,15 +10,17 @@ use super::facing::{self, Facing, covered};
 use super::head_bore;
 use super::plan::{Interface, InterfaceReport, Operation};
 use super::press;
-use super::sheet::{Fitted, HeadEnd, JointMaterial};
+use super::sheet::{Coating, Fitted, HeadEnd, JointMaterial};
 use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
 use crate::judge::Finding;
 use crate::measure::Limits;
 use crate::quantity::{in_mm, mm};
-use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, Row, SeatKind, find};
+use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, SeatKind};
 
-pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
+pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, measured: &HeadEnd) {
+    let now = after_work(measured);
+    let end = now.as_ref().unwrap_or(measured);
     let mut report = InterfaceReport {
         interface,
         title: format!("{interface}"),
@@ -38,8 +40,11 @@ pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
         draft.report(report);
         return;
     }
+    if now.is_some() {
+        press::came_off(&measured.bore, &measured.after, &mut report);
+    }
     let seat = super::identity::head(draft, interface, end, &mut report)
-        .and_then(|settled| find::<HeadSeat>(&settled.code).ok());
+        .and_then(|settled| draft.tables.find::<HeadSeat>(&settled.code).ok());
     head_bore::bore(draft, interface, end, seat, &mut report);
     head_bore::depth(draft, interface, end, seat, &mut report);
     let slip = seat.is_some_and(|s| s.kind == SeatKind::Integrated);
@@ -63,6 +68,17 @@ pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, end: &HeadEnd) {
     }
     face(draft, interface, end, slip, &mut report);
     draft.report(report);
+}
+
+/// The end as it is after the work: its later readings, on metal.
+fn after_work(end: &HeadEnd) -> Option<HeadEnd> {
+    if end.after.is_empty() {
+        return None;
+    }
+    let mut now = end.clone();
+    now.bore.clone_from(&end.after);
+    now.common.coating = Coating::Bare;
+    Some(now)
 }
 
 /// An integrated seat: cleaned, never cut here. The outer angle of the bearing belongs to the frame.
@@ -94,8 +110,9 @@ fn integrated(
             "frame maker's sheet, micrometer",
         );
     }
-    for bearing in HeadsetBearing::table()
-        .iter()
+    for bearing in draft
+        .tables
+        .all::<HeadsetBearing>()
         .filter(|b| b.seat == seat.code)
     {
         report.findings.push(
@@ -158,8 +175,9 @@ fn face(
         report.leave.push(String::from("the face: nothing is clamped against it, the cover only passes it; cutting it eats the gap of the cover"));
         return;
     }
-    let rule = FacingRule::table()
-        .iter()
+    let rule = draft
+        .tables
+        .all::<FacingRule>()
         .find(|r| r.code == "end_face_parallelism");
     let square = rule.and_then(|r| {
         let limits = Limits::of_requirement(&r.window);
@@ -219,11 +237,17 @@ fn face(
             .ok(),
         );
     }
-    let mut moves = Vec::from([String::from(
-        "stack height is shorter by what comes off: steerer length and spacers again",
+    let mut moves = Vec::from([(
+        Interface::Steerer,
+        "the stack is lower by what comes off: steerer length and spacers again",
+        true,
     )]);
     if interface == Interface::HeadLower {
-        moves.push(String::from("gap between crown and head tube again"));
+        moves.push((
+            Interface::Crown,
+            "the crown comes closer by what comes off: gap again",
+            true,
+        ));
     }
     let facing = Facing {
         interface,

@@ -11,7 +11,7 @@ use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{HeadEnd, JointMaterial};
 use crate::evidence::{Citation, Figure, Grade};
 use crate::judge::{Finding, sizes_against, spread};
-use crate::measure::{Limits, Outcome, Reading};
+use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm};
 use crate::standard::{HeadSeat, SeatKind};
 use crate::thread::Turn;
@@ -182,7 +182,7 @@ fn correct(
     let Some(high) = limits.upper().known() else {
         return;
     };
-    if smallest >= low {
+    if !settled_below(smallest, low) {
         let mut step = DraftStep::new(
             interface,
             Stage::Bore,

@@ -16,9 +16,9 @@ use crate::identify::{
     Standing, identify,
 };
 use crate::judge::Finding;
-use crate::measure::{Reading, instrument};
+use crate::measure::{Reading, instrument, settled_below};
 use crate::quantity::{mm, to_mm};
-use crate::standard::{Place, Row, ThreadUse};
+use crate::standard::{Place, ThreadUse};
 use crate::thread::{Side, ThreadSize};
 
 /// What may be worked to, and the question that stands before it where the readings speak against the belief.
@@ -40,7 +40,7 @@ fn settle(
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
     let options = Options {
-        unfinished: true,
+        shop: draft.tables.shop(),
         ..Options::default()
     };
     let answer = match identify(kind, seen, &options) {
@@ -190,7 +190,7 @@ const ONE_SIZE_MM: f64 = 0.2;
 /// mean stands for them, with the spread as a rectangular part of its uncertainty (GUM 4.3.7).
 fn observed(feature: Feature, readings: &[Reading]) -> Vec<Observation> {
     let one = match *crate::judge::extremes(readings).as_slice() {
-        [low, high] if high.value() - low.value() <= mm(ONE_SIZE_MM) => {
+        [low, high] if !settled_below(mm(ONE_SIZE_MM), high.value() - low.value()) => {
             let sum = readings.iter().fold(mm(0.0), |sum, r| sum + r.value());
             #[expect(clippy::cast_precision_loss, reason = "a list of readings is short")]
             let mean = sum / readings.len() as f64;
@@ -298,7 +298,11 @@ pub(super) fn seat_tube(
     tube: &SeatTubeSheet,
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
-    let mut seen = bores(&tube.bore);
+    let mut seen = bores(if tube.after.is_empty() {
+        &tube.bore
+    } else {
+        &tube.after
+    });
     seen.extend(observed(Feature::OutsideDiameter, &tube.outside));
     seen.extend(belief(tube.common.believed.as_ref()));
     settle(
@@ -355,8 +359,9 @@ pub(super) fn thread(
         .and_then(|b| b.parse::<ThreadSize>().ok())
         .or(sheet.mate);
     let row = stated.and_then(|size| {
-        ThreadUse::table()
-            .iter()
+        draft
+            .tables
+            .all::<ThreadUse>()
             .find(|row| row.place == sheet.place && row.thread.value() == Some(&size))
     });
     let named = match (row, stated) {

@@ -8,12 +8,14 @@ mod fork;
 mod head;
 mod head_bore;
 mod identity;
+mod picture;
 mod plan;
 mod press;
 #[cfg(feature = "serde")]
 mod read;
 #[cfg(feature = "serde")]
 mod read_places;
+mod record;
 mod seat_post;
 mod seat_size;
 mod seat_tube;
@@ -29,16 +31,19 @@ mod values;
 mod written;
 
 pub use caution::Caution;
+pub use picture::{Picture, pictures};
 pub use plan::{
-    Amount, Edge, Interface, InterfaceReport, Operation, Plan, Question, Step, Stop, Tool,
-    WeakFigure,
+    Amount, Consequence, Edge, Interface, InterfaceReport, Operation, Plan, Question, Step, Stop,
+    Tool, WeakFigure,
 };
 #[cfg(feature = "serde")]
 pub use read::SHEET_FORMAT;
+pub use record::{Progress, Record, RecordEntry, record};
 pub use sheet::*;
 #[cfg(feature = "serde")]
 pub use written::*;
 
+use crate::standard::Tables;
 use draft::Draft;
 
 /// Plans the preparation of a frame.
@@ -54,7 +59,20 @@ use draft::Draft;
 /// ```
 #[must_use]
 pub fn prepare(sheet: &FrameSheet) -> Plan {
-    let mut draft = Draft::new(sheet);
+    prepare_with(sheet, Tables::ours())
+}
+
+/// As [`prepare`], with a shop's own rows beside ours.
+///
+/// ```
+/// use framegauge::{prep::{FrameSheet, prepare_with}, standard::{ShopRows, Tables}};
+/// let shop = ShopRows::default();
+/// let plan = prepare_with(&FrameSheet::default(), Tables::with(&shop).unwrap());
+/// assert!(plan.steps.is_empty());
+/// ```
+#[must_use]
+pub fn prepare_with<'a>(sheet: &'a FrameSheet, tables: Tables<'a>) -> Plan {
+    let mut draft = Draft::new(sheet, tables);
     if let Some(tube) = &sheet.seat_tube {
         seat_tube::plan(&mut draft, tube);
     }

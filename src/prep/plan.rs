@@ -117,6 +117,25 @@ pub struct Stop {
     pub sources: Vec<Citation>,
 }
 
+/// What a step changes elsewhere on the frame.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Consequence {
+    /// Where it is felt.
+    pub on: Interface,
+    /// What changes, in words.
+    pub words: String,
+    /// By how much at most; `None` when it is no amount.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            rename = "by_mm",
+            serialize_with = "crate::quantity::serial::as_mm_or_null"
+        )
+    )]
+    pub by: Option<Length>,
+}
+
 /// A measurement that must come first.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -153,6 +172,10 @@ pub struct Step {
     pub amount: Option<Amount>,
     /// What stops the cut.
     pub stop: Option<Stop>,
+    /// How many passes to expect.
+    pub passes: &'static str,
+    /// What it changes elsewhere.
+    pub consequences: Vec<Consequence>,
     /// Questions that must be answered first, by number.
     pub waits_for: Vec<usize>,
     /// What to check after.

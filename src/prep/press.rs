@@ -11,7 +11,7 @@ use crate::fit::{Fit, HoleMember, ShaftMember, SizeReading, Wanted, fit_between}
 use crate::judge::{Finding, fit_words};
 use crate::measure::Limits;
 use crate::quantity::in_mm;
-use crate::standard::{FitWindow, Row};
+use crate::standard::FitWindow;
 
 /// Diameters with their places, as the fit room takes them.
 pub(super) fn sizes(readings: &[PlacedReading]) -> Vec<SizeReading> {
@@ -86,8 +86,9 @@ pub(super) fn part_in_bore(
             .findings
             .push(Finding::stated("fit", String::from(caution.words())));
     }
-    let windows: Vec<&FitWindow> = FitWindow::table()
-        .iter()
+    let windows: Vec<&FitWindow> = draft
+        .tables
+        .all::<FitWindow>()
         .filter(|w| joints.contains(&w.joint.as_ref()) && w.window.is_known() && applies(w, bore))
         .collect();
     if windows.is_empty() && !slip {
@@ -146,4 +147,39 @@ pub(super) fn held(fit: &Fit, what: &str, window: &FitWindow) -> Option<Finding>
         &held,
         window.window.evidence(),
     ))
+}
+
+/// What came off a bore, by its smallest and largest diameters before and after.
+pub(super) fn came_off(
+    before: &[PlacedReading],
+    after: &[PlacedReading],
+    report: &mut InterfaceReport,
+) {
+    let plain = |readings: &[PlacedReading]| readings.iter().map(|p| p.reading).collect::<Vec<_>>();
+    let (old, new) = (
+        crate::judge::extremes(&plain(before)),
+        crate::judge::extremes(&plain(after)),
+    );
+    let (Some(old_small), Some(new_small)) = (old.first(), new.first()) else {
+        return;
+    };
+    let removed = new_small.less(old_small);
+    let words = if removed.value() < -removed.expanded_uncertainty() {
+        format!(
+            "the bore reads {} narrower than before: measured elsewhere, or not clean",
+            in_mm(-removed.value())
+        )
+    } else if removed.value() <= removed.expanded_uncertainty() {
+        String::from("nothing that these readings can see came off")
+    } else {
+        format!(
+            "{} ± {} on diameter at the narrowest place",
+            in_mm(removed.value()),
+            in_mm(removed.expanded_uncertainty())
+        )
+    };
+    report.findings.push(Finding {
+        readings: Vec::from([removed]),
+        ..Finding::stated("what came off", words)
+    });
 }

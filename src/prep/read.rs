@@ -10,6 +10,7 @@ use super::written::{Line, Lines, WrittenFace, WrittenLimit, WrittenPart, Writte
 use crate::evidence::Grade;
 use crate::measure::{Bound, DecisionRule, Limits, Reading, instrument};
 use crate::quantity::{Angle, in_mm, parse_length};
+use crate::standard::Tables;
 use crate::{Error, ErrorKind};
 
 /// The form of the sheet that this library reads.
@@ -27,8 +28,17 @@ impl WrittenSheet {
     /// assert_eq!(errors[0].field(), "format");
     /// ```
     pub fn read(&self) -> Result<FrameSheet, Vec<Error>> {
+        self.read_with(Tables::ours())
+    }
+
+    /// As [`Self::read`], where names may also be those of a shop's own rows.
+    ///
+    /// # Errors
+    /// As [`Self::read`].
+    pub fn read_with(&self, tables: Tables<'_>) -> Result<FrameSheet, Vec<Error>> {
         let mut reader = Reader {
             written: self,
+            tables,
             errors: Vec::new(),
         };
         let sheet = reader.sheet();

@@ -14,7 +14,7 @@ use super::written::{
 };
 use crate::measure::Reading;
 use crate::quantity::{in_mm, mm};
-use crate::standard::{End, Place, ShellWindow, find};
+use crate::standard::{End, Place, ShellWindow};
 use crate::{Error, ErrorKind};
 
 impl Reader<'_> {
@@ -33,6 +33,7 @@ impl Reader<'_> {
                 Kind::Outside,
             ),
             bore: self.placed("shell.bore", &w.bore, Kind::Inside),
+            after: self.placed("shell.after", &w.after, Kind::Inside),
             pitch: self.pitch("shell.pitch", w.pitch.as_ref()),
             window: w.window.clone(),
             made_for: self.length("shell.made_for", w.made_for.as_ref()),
@@ -40,8 +41,10 @@ impl Reader<'_> {
             drive: self.shell_side("shell.drive", &w.drive),
             non_drive: self.shell_side("shell.non_drive", &w.non_drive),
         };
+        self.before_after("shell", &sheet.bore, &sheet.after);
         if let Some(code) = &sheet.window {
-            self.keep("shell.window", find::<ShellWindow>(code));
+            let found = self.tables.find::<ShellWindow>(code);
+            self.keep("shell.window", found);
         }
         if let (Some(drive), Some(other), Some(width)) =
             (sheet.half_drive, sheet.half_non_drive, sheet.width.first())
@@ -70,6 +73,8 @@ impl Reader<'_> {
             state: self.word(&format!("{field}.state"), w.state.as_deref()),
             go: self.word(&format!("{field}.go"), w.go.as_deref()),
             not_go: self.word(&format!("{field}.not_go"), w.not_go.as_deref()),
+            go_after: self.word(&format!("{field}.go_after"), w.go_after.as_deref()),
+            not_go_after: self.word(&format!("{field}.not_go_after"), w.not_go_after.as_deref()),
             face: self.face(&format!("{field}.face"), w.face.as_ref()),
         }
     }
@@ -87,6 +92,7 @@ impl Reader<'_> {
                 (&w.material, &w.believed, &w.coating, &w.limits, &w.note),
             ),
             bore: self.placed(&format!("{field}.bore"), &w.bore, Kind::Inside),
+            after: self.placed(&format!("{field}.after"), &w.after, Kind::Inside),
             bore_depth: self.size(
                 &format!("{field}.bore_depth"),
                 w.bore_depth.as_ref(),
@@ -102,7 +108,20 @@ impl Reader<'_> {
             ),
         };
         self.inside_below_outside(field, &end.bore, &end.outside);
+        self.before_after(field, &end.bore, &end.after);
         end
+    }
+
+    fn before_after(&mut self, field: &str, before: &[PlacedReading], after: &[PlacedReading]) {
+        if !after.is_empty() && before.is_empty() {
+            self.errors.push(Error::new(
+                ErrorKind::Missing,
+                format!("{field}.bore"),
+                "",
+                "readings after the work without readings before it",
+                "give the readings before the work as `bore`",
+            ));
+        }
     }
 
     fn inside_below_outside(&mut self, field: &str, bore: &[PlacedReading], outside: &[Reading]) {
@@ -150,6 +169,8 @@ impl Reader<'_> {
             ),
             outside: self.sizes("steerer.outside", &w.outside, Kind::Outside),
             pitch: self.pitch("steerer.pitch", w.pitch.as_ref()),
+            length: self.size("steerer.length", w.length.as_ref(), Kind::Outside),
+            stack: self.sizes("steerer.stack", &w.stack, Kind::Outside),
         }
     }
 
@@ -169,15 +190,7 @@ impl Reader<'_> {
             weld_depth: self.length("seat_tube.weld_depth", w.weld_depth.as_ref()),
         };
         self.inside_below_outside("seat_tube", &tube.bore, &tube.outside);
-        if !tube.after.is_empty() && tube.bore.is_empty() {
-            self.errors.push(Error::new(
-                ErrorKind::Missing,
-                "seat_tube.bore",
-                "",
-                "readings after reaming without readings before it",
-                "give the readings before reaming as `bore`",
-            ));
-        }
+        self.before_after("seat_tube", &tube.bore, &tube.after);
         tube
     }
 
@@ -217,6 +230,8 @@ impl Reader<'_> {
             state: self.word(&format!("{field}.state"), w.state.as_deref()),
             go: self.word(&format!("{field}.go"), w.go.as_deref()),
             not_go: self.word(&format!("{field}.not_go"), w.not_go.as_deref()),
+            go_after: self.word(&format!("{field}.go_after"), w.go_after.as_deref()),
+            not_go_after: self.word(&format!("{field}.not_go_after"), w.not_go_after.as_deref()),
         };
         Some(sheet)
     }

@@ -11,9 +11,9 @@ use super::sheet::{JointMaterial, SeatTubeSheet};
 use crate::evidence::{Figure, Grade};
 use crate::fit::{Fit, fit_between};
 use crate::judge::{Finding, fit_words, sizes_against};
-use crate::measure::{Limits, Reading, settled_cmp};
+use crate::measure::{Limits, Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
-use crate::standard::{FitWindow, InsertionRule, Row, Seatpost, find};
+use crate::standard::{FitWindow, InsertionRule, Seatpost};
 
 const HERE: Interface = Interface::SeatTube;
 
@@ -51,18 +51,19 @@ pub(super) fn post_and_shim(
         "post in tube as found",
         format!("{} on diameter", fit_words(&fit)),
     ));
-    let windows = FitWindow::table()
-        .iter()
+    let windows = draft
+        .tables
+        .all::<FitWindow>()
         .filter(|w| w.joint == "seatpost in seat tube");
     report
         .findings
         .extend(windows.filter_map(|window| press::held(&fit, "post in tube", window)));
-    blame(tube, &fit, report);
+    blame(draft, tube, &fit, report);
     let gap = fit.tightest().value();
-    if gap > mm(0.1) {
-        cure(&fit, gap, report);
+    if settled_below(mm(0.1), gap) {
+        cure(draft, &fit, gap, report);
     }
-    if gap > mm(0.0)
+    if settled_below(mm(0.0), gap)
         && let Some(shim) = tube.shim
     {
         let needed = gap / 2.0;
@@ -88,12 +89,12 @@ pub(super) fn post_and_shim(
 }
 
 /// Which member is off the size that the frame was sold for.
-fn blame(tube: &SeatTubeSheet, fit: &Fit, report: &mut InterfaceReport) {
+fn blame(draft: &Draft<'_>, tube: &SeatTubeSheet, fit: &Fit, report: &mut InterfaceReport) {
     let sold_as = tube
         .common
         .believed
         .as_deref()
-        .and_then(|name| find::<Seatpost>(name).ok());
+        .and_then(|name| draft.tables.find::<Seatpost>(name).ok());
     let Some((row, size)) = sold_as.and_then(|row| Some((row, row.diameter.nominal()?))) else {
         return;
     };
@@ -122,10 +123,11 @@ fn blame(tube: &SeatTubeSheet, fit: &Fit, report: &mut InterfaceReport) {
 }
 
 /// The next size that would fit, or the shim.
-fn cure(fit: &Fit, gap: Length, report: &mut InterfaceReport) {
+fn cure(draft: &Draft<'_>, fit: &Fit, gap: Length, report: &mut InterfaceReport) {
     let bore = fit.hole().smallest.value();
-    let larger = Seatpost::table()
-        .iter()
+    let larger = draft
+        .tables
+        .all::<Seatpost>()
         .filter_map(|row| Some((row, row.diameter.nominal()?)))
         .filter(|(_, d)| {
             settled_cmp(*d, bore).is_le()
@@ -170,7 +172,7 @@ pub(super) fn insertion(
             ruling = Some((depth, what, grade));
         }
     };
-    for rule in InsertionRule::table() {
+    for rule in draft.tables.all::<InsertionRule>() {
         let grade = rule
             .depth
             .as_ref()
@@ -194,7 +196,9 @@ pub(super) fn insertion(
             && let (Some(total), Some(weld)) =
                 (rule.depth.as_ref().and_then(Figure::lower), tube.weld_depth)
         {
-            let below = find::<InsertionRule>("below_top_tube_weld")
+            let below = draft
+                .tables
+                .find::<InsertionRule>("below_top_tube_weld")
                 .ok()
                 .and_then(|r| r.depth.as_ref().and_then(Figure::lower));
             offer(

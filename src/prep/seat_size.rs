@@ -11,7 +11,7 @@ use crate::fit::Shape;
 use crate::judge::Finding;
 use crate::measure::{Reading, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
-use crate::standard::{CuttingRule, Row, Seatpost, find};
+use crate::standard::{CuttingRule, Seatpost};
 
 const HERE: Interface = Interface::SeatTube;
 
@@ -42,13 +42,14 @@ fn settle(
     report: &mut InterfaceReport,
 ) -> Option<(Length, Option<usize>)> {
     let (small, large) = (shape.smallest(), shape.largest());
-    let coat = find::<CuttingRule>("coat_one_side").ok();
+    let coat = draft.tables.find::<CuttingRule>("coat_one_side").ok();
     let hidden = coat
         .and_then(|rule| rule.window.upper())
         .map_or(mm(0.0), |one_side| one_side * 2.0);
     let reach = |r: &Reading| r.expanded_uncertainty() + mm(0.1);
-    let fits: Vec<&Seatpost> = Seatpost::table()
-        .iter()
+    let fits: Vec<&Seatpost> = draft
+        .tables
+        .all::<Seatpost>()
         .filter(|post| {
             post.diameter.nominal().is_some_and(|d| {
                 settled_cmp(d, large.value() - reach(&large)).is_ge()
@@ -64,7 +65,7 @@ fn settle(
             .join(", ")
     };
     let believed = tube.common.believed.as_deref().and_then(|name| {
-        match find::<Seatpost>(name.trim_end_matches(" mm")) {
+        match draft.tables.find::<Seatpost>(name.trim_end_matches(" mm")) {
             Ok(post) => Some(post),
             Err(error) => {
                 report

@@ -12,9 +12,9 @@ use super::sheet::{JointMaterial, PlacedReading, SeatTubeSheet};
 use super::{facing, identity, seat_post, seat_size};
 use crate::fit::{Caution as FitCaution, Shape};
 use crate::judge::{Finding, spread};
-use crate::measure::{Reading, settled_cmp};
+use crate::measure::{Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
-use crate::standard::{CuttingRule, Row, Seatpost, find};
+use crate::standard::{CuttingRule, Seatpost};
 use crate::thread::Turn;
 
 const HERE: Interface = Interface::SeatTube;
@@ -75,12 +75,21 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
         draft.report(report);
         return;
     }
-    let size = if facing::covered(tube.common.coating) {
+    if !tube.after.is_empty() {
+        press::came_off(&tube.bore, &tube.after, &mut report);
+    }
+    // After the reamer there is no paint left to hide anything.
+    let size = if facing::covered(tube.common.coating) && tube.after.is_empty() {
         seat_size::painted_size(draft, tube, &shape, &mut report)
     } else {
         identity::seat_tube(draft, tube, &mut report).and_then(|settled| {
             Some((
-                find::<Seatpost>(&settled.code).ok()?.diameter.nominal()?,
+                draft
+                    .tables
+                    .find::<Seatpost>(&settled.code)
+                    .ok()?
+                    .diameter
+                    .nominal()?,
                 settled.doubt,
             ))
         })
@@ -88,9 +97,8 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
     outside_and_wall(tube, &mut report);
     let nominal = size.map(|(size, _)| size);
     seat_post::post_and_shim(draft, tube, nominal, &mut report);
-    match size {
-        Some((size, doubt)) => cut(draft, tube, (size, doubt), &shape, &mut report),
-        None => {}
+    if let Some(size) = size {
+        cut(draft, tube, size, &shape, &mut report);
     }
     seat_post::insertion(draft, tube, nominal, &mut report);
     draft.report(report);
@@ -157,7 +165,7 @@ fn cut(
     let target = Reading::exact(size).unwrap_or(shape.largest());
     let short = target.less(&shape.smallest());
     let u = short.expanded_uncertainty();
-    if short.value() <= u {
+    if !settled_below(u, short.value()) {
         let words = if short.value() > mm(0.0) {
             format!(
                 "the bore is within {} of {}, less than these readings can tell: leave it, try the post",
@@ -189,7 +197,7 @@ fn cut(
         return;
     }
     let most = short.value() + u;
-    let stock = stock_limit();
+    let stock = stock_limit(draft);
     if settled_cmp(short.value() - u, stock.1).is_gt() {
         let mut step = DraftStep::new(
             HERE,
@@ -245,7 +253,9 @@ fn cut(
         },
         left: None,
         grade: None,
-        sources: find::<Seatpost>(&format!("{:.1}", settled_mm(size)))
+        sources: draft
+            .tables
+            .find::<Seatpost>(&format!("{:.1}", settled_mm(size)))
             .ok()
             .and_then(|p| p.diameter.evidence())
             .map(|e| e.sources().to_vec())
@@ -276,9 +286,10 @@ fn cut(
 }
 
 /// The least of the greatest stocks that the texts print, and the greatest.
-fn stock_limit() -> (Length, Length) {
-    let upper = CuttingRule::table()
-        .iter()
+fn stock_limit(draft: &Draft<'_>) -> (Length, Length) {
+    let upper = draft
+        .tables
+        .all::<CuttingRule>()
         .filter(|r| r.code.starts_with("ream_stock"))
         .filter_map(|r| r.window.upper());
     upper.fold((mm(f64::MAX), mm(0.0)), |(least, most), u| {

@@ -184,6 +184,10 @@ pub struct ShellSide {
     pub go: GaugeResult,
     /// What the NOT GO gauge did.
     pub not_go: GaugeResult,
+    /// What the GO gauge did after the work.
+    pub go_after: GaugeResult,
+    /// What the NOT GO gauge did after the work.
+    pub not_go_after: GaugeResult,
     /// The face.
     pub face: Option<Face>,
 }
@@ -201,6 +205,8 @@ pub struct ShellSheet {
     pub half_non_drive: Option<Reading>,
     /// Bore of an unthreaded shell.
     pub bore: Vec<PlacedReading>,
+    /// Bore after the work.
+    pub after: Vec<PlacedReading>,
     /// Pitch, read with a gauge.
     pub pitch: Option<Pitch>,
     /// Code of the width window of the crank that will be fitted.
@@ -222,6 +228,8 @@ pub struct HeadEnd {
     pub common: Common,
     /// Bore or seat.
     pub bore: Vec<PlacedReading>,
+    /// Bore or seat after the work.
+    pub after: Vec<PlacedReading>,
     /// Depth of the bore to its shoulder.
     pub bore_depth: Option<Reading>,
     /// Outside diameter of the head tube there.
@@ -254,6 +262,10 @@ pub struct SteererSheet {
     pub outside: Vec<Reading>,
     /// Pitch, where it is threaded.
     pub pitch: Option<Pitch>,
+    /// Length from the crown-race seat to its end.
+    pub length: Option<Reading>,
+    /// What stands on it, from the crown up: lower headset, head tube, upper headset, spacers, stem.
+    pub stack: Vec<Reading>,
 }
 
 /// The seat tube.
@@ -302,6 +314,10 @@ pub struct ThreadSheet {
     pub go: GaugeResult,
     /// What the NOT GO gauge did.
     pub not_go: GaugeResult,
+    /// What the GO gauge did after the work.
+    pub go_after: GaugeResult,
+    /// What the NOT GO gauge did after the work.
+    pub not_go_after: GaugeResult,
 }
 
 /// A point of a brake mount: along and across the mount, and its height along the cutter's pilot.
@@ -367,4 +383,75 @@ pub struct FrameSheet {
     pub threads: Vec<ThreadSheet>,
     /// Brake mounts.
     pub brakes: Vec<BrakeSheet>,
+}
+
+impl FrameSheet {
+    /// The same sheet without any reading taken after work.
+    #[must_use]
+    pub fn before(&self) -> Self {
+        let mut sheet = self.clone();
+        if let Some(tube) = &mut sheet.seat_tube {
+            tube.after.clear();
+        }
+        for end in [&mut sheet.head_upper, &mut sheet.head_lower]
+            .into_iter()
+            .flatten()
+        {
+            end.after.clear();
+            if let Some(face) = &mut end.face {
+                face.after.clear();
+            }
+        }
+        if let Some(shell) = &mut sheet.shell {
+            shell.after.clear();
+            for side in [&mut shell.drive, &mut shell.non_drive] {
+                side.go_after = GaugeResult::Untried;
+                side.not_go_after = GaugeResult::Untried;
+                if let Some(face) = &mut side.face {
+                    face.after.clear();
+                }
+            }
+        }
+        for thread in &mut sheet.threads {
+            thread.go_after = GaugeResult::Untried;
+            thread.not_go_after = GaugeResult::Untried;
+        }
+        for brake in &mut sheet.brakes {
+            brake.after.clear();
+        }
+        sheet
+    }
+
+    /// Whether the sheet holds a reading taken after work at this interface.
+    #[must_use]
+    pub fn has_after(&self, interface: super::Interface) -> bool {
+        use super::Interface as I;
+        let tried = |go: GaugeResult, not_go: GaugeResult| {
+            go != GaugeResult::Untried || not_go != GaugeResult::Untried
+        };
+        let end = |end: &Option<HeadEnd>| {
+            end.as_ref().is_some_and(|e| {
+                !e.after.is_empty() || e.face.as_ref().is_some_and(|f| !f.after.is_empty())
+            })
+        };
+        let side = |s: &ShellSide| {
+            tried(s.go_after, s.not_go_after)
+                || s.face.as_ref().is_some_and(|f| !f.after.is_empty())
+        };
+        match interface {
+            I::SeatTube => self.seat_tube.as_ref().is_some_and(|t| !t.after.is_empty()),
+            I::Shell | I::ShellSide(_) => self
+                .shell
+                .as_ref()
+                .is_some_and(|s| !s.after.is_empty() || side(&s.drive) || side(&s.non_drive)),
+            I::HeadUpper => end(&self.head_upper),
+            I::HeadLower => end(&self.head_lower),
+            I::Crown | I::Steerer => false,
+            I::Thread(index) => self
+                .threads
+                .get(index)
+                .is_some_and(|t| tried(t.go_after, t.not_go_after)),
+            I::Brake(index) => self.brakes.get(index).is_some_and(|b| !b.after.is_empty()),
+        }
+    }
 }

@@ -8,20 +8,23 @@ use super::caution::Caution;
 use super::draft::{Draft, DraftStep, Stage};
 use super::facing::{self, Facing};
 use super::plan::{Interface, InterfaceReport, Operation};
-use super::sheet::{JointMaterial, ShellSheet, ShellSide};
+use super::press;
+use super::sheet::{Coating, GaugeResult, JointMaterial, ShellSheet, ShellSide, ThreadState};
 use super::shell_press;
 use super::thread_work::{self, OnBench};
 use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
 use crate::judge::{Finding, sizes_against, spread};
-use crate::measure::{Limits, Reading};
+use crate::measure::{Limits, Reading, settled_below};
 use crate::quantity::{in_mm, mm, settled_mm};
-use crate::standard::{LocatedBy, Shell, ShellWindow, find};
+use crate::standard::{LocatedBy, Shell, ShellWindow};
 use crate::thread::{PitchDrift, Side};
 
 const HERE: Interface = Interface::Shell;
 
-pub(super) fn plan(draft: &mut Draft<'_>, sheet: &ShellSheet) {
+pub(super) fn plan(draft: &mut Draft<'_>, measured: &ShellSheet) {
+    let now = after_work(measured);
+    let sheet = now.as_ref().unwrap_or(measured);
     let mut report = InterfaceReport {
         interface: HERE,
         title: String::from("bottom-bracket shell"),
@@ -29,6 +32,9 @@ pub(super) fn plan(draft: &mut Draft<'_>, sheet: &ShellSheet) {
         findings: Vec::new(),
         leave: Vec::new(),
     };
+    if !measured.after.is_empty() {
+        press::came_off(&measured.bore, &measured.after, &mut report);
+    }
     let settled = super::identity::shell(draft, sheet, &mut report);
     if !sheet.width.is_empty() {
         report.findings.push(Finding {
@@ -37,9 +43,9 @@ pub(super) fn plan(draft: &mut Draft<'_>, sheet: &ShellSheet) {
         });
     }
     spindle(sheet, &mut report);
-    believed_parts(sheet, &mut report);
+    believed_parts(draft, sheet, &mut report);
     if let Some((shell, doubt)) =
-        settled.and_then(|s| Some((find::<Shell>(&s.code).ok()?, s.doubt)))
+        settled.and_then(|s| Some((draft.tables.find::<Shell>(&s.code).ok()?, s.doubt)))
     {
         halves(sheet, shell, &mut report);
         width_window(draft, sheet, shell, &mut report);
@@ -51,6 +57,40 @@ pub(super) fn plan(draft: &mut Draft<'_>, sheet: &ShellSheet) {
         }
     }
     draft.report(report);
+}
+
+/// The shell as it is after the work: later readings stand for earlier ones, on metal.
+fn after_work(shell: &ShellSheet) -> Option<ShellSheet> {
+    let tried = |side: &ShellSide| {
+        side.go_after != GaugeResult::Untried || side.not_go_after != GaugeResult::Untried
+    };
+    if shell.after.is_empty() && !tried(&shell.drive) && !tried(&shell.non_drive) {
+        return None;
+    }
+    let mut now = shell.clone();
+    now.common.coating = Coating::Bare;
+    if !shell.after.is_empty() {
+        now.bore.clone_from(&shell.after);
+    }
+    for side in [&mut now.drive, &mut now.non_drive] {
+        if side.go_after != GaugeResult::Untried || side.not_go_after != GaugeResult::Untried {
+            side.go = side.go_after;
+            side.not_go = side.not_go_after;
+            side.state = state_after(side.go, side.state);
+        }
+    }
+    Some(now)
+}
+
+/// A thread that takes its gauge by hand is sound, whatever it was before.
+pub(super) fn state_after(go: GaugeResult, before: ThreadState) -> ThreadState {
+    match (go, before) {
+        (
+            GaugeResult::Passed,
+            ThreadState::Fouled | ThreadState::Rough | ThreadState::Uncut | ThreadState::Unstated,
+        ) => ThreadState::Sound,
+        (_, other) => other,
+    }
 }
 
 fn halves(sheet: &ShellSheet, shell: &Shell, report: &mut InterfaceReport) {
@@ -103,14 +143,14 @@ fn spindle(sheet: &ShellSheet, report: &mut InterfaceReport) {
         return;
     };
     let short = width.value() - made_for;
-    let words = if short > mm(0.5) {
+    let words = if settled_below(mm(0.5), short) {
         format!(
             "made for a shell of {}: {} short, the cup would end up inside the face. Use one made for {:.0} mm",
             in_mm(made_for),
             in_mm(short),
             settled_mm(width.value())
         )
-    } else if short < mm(-0.5) {
+    } else if settled_below(short, mm(-0.5)) {
         format!(
             "made for a shell of {}: {} too long, spacers or another one",
             in_mm(made_for),
@@ -129,12 +169,12 @@ fn spindle(sheet: &ShellSheet, report: &mut InterfaceReport) {
 }
 
 /// Whether parts of the pattern that was believed would go into the thread whose pitch was read.
-fn believed_parts(sheet: &ShellSheet, report: &mut InterfaceReport) {
+fn believed_parts(draft: &Draft<'_>, sheet: &ShellSheet, report: &mut InterfaceReport) {
     let believed = sheet
         .common
         .believed
         .as_deref()
-        .and_then(|name| find::<Shell>(name).ok());
+        .and_then(|name| draft.tables.find::<Shell>(name).ok());
     let (Some(shell), Some(pitch)) = (believed, sheet.pitch) else {
         return;
     };
@@ -179,7 +219,7 @@ fn width_window(
     if let Some(window) = sheet
         .window
         .as_deref()
-        .and_then(|code| find::<ShellWindow>(code).ok())
+        .and_then(|code| draft.tables.find::<ShellWindow>(code).ok())
     {
         if window.shell != shell.code {
             report.findings.push(Finding::stated(
@@ -238,7 +278,7 @@ fn cut_limits(
     let window = sheet
         .window
         .as_deref()
-        .and_then(|code| find::<ShellWindow>(code).ok())
+        .and_then(|code| draft.tables.find::<ShellWindow>(code).ok())
         .and_then(|w| {
             let sources = w
                 .window
@@ -415,12 +455,8 @@ fn faces(draft: &mut Draft<'_>, sheet: &ShellSheet, shell: &Shell, report: &mut 
             continue;
         };
         let moves = match side {
-            Side::Drive => {
-                "facing the drive side moves the chainline inboard by what comes off; check the crank maker's spacers"
-            }
-            Side::NonDrive => {
-                "facing the non-drive side moves only its bearing; check the crank maker's spacers"
-            }
+            Side::Drive => "the chainline moves inboard by what comes off",
+            Side::NonDrive => "its bearing moves inboard by what comes off; the chainline stays",
         };
         let facing = Facing {
             interface: Interface::ShellSide(side),
@@ -437,8 +473,12 @@ fn faces(draft: &mut Draft<'_>, sheet: &ShellSheet, shell: &Shell, report: &mut 
             square: None,
             limits: limits.clone(),
             moves: Vec::from([
-                String::from(moves),
-                String::from("width over both faces again"),
+                (HERE, moves, true),
+                (
+                    HERE,
+                    "the shell is narrower: width again, and with it the spacers of the crank maker",
+                    true,
+                ),
             ]),
             proof: String::from("the cup sits on metal all round and does not rock"),
             sources: sources.clone(),

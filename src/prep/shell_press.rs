@@ -12,9 +12,9 @@ use super::press;
 use super::sheet::{JointMaterial, ShellSheet, ThreadState};
 use crate::evidence::Citation;
 use crate::judge::{Finding, sizes_against, spread};
-use crate::measure::{Limits, Outcome, Reading};
+use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
-use crate::standard::{BoreWindow, Hold, Row, Shell};
+use crate::standard::{BoreWindow, Hold, Shell};
 use crate::thread::Turn;
 
 const HERE: Interface = Interface::Shell;
@@ -39,8 +39,9 @@ pub(super) fn pressed(
         .and_then(|f| f.value())
         .is_some_and(|hold| *hold == Hold::Slip);
     let readings: Vec<Reading> = sheet.bore.iter().map(|p| p.reading).collect();
-    let window = BoreWindow::table()
-        .iter()
+    let window = draft
+        .tables
+        .all::<BoreWindow>()
         .find(|w| w.shell == shell.code && w.window.is_known());
     let maker = sheet.common.limits.iter().find(|l| l.what == "bore");
     let mut out_of_limits = None;
@@ -178,7 +179,7 @@ fn correct(
     else {
         return;
     };
-    if smallest >= low {
+    if !settled_below(smallest, low) {
         draft.step(DraftStep::new(HERE, Stage::Bore, Operation::Refer, "Do not cut: the bore is too large", "cutting makes it larger; a sleeve, a thread-together unit or a retaining compound inside its published gap are for the frame maker or a qualified builder"));
         return;
     }

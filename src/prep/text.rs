@@ -19,10 +19,14 @@ impl fmt::Display for Plan {
         }
         if !self.questions.is_empty() {
             writeln!(f, "\nMEASURE OR ASK FIRST")?;
+            let mut tool = "";
             for question in &self.questions {
-                wrapped(f, &format!("Q{}. ", question.number), &question.ask)?;
-                wrapped(f, "    why: ", &question.why)?;
-                wrapped(f, "    with: ", &question.instrument)?;
+                if question.instrument != tool {
+                    tool = &question.instrument;
+                    wrapped(f, "with ", tool)?;
+                }
+                wrapped(f, &format!("  Q{}. ", question.number), &question.ask)?;
+                wrapped(f, "      why: ", &question.why)?;
             }
         }
         writeln!(f, "\nORDER OF WORK")?;
@@ -92,6 +96,19 @@ impl Plan {
                 .grade
                 .map_or(String::new(), |grade| format!(" [{}]", grade.words()));
             wrapped(f, "    stop at: ", &format!("{}{left}{grade}", stop.limit))?;
+        }
+        if !step.passes.is_empty() {
+            wrapped(f, "    passes: ", step.passes)?;
+        }
+        for change in &step.consequences {
+            let by = change
+                .by
+                .map_or(String::new(), |by| format!(" (at most {})", in_mm(by)));
+            wrapped(
+                f,
+                "    changes: ",
+                &format!("{}: {}{by}", change.on, change.words),
+            )?;
         }
         for check in &step.checks {
             wrapped(f, "    then check: ", check)?;

@@ -9,8 +9,8 @@ use super::draft::{Draft, DraftStep, Stage};
 use super::facing::covered;
 use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Coating, GaugeResult, JointMaterial, ThreadState};
-use crate::judge::sizes_against;
-use crate::measure::{Outcome, Reading};
+use crate::judge::{Finding, sizes_against};
+use crate::measure::{Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
 use crate::standard::End;
 use crate::thread::{Hand, Member, ThreadLimits, ThreadSize, limits_of_size, usual_class};
@@ -63,6 +63,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
         }
         report.findings.push(found);
     }
+    gauged(&bench.name, bench.go, bench.not_go, report);
     let mut checks = Vec::from([
         String::from("GO gauge or a known good part: screws through by hand"),
         String::from("NOT GO gauge: stops within two turns from either end"),
@@ -118,7 +119,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
         ThreadState::Sound | ThreadState::Unstated
             if !covered(bench.coating) && bench.go != GaugeResult::Failed =>
         {
-            let question = draft.ask(
+            draft.ask(
                 bench.interface,
                 format!(
                     "{}: does the mating part or a GO gauge screw through by hand?",
@@ -128,7 +129,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
                 "GO gauge or a known good part",
             );
             report.leave.push(format!(
-                "the thread of the {} until question {question} is answered",
+                "the thread of the {}, until it has been tried",
                 bench.name
             ));
         }
@@ -140,6 +141,26 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
             };
             draft.step(chase(&bench, tool("chaser"), checks, why));
         }
+    }
+}
+
+/// What the gauges did, as it was written down.
+fn gauged(name: &str, go: GaugeResult, not_go: GaugeResult, report: &mut InterfaceReport) {
+    let go = match go {
+        GaugeResult::Untried => None,
+        GaugeResult::Passed => Some("GO went through by hand"),
+        GaugeResult::Failed => Some("GO did not go through by hand"),
+    };
+    let not_go = match not_go {
+        GaugeResult::Untried => None,
+        GaugeResult::Passed => Some("NOT GO stopped within two turns"),
+        GaugeResult::Failed => Some("NOT GO went in further than two turns"),
+    };
+    let words: Vec<&str> = go.into_iter().chain(not_go).collect();
+    if !words.is_empty() {
+        report
+            .findings
+            .push(Finding::stated(format!("gauge, {name}"), words.join("; ")));
     }
 }
 
@@ -223,7 +244,7 @@ fn tap(
     );
     match (found.outcome, hole, low, high) {
         (Some(Outcome::NonconformityShown), Some(hole), Some(low), Some(high))
-            if hole.value() < low =>
+            if settled_below(hole.value(), low) =>
         {
             let mut ream = DraftStep::new(
                 bench.interface,

@@ -8,13 +8,15 @@ use super::caution::Caution;
 use super::draft::Draft;
 use super::identity;
 use super::plan::{Interface, InterfaceReport, end_words};
-use super::sheet::{ThreadSheet, ThreadState};
+use super::sheet::{Coating, GaugeResult, ThreadSheet, ThreadState};
 use super::thread_work::{self, OnBench};
 use crate::judge::Finding;
-use crate::standard::{End, Place, ThreadUse, find};
+use crate::standard::{End, Place, ThreadUse};
 use crate::thread::{Hand, ThreadSize};
 
-pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &ThreadSheet) {
+pub(super) fn plan(draft: &mut Draft<'_>, index: usize, measured: &ThreadSheet) {
+    let now = after_work(measured);
+    let sheet = now.as_ref().unwrap_or(measured);
     let interface = Interface::Thread(index);
     let mut report = InterfaceReport {
         interface,
@@ -51,6 +53,19 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &ThreadSheet) {
         thread_work::work(draft, bench, &mut report);
     }
     draft.report(report);
+}
+
+/// The thread as it is after the work: what its gauges did then, on metal.
+fn after_work(thread: &ThreadSheet) -> Option<ThreadSheet> {
+    if thread.go_after == GaugeResult::Untried && thread.not_go_after == GaugeResult::Untried {
+        return None;
+    }
+    let mut now = thread.clone();
+    now.common.coating = Coating::Bare;
+    now.go = thread.go_after;
+    now.not_go = thread.not_go_after;
+    now.state = super::shell::state_after(now.go, now.state);
+    Some(now)
 }
 
 /// What the thread rests on, in words.
@@ -108,7 +123,9 @@ fn size_of(
         _ => {}
     }
     let settled = identity::thread(draft, interface, sheet, report)?;
-    find::<ThreadUse>(&settled.code)
+    draft
+        .tables
+        .find::<ThreadUse>(&settled.code)
         .ok()
         .and_then(|row| row.thread.value().copied())
 }

@@ -10,6 +10,7 @@ use super::written::{Line, Lines, WrittenSheet};
 use crate::evidence::Grade;
 use crate::measure::{Limits, Reading, instrument};
 use crate::quantity::{Angle, Length, Pitch, Printed, in_mm, mm, parse_length, parse_toleranced};
+use crate::standard::Tables;
 use crate::{Error, ErrorKind};
 
 /// More readings of one thing than anybody takes.
@@ -26,6 +27,7 @@ pub(super) enum Kind {
 
 pub(super) struct Reader<'a> {
     pub(super) written: &'a WrittenSheet,
+    pub(super) tables: Tables<'a>,
     pub(super) errors: Vec<Error>,
 }
 

@@ -135,6 +135,10 @@ written! {
         go: Option<String>,
         /// NOT GO gauge: `passed` (stopped within two turns) or `failed`.
         not_go: Option<String>,
+        /// GO gauge after the work.
+        go_after: Option<String>,
+        /// NOT GO gauge after the work.
+        not_go_after: Option<String>,
         /// The face.
         face: Option<WrittenFace>,
     }
@@ -158,6 +162,8 @@ written! {
         half_non_drive: Option<Line>,
         /// Bore.
         bore: Lines,
+        /// Bore after the work.
+        after: Lines,
         /// Pitch.
         pitch: Option<Line>,
         /// Code of a width window.
@@ -185,6 +191,8 @@ written! {
         note: String,
         /// Bore or seat.
         bore: Lines,
+        /// Bore or seat after the work.
+        after: Lines,
         /// Depth of the bore.
         bore_depth: Option<Line>,
         /// Outside diameter.
@@ -236,6 +244,10 @@ written! {
         outside: Lines,
         /// Pitch.
         pitch: Option<Line>,
+        /// Length from the crown-race seat to its end.
+        length: Option<Line>,
+        /// What stands on it, from the crown up: lower headset, head tube, upper headset, spacers, stem.
+        stack: Lines,
     }
     /// The seat tube.
     WrittenSeatTube {
@@ -296,6 +308,10 @@ written! {
         go: Option<String>,
         /// NOT GO gauge.
         not_go: Option<String>,
+        /// GO gauge after the work.
+        go_after: Option<String>,
+        /// NOT GO gauge after the work.
+        not_go_after: Option<String>,
     }
     /// A brake mount.
     WrittenBrake {

@@ -484,7 +484,15 @@ impl fmt::Display for InMillimetres {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let precision = f.precision().unwrap_or(3).min(6);
         // Rounded from whole nanometres, halves away from zero, as tables are: 14.2875 prints 14.288.
-        let step = libm::pow(10.0, 6.0 - precision as f64);
+        let step = match precision {
+            0 => 1e6,
+            1 => 1e5,
+            2 => 1e4,
+            3 => 1e3,
+            4 => 1e2,
+            5 => 1e1,
+            _ => 1.0,
+        };
         let steps = libm::round(settled_mm(self.0) * 1e6 / step);
         write!(f, "{:.precision$} mm", steps * step / 1e6 + 0.0)
     }

@@ -5,6 +5,7 @@ mod brake;
 mod coverage;
 mod fork;
 mod head_tube;
+mod lookup;
 mod part;
 mod row;
 mod seat;
@@ -18,6 +19,7 @@ pub use brake::{BrakeFigure, BrakeMount, BrakeSystem, FlatMountBolt, Rotor};
 pub use coverage::{GridCount, grids};
 pub use fork::{CrownSeat, Steerer, SteererRule};
 pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind};
+pub use lookup::Tables;
 pub use part::{Bearing, CuttingRule, Friction, Material, MaterialKind};
 pub use row::{Row, Stated, Walk, find, find_in};
 pub use seat::{InsertionRule, SeatClamp, SeatTube, Seatpost};
@@ -25,4 +27,4 @@ pub use shell::{
     BoreWindow, Confusion, HalfWidths, Hold, LocatedBy, PressPart, Shell, ShellWindow, SpacerRule,
     Status,
 };
-pub use shop::{ShopRows, every_figure};
+pub use shop::{InShop, ShopRows, every_figure};

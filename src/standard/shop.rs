@@ -11,6 +11,12 @@ use super::{
 };
 use crate::{Error, ErrorKind};
 
+/// A row that a shop can bring.
+pub trait InShop: Row {
+    /// The shop's rows of this family.
+    fn of(shop: &ShopRows) -> &[Self];
+}
+
 macro_rules! families {
     ($( $family:ident : $row:ty ),* $(,)?) => {
         /// Rows that a shop brings. Deserializes from the words of `data/`; whatever grade a row claims, it is `Shop`.
@@ -33,6 +39,14 @@ macro_rules! families {
                 Ok(())
             }
         }
+
+        $(
+            impl InShop for $row {
+                fn of(shop: &ShopRows) -> &[Self] {
+                    &shop.$family
+                }
+            }
+        )*
 
         /// Walks every figure and fact of every family: family, code of the row, field, and what is stated.
         ///

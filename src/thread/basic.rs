@@ -1,6 +1,7 @@
 //! Basic diameters: what a thread would measure without any tolerance.
 
-use super::{ThreadForm, ThreadSize, cite};
+use super::tables::cite;
+use super::{ThreadForm, ThreadSize};
 use crate::evidence::Evidence;
 use crate::quantity::{Length, mm, to_mm};
 use crate::{Error, ErrorKind};

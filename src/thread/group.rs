@@ -1,7 +1,8 @@
 //! Groups of engagement length: what the grades of a class are meant for.
 
 use super::limits::{micrometres, missing, pitch_um};
-use super::{IsoClass, ThreadForm, ThreadSize, cite, iso965};
+use super::tables::cite;
+use super::{IsoClass, ThreadForm, ThreadSize, iso965};
 use crate::evidence::Evidence;
 use crate::quantity::{Length, mm};
 use crate::{Error, ErrorKind};

@@ -1,8 +1,9 @@
 //! Limits of size of a thread in a tolerance class.
 
 use super::iso965::{self, Missing, Route, Tolerances};
+use super::tables::cite;
 use super::{
-    IsoClass, Member, Position, Series, ThreadForm, ThreadSize, ToleranceClass, UnifiedClass, cite,
+    IsoClass, Member, Position, Series, ThreadForm, ThreadSize, ToleranceClass, UnifiedClass,
     formula, unified,
 };
 use crate::evidence::{Evidence, Grade};

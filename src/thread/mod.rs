@@ -4,7 +4,6 @@
 //! answer: which way to turn, whether two threads mate, what a worn thread still holds, what a retap leaves.
 
 mod basic;
-mod cite;
 mod class;
 mod cursor;
 mod designation;
@@ -49,7 +48,7 @@ pub use group::{Engagement, EngagementGroup, engagement_group};
 pub use hand::{Hand, Side, Turn};
 pub use limits::{ThreadLimits, limits_of_size, series, usual_class};
 pub use mate::{Grounds, Mates, Mismatch, mismatch};
-pub use pattern::{HandPattern, hand_pattern, hand_patterns};
+pub use pattern::{HandPattern, SideHand, hand_pattern, hand_patterns};
 pub use rescue::{InsertSizes, Retap, insert_sizes, retap};
 pub use shell::{ShellComparison, ShellThreads, SideFinding};
 pub use size::ThreadSize;

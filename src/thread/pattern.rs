@@ -1,17 +1,35 @@
-//! Which hand stands on which side, by pattern: the rows of `data/grids/thread_hands.csv`.
+//! Which hand stands on which side, by pattern, as the rows of shells and threads in use state it.
 
 use super::tables::hands::PATTERNS;
 use super::{Hand, Side};
-use crate::evidence::Grade;
+use crate::evidence::Evidence;
 use crate::{Error, ErrorKind};
+
+/// The hand on one side, with what it rests on.
+///
+/// ```
+/// use framegauge::thread::hand_pattern;
+/// let swiss = hand_pattern("swiss").unwrap().drive.unwrap();
+/// assert!(swiss.disputed.contains("right-hand"));
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct SideHand {
+    /// The hand.
+    pub hand: Hand,
+    /// What it rests on.
+    pub evidence: &'static Evidence,
+    /// What other sources say; empty when none disagrees.
+    pub disputed: &'static str,
+}
 
 /// Hands of one pattern, such as the English shell or the pedals.
 ///
 /// ```
 /// use framegauge::{Grade, thread::hand_pattern};
 /// let t47 = hand_pattern("t47").unwrap();
-/// assert_eq!(t47.grade, Grade::Memory);
-/// assert!(t47.note.contains("confirm"));
+/// assert_eq!(t47.non_drive.unwrap().evidence.grade(), Grade::Memory);
+/// assert!(t47.drive.unwrap().evidence.note().contains("confirm"));
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -23,18 +41,26 @@ pub struct HandPattern {
     /// The pattern in words.
     pub name: &'static str,
     /// Hand on the drive side; `None` where nothing stands there.
-    pub drive: Option<Hand>,
+    pub drive: Option<SideHand>,
     /// Hand on the other side; `None` where nothing stands there.
-    pub non_drive: Option<Hand>,
-    /// How sure it is.
-    pub grade: Grade,
-    /// What it rests on; empty for memory.
-    pub basis: &'static str,
-    /// What to know besides.
-    pub note: &'static str,
+    pub non_drive: Option<SideHand>,
 }
 
 impl HandPattern {
+    /// The hand on a side with its evidence; `None` where nothing stands there.
+    ///
+    /// ```
+    /// use framegauge::thread::{Side, hand_pattern};
+    /// assert!(hand_pattern("freewheel").unwrap().side(Side::NonDrive).is_none());
+    /// ```
+    #[must_use]
+    pub const fn side(&self, side: Side) -> Option<SideHand> {
+        match side {
+            Side::Drive => self.drive,
+            Side::NonDrive => self.non_drive,
+        }
+    }
+
     /// The hand on a side; `None` where nothing stands there.
     ///
     /// ```
@@ -43,11 +69,8 @@ impl HandPattern {
     /// assert_eq!(hand_pattern("pedal").unwrap().hand(Side::Drive), Some(Hand::Right));
     /// ```
     #[must_use]
-    pub const fn hand(&self, side: Side) -> Option<Hand> {
-        match side {
-            Side::Drive => self.drive,
-            Side::NonDrive => self.non_drive,
-        }
+    pub fn hand(&self, side: Side) -> Option<Hand> {
+        self.side(side).map(|found| found.hand)
     }
 }
 

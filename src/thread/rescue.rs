@@ -1,7 +1,8 @@
 //! Rescue geometry: what a retap to the next pattern takes away and leaves, and what is known of inserts.
 
+use super::tables::cite::INSERT_PROPORTIONS;
 use super::{BasicDiameters, Designation, Hand, ThreadForm, ThreadSize};
-use crate::evidence::{Evidence, Figure, Grade, Span};
+use crate::evidence::{Figure, Span};
 use crate::measure::settled_cmp;
 use crate::quantity::{Length, ShaftDiameter, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
@@ -188,13 +189,6 @@ pub fn insert_sizes(restores: &ThreadSize) -> Result<InsertSizes, Error> {
             "ask the maker of the insert",
         ));
     }
-    static FROM_MEMORY: Evidence = Evidence::from_table(
-        Grade::Memory,
-        Grade::Memory,
-        "",
-        &[],
-        "proportion of coiled-wire insert threads from memory: use the drill and tap that the insert's maker names",
-    );
     let (d, p) = (to_mm(restores.major()), restores.pitch().to_mm());
     let figure = |value: f64, upper: bool| {
         let at = Some(mm(libm::round(value * 1e3) / 1e3));
@@ -203,7 +197,7 @@ pub fn insert_sizes(restores: &ThreadSize) -> Result<InsertSizes, Error> {
         } else {
             Span::new(None, at, None)
         };
-        span.map(|span| Figure::known(span, FROM_MEMORY.clone()))
+        span.map(|span| Figure::known(span, INSERT_PROPORTIONS.clone()))
     };
     Ok(InsertSizes {
         restores: *restores,

@@ -78,8 +78,8 @@ impl ShellThreads {
     pub fn of_pattern(size: ThreadSize, pattern: &HandPattern) -> Self {
         let thread = |hand: Hand| Designation::new(size).with_hand(hand);
         Self {
-            drive: pattern.drive.map(thread),
-            non_drive: pattern.non_drive.map(thread),
+            drive: pattern.hand(Side::Drive).map(thread),
+            non_drive: pattern.hand(Side::NonDrive).map(thread),
         }
     }
 

@@ -3,6 +3,7 @@
 use core::fmt;
 
 use super::{Hand, HandPattern, Side, Turn};
+use crate::evidence::Evidence;
 use crate::{Error, ErrorKind};
 
 impl Turn {
@@ -143,12 +144,18 @@ impl Reason {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Turning {
-    /// The pattern.
-    pub pattern: HandPattern,
+    /// Code of the pattern.
+    pub pattern: &'static str,
+    /// The pattern in words.
+    pub name: &'static str,
     /// The side; turns are seen facing it from outside.
     pub side: Side,
     /// The hand of the thread.
     pub hand: Hand,
+    /// What the hand rests on.
+    pub evidence: &'static Evidence,
+    /// What other sources say of the hand; empty when none disagrees.
+    pub disputed: &'static str,
     /// The turn that tightens a part, and that cuts when the tap enters from this side.
     pub tighten: Turn,
     /// The turn that loosens a part, and that backs the tap out.
@@ -171,7 +178,7 @@ pub struct Turning {
 /// assert!(turning(hand_pattern("freewheel").unwrap(), Side::NonDrive).is_err());
 /// ```
 pub fn turning(pattern: &HandPattern, side: Side) -> Result<Turning, Error> {
-    let hand = pattern.hand(side).ok_or_else(|| {
+    let found = pattern.side(side).ok_or_else(|| {
         Error::new(
             ErrorKind::NotApplicable,
             "side",
@@ -180,6 +187,7 @@ pub fn turning(pattern: &HandPattern, side: Side) -> Result<Turning, Error> {
             "ask for the drive side",
         )
     })?;
+    let hand = found.hand;
     let reason = match (pattern.code, side, hand) {
         ("freewheel", ..) => Reason::DriveTightens,
         ("track_lockring", ..) => Reason::LocksAnother,
@@ -188,9 +196,12 @@ pub fn turning(pattern: &HandPattern, side: Side) -> Result<Turning, Error> {
         (_, Side::NonDrive, _) => Reason::LittleTurningLoad,
     };
     Ok(Turning {
-        pattern: *pattern,
+        pattern: pattern.code,
+        name: pattern.name,
         side,
         hand,
+        evidence: found.evidence,
+        disputed: found.disputed,
         tighten: hand.tighten(),
         loosen: hand.loosen(),
         reason,
@@ -202,7 +213,7 @@ impl fmt::Display for Turning {
         write!(
             f,
             "{}, {}: {} thread. Facing that side from outside: tighten {}, loosen {}.",
-            self.pattern.name,
+            self.name,
             self.side.words(),
             self.hand.words(),
             self.tighten.words(),

@@ -45,7 +45,7 @@ impl Checks {
             self.used.insert(source.to_owned());
         } else {
             self.problems
-                .push(format!("data/grids/{file}: unknown source `{source}`"));
+                .push(format!("{file}: unknown source `{source}`"));
         }
     }
 }
@@ -263,11 +263,10 @@ fn references(
         ("seat", &["head_seat"][..]),
     ] {
         // `joint` of a fit window is words, `seat` of a crown seat a figure.
-        if family.array != "fit_window" {
-            if let Some(target) = row.get(field).and_then(Value::as_str) {
+        if family.array != "fit_window"
+            && let Some(target) = row.get(field).and_then(Value::as_str) {
                 need(field, target, homes);
             }
-        }
     }
 }
 
@@ -469,11 +468,10 @@ fn span(unit: Unit, value: &Value, at: &At, checks: &mut Checks) -> String {
             }
         }
     }
-    if let [nominal, lower, upper] = read[..] {
-        if let Err(error) = Span::new(nominal.map(Ratio), lower.map(Ratio), upper.map(Ratio)) {
+    if let [nominal, lower, upper] = read[..]
+        && let Err(error) = Span::new(nominal.map(Ratio), lower.map(Ratio), upper.map(Ratio)) {
             checks.problem(at, error);
         }
-    }
     format!("Span {{ {} }}", parts.join(", "))
 }
 

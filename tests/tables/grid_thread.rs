@@ -1,4 +1,4 @@
-//! The grids of the thread room: ISO 965-1 tolerances, coarse pitches, Unified series, hands by pattern.
+//! The grids of the thread room: ISO 965-1 tolerances, coarse pitches, Unified series.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
@@ -213,14 +213,14 @@ pub fn render() -> Vec<Rendered> {
     let (iso, mut defects) = iso965();
     let (series, more) = series();
     defects.extend(more);
-    let (hands, more) = hands();
-    defects.extend(more);
     assert!(
         defects.is_empty(),
         "defects in data/grids:\n{}",
         defects.join("\n")
     );
-    vec![iso, series, hands]
+    let mut rendered = vec![iso, series];
+    rendered.extend(super::thread_cite::render());
+    rendered
 }
 
 fn iso965() -> (Rendered, Vec<String>) {
@@ -468,57 +468,6 @@ fn series() -> (Rendered, Vec<String>) {
     (
         Rendered {
             path: "src/thread/tables/series.rs",
-            text,
-        },
-        grid.defects,
-    )
-}
-
-fn hands() -> (Rendered, Vec<String>) {
-    let mut grid = Grid::read("thread_hands.csv");
-    let mut text = String::from(HEAD);
-    let _ = writeln!(
-        text,
-        "//! Which hand stands on which side, by pattern.\n\nuse crate::evidence::Grade;\nuse crate::thread::hand::Hand;\nuse crate::thread::pattern::HandPattern;\n\npub(in crate::thread) static PATTERNS: [HandPattern; {}] = [",
-        grid.rows.len()
-    );
-    let mut names = BTreeSet::new();
-    for row in 0..grid.rows.len() {
-        let hand = |grid: &mut Grid, field: &str| match grid.text(row, field).as_str() {
-            "left" => "Some(Hand::Left)",
-            "right" => "Some(Hand::Right)",
-            "" => "None",
-            _ => {
-                grid.defect(row, field, "left, right or empty");
-                "None"
-            }
-        };
-        let drive = hand(&mut grid, "hand_drive");
-        let non_drive = hand(&mut grid, "hand_non_drive");
-        let (code, aliases) = (grid.text(row, "code"), grid.text(row, "aliases"));
-        for name in aliases.split_whitespace().chain([code.as_str()]) {
-            if !names.insert(name.to_owned()) {
-                grid.defect(row, "aliases", "a name given twice");
-            }
-        }
-        let grade = match grid.text(row, "grade").as_str() {
-            "agreeing" => "Agreeing",
-            "published" => "Published",
-            _ => "Memory",
-        };
-        let aliases: Vec<&str> = aliases.split_whitespace().collect();
-        let _ = writeln!(
-            text,
-            "HandPattern {{ code: {code:?}, aliases: &{aliases:?}, name: {:?}, drive: {drive}, non_drive: {non_drive}, grade: Grade::{grade}, basis: {:?}, note: {:?} }},",
-            grid.text(row, "name"),
-            grid.text(row, "at"),
-            grid.text(row, "note")
-        );
-    }
-    text.push_str("];\n");
-    (
-        Rendered {
-            path: "src/thread/tables/hands.rs",
             text,
         },
         grid.defects,

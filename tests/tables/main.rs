@@ -14,6 +14,7 @@ mod grid_fit;
 mod grid_thread;
 mod rust;
 mod schema;
+mod thread_cite;
 
 use std::io::Write;
 use std::path::Path;
@@ -29,6 +30,9 @@ fn all() -> Vec<Rendered> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     let (mut rendered, mut checks) = families::render(root);
     rendered.push(grid_counts::render(&root.join("data/grids"), &mut checks));
+    for source in thread_cite::cited() {
+        checks.cite_in_grid("thread_evidence.toml", &source);
+    }
     families::unused_sources(&mut checks);
     assert!(
         checks.problems.is_empty(),

@@ -11,6 +11,8 @@ mod basic;
 mod bearing;
 mod designation;
 mod limits;
+#[cfg(feature = "serde")]
+mod serial;
 mod sides;
 
 use std::collections::BTreeMap;

@@ -30,11 +30,8 @@ fn hands_of_every_pattern() {
         ("track_lockring", Some(Left), None),
     ] {
         let pattern = hand_pattern(code).unwrap();
-        assert_eq!(
-            (pattern.drive, pattern.non_drive),
-            (drive, non_drive),
-            "{code}"
-        );
+        let hands = (pattern.hand(Side::Drive), pattern.hand(Side::NonDrive));
+        assert_eq!(hands, (drive, non_drive), "{code}");
         for side in [Side::Drive, Side::NonDrive] {
             let Some(hand) = pattern.hand(side) else {
                 assert!(turning(pattern, side).is_err());
@@ -46,16 +43,27 @@ fn hands_of_every_pattern() {
             assert!(!found.reason.words().is_empty());
         }
     }
-    // What rests on one owner's note is no more than memory, and says so.
+    // What rests on one owner's note or on memory says so.
     let t47 = hand_pattern("t47").unwrap();
-    assert_eq!(t47.grade, Grade::Memory);
-    assert!(t47.note.contains("confirm"));
-    assert!(hand_pattern("swiss").unwrap().note.contains("look"));
+    assert_eq!(t47.non_drive.unwrap().evidence.grade(), Grade::Memory);
+    assert!(t47.drive.unwrap().evidence.note().contains("confirm"));
     assert!(
-        hand_patterns()
-            .iter()
-            .all(|p| p.grade == Grade::Memory || !p.basis.is_empty())
+        !hand_pattern("swiss")
+            .unwrap()
+            .drive
+            .unwrap()
+            .disputed
+            .is_empty()
     );
+    for pattern in hand_patterns() {
+        for found in [pattern.drive, pattern.non_drive].into_iter().flatten() {
+            let evidence = found.evidence;
+            assert_eq!(
+                evidence.sources().is_empty(),
+                evidence.grade() == Grade::Memory
+            );
+        }
+    }
 }
 
 /// Precession locks the English drive-side cup and both pedals; it works against Italian and French drive-side cups.
@@ -76,7 +84,10 @@ fn reasons() {
 fn a_mark_on_a_tap_is_a_hand() {
     assert_eq!(Hand::from_mark("L").unwrap(), Hand::Left);
     // The tap marked L of an English set goes into the drive side.
-    assert_eq!(hand_pattern("bsc").unwrap().drive, Some(Hand::Left));
+    assert_eq!(
+        hand_pattern("bsc").unwrap().hand(Side::Drive),
+        Some(Hand::Left)
+    );
     assert_eq!(Hand::from_mark("G").unwrap(), Hand::Left);
     assert!(Hand::from_mark("").is_err());
 }

@@ -43,7 +43,9 @@ pub(crate) fn fit(points: &[P]) -> Option<Fit> {
     let det = sxx * syy - sxy * sxy;
     let trace = sxx + syy;
     // det = product of the principal spreads; against the square of their sum it says how thin the cloud is.
-    if !(det > THINNEST * THINNEST * trace * trace) {
+    // Not `det <= …`: a NaN must not pass.
+    let thick = det > THINNEST * THINNEST * trace * trace;
+    if !thick {
         return None;
     }
     let a = (sxz * syy - syz * sxy) / det;
@@ -74,17 +76,6 @@ impl Fit {
         let mean = f64::midpoint(self.sxx, self.syy);
         let half = libm::hypot((self.sxx - self.syy) / 2.0, self.sxy);
         u / libm::sqrt(libm::fmax(mean - half, f64::MIN_POSITIVE))
-    }
-    /// Standard uncertainty of the height at a point, for reading noise u.
-    pub(crate) fn height_u(&self, x: f64, y: f64, u: f64) -> f64 {
-        let (dx, dy) = (x - self.centre.0, y - self.centre.1);
-        let r = libm::hypot(dx, dy);
-        let slope = if r > 0.0 {
-            self.slope_u(dx / r, dy / r, u) * r
-        } else {
-            0.0
-        };
-        libm::hypot(u / libm::sqrt(self.n), slope)
     }
 }
 

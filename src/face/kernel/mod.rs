@@ -1,5 +1,6 @@
 //! Private kernels on bare millimetres. Nothing here allocates; callers have checked that every number is finite.
 
+mod brute;
 pub(crate) mod lsq;
 mod reference;
 pub(crate) mod seat;
@@ -37,5 +38,34 @@ impl Abc {
                     if r > high { r } else { high },
                 )
             })
+    }
+}
+
+/// Sizes from which the rounding of a residual follows.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Scale {
+    pub(crate) x: f64,
+    pub(crate) y: f64,
+    pub(crate) z: f64,
+}
+
+impl Scale {
+    pub(crate) fn of(points: &[P], axis: (f64, f64)) -> Self {
+        points.iter().fold(
+            Self {
+                x: 0.0,
+                y: 0.0,
+                z: 0.0,
+            },
+            |most, p| Self {
+                x: most.x.max((p.x - axis.0).abs()),
+                y: most.y.max((p.y - axis.1).abs()),
+                z: most.z.max(p.z.abs()),
+            },
+        )
+    }
+    /// What rounding can make of a residual about this plane.
+    pub(crate) fn rounding(&self, plane: &Abc) -> f64 {
+        2e-14 * (self.z + plane.a.abs() * self.x + plane.b.abs() * self.y)
     }
 }

@@ -25,27 +25,23 @@ pub(crate) fn cross(a: &P, b: &P, c: &P) -> f64 {
 /// Signed areas whose sum over (1, x, y) vanishes: the affine dependence of the four places.
 pub(crate) fn dependence(s: &[Slot; 4]) -> [f64; 4] {
     let [a, b, c, d] = s;
-    [
-        cross(&b.p, &c.p, &d.p),
-        -cross(&a.p, &c.p, &d.p),
-        cross(&a.p, &b.p, &d.p),
-        -cross(&a.p, &b.p, &c.p),
-    ]
+    let (ux, uy) = (b.p.x - a.p.x, b.p.y - a.p.y);
+    let (vx, vy) = (c.p.x - a.p.x, c.p.y - a.p.y);
+    let (wx, wy) = (d.p.x - a.p.x, d.p.y - a.p.y);
+    let (abc, abd, acd) = (ux * vy - uy * vx, ux * wy - uy * wx, vx * wy - vy * wx);
+    [acd - abd + abc, -acd, abd, -abc]
 }
 
-pub(crate) fn widest(areas: &[f64; 4]) -> usize {
-    let mut best = (0, -1.0);
-    for (i, area) in areas.iter().enumerate() {
-        if area.abs() > best.1 {
-            best = (i, area.abs());
-        }
-    }
-    best.0
+/// The place of the largest of four, as a knock-out.
+fn widest(areas: [f64; 4]) -> usize {
+    let [a, b, c, d] = areas.map(f64::abs);
+    let larger = |one: (f64, usize), other: (f64, usize)| if other.0 > one.0 { other } else { one };
+    larger(larger((a, 0), (b, 1)), larger((c, 2), (d, 3))).1
 }
 
 /// The three slots beside `spare`.
-pub(crate) fn others(slots: &[Slot; 4], spare: usize) -> [Slot; 3] {
-    let [a, b, c, d] = *slots;
+fn others(slots: &[Slot; 4], spare: usize) -> [&Slot; 3] {
+    let [a, b, c, d] = slots;
     match spare {
         0 => [b, c, d],
         1 => [a, c, d],
@@ -54,8 +50,8 @@ pub(crate) fn others(slots: &[Slot; 4], spare: usize) -> [Slot; 3] {
     }
 }
 
-pub(crate) fn through(t: &[Slot; 3], z: [f64; 3]) -> Abc {
-    let [p, q, r] = t.map(|s| s.p);
+pub(crate) fn through(t: [&Slot; 3], z: [f64; 3]) -> Abc {
+    let [p, q, r] = t.map(|s| &s.p);
     let [zp, zq, zr] = z;
     let (ux, uy, uz) = (q.x - p.x, q.y - p.y, zq - zp);
     let (vx, vy, vz) = (r.x - p.x, r.y - p.y, zr - zp);
@@ -72,25 +68,27 @@ pub(crate) fn through(t: &[Slot; 3], z: [f64; 3]) -> Abc {
 /// Levels the reference; the sides stay as they are, and a weight that rounding pushed below zero is zero.
 pub(crate) fn level(slots: &[Slot; 4]) -> Option<Level> {
     let areas = dependence(slots);
-    let whole: f64 = areas.iter().map(|a| a.abs()).sum();
-    if !(whole > 0.0) {
+    // Written out: this is the inner loop of the search.
+    let ([a, b, c, d], [p, q, r, s]) = (areas, slots);
+    let whole = a.abs() + b.abs() + c.abs() + d.abs();
+    if whole <= 0.0 {
         return None;
     }
-    let spare = widest(&areas);
-    // The sides are those of the dependence, up to one common sign: take the sign of the widest.
-    let flip = match (areas.get(spare), slots.get(spare)) {
-        (Some(area), Some(slot)) if area * slot.side < 0.0 => -1.0,
-        _ => 1.0,
-    };
-    let mut weight = [0.0; 4];
-    let mut height = 0.0;
-    for ((w, area), slot) in weight.iter_mut().zip(areas).zip(slots) {
-        let share = flip * area * slot.side / whole;
-        *w = if share > 0.0 { share } else { 0.0 };
-        height += flip * area / whole * slot.p.z;
-    }
+    let sided = [a * p.side, b * q.side, c * r.side, d * s.side];
+    let [e, f, g, h] = sided;
+    // The sides are those of the dependence, up to one common sign.
+    let part = if e + f + g + h < 0.0 { -1.0 } else { 1.0 } / whole;
+    let weight = sided.map(|share| {
+        if share * part > 0.0 {
+            share * part
+        } else {
+            0.0
+        }
+    });
+    let height = part * (a * p.p.z + b * q.p.z + c * r.p.z + d * s.p.z);
+    let spare = widest(areas);
     let triangle = others(slots, spare);
-    let plane = through(&triangle, triangle.map(|s| s.p.z - s.side * height));
+    let plane = through(triangle, triangle.map(|s| s.p.z - s.side * height));
     Some(Level {
         plane,
         height,
@@ -99,12 +97,11 @@ pub(crate) fn level(slots: &[Slot; 4]) -> Option<Level> {
     })
 }
 
-/// Weights of the triangle's corners whose mean is (x, y).
-pub(crate) fn barycentric(t: &[Slot; 3], x: f64, y: f64) -> [f64; 3] {
-    let [p, q, r] = t.map(|s| s.p);
-    let det = cross(&p, &q, &r);
-    let at = P { x, y, z: 0.0 };
-    let (u, v) = (cross(&at, &q, &r) / det, cross(&p, &at, &r) / det);
+/// Weights of the triangle's corners whose mean is at a point.
+fn barycentric(t: [&Slot; 3], at: &P) -> [f64; 3] {
+    let [p, q, r] = t.map(|s| &s.p);
+    let det = cross(p, q, r);
+    let (u, v) = (cross(at, q, r) / det, cross(p, at, r) / det);
     [u, v, 1.0 - u - v]
 }
 
@@ -117,7 +114,7 @@ pub(crate) fn leaving(
     smallest_index: bool,
 ) -> Option<usize> {
     let triangle = others(slots, at.spare);
-    let [u, v, w] = barycentric(&triangle, enter.x, enter.y).map(|share| share * sign);
+    let [u, v, w] = barycentric(triangle, enter).map(|share| share * sign);
     let rates = match at.spare {
         0 => [0.0, u, v, w],
         1 => [u, 0.0, v, w],

@@ -1,7 +1,7 @@
 //! The seat of a rigid cup pressed along an axis: the lowest plane above all points, at the axis. By duality its height
 //! there is that of the upper hull: the highest mean of three points whose centroid, suitably weighted, is the axis.
 
-use super::{Abc, P};
+use super::{Abc, P, Scale};
 
 /// The seat with its contacts.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -159,10 +159,11 @@ fn through(t: &[Slot; 3]) -> Abc {
 /// The seat at the axis; `None` when the axis lies outside the points or they lie on one line.
 pub(crate) fn seat(points: &[P], axis: (f64, f64)) -> Option<Seat> {
     let mut corners = around(points, axis)?;
-    let tolerance = 2e-14 * points.iter().fold(0.0, |m: f64, p| m.max(p.z.abs()));
+    let scale = Scale::of(points, axis);
     let limit = 200 + 20 * u32::try_from(points.len()).unwrap_or(u32::MAX / 40);
     for step in 0..limit {
         let plane = through(&corners);
+        let tolerance = scale.rounding(&plane);
         // The highest point enters at first; should the walk be long, the first that sticks out (Bland), which ends.
         let outside = points.iter().enumerate().filter_map(|(i, p)| {
             let p = shifted(p, axis);

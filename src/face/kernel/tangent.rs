@@ -1,7 +1,7 @@
 //! Least squares from one side: the plane above all points with the least sum of squared distances to them (the
 //! default datum plane of ASME Y14.5.1-2019). A small convex problem: at most three points hold it.
 
-use super::{Abc, P, lsq::Fit};
+use super::{Abc, P, Scale, lsq::Fit};
 
 /// u minimising |u|² subject to g·u ≥ r for the held points, in a frame where the sum of squares is |u|².
 type V3 = [f64; 3];
@@ -113,7 +113,7 @@ fn resolve(
 /// The plane and the points that hold it (`usize::MAX` where fewer than three do).
 pub(crate) fn tangent(points: &[P], fit: &Fit) -> Option<(Abc, [usize; 3])> {
     let frame = fit.frame();
-    let tolerance = 1e-13 * points.iter().fold(0.0, |m: f64, p| m.max(p.z.abs()));
+    let tolerance = 5.0 * Scale::of(points, (0.0, 0.0)).rounding(&fit.plane);
     let constraint = |index: usize, p: &P| Constraint {
         g: frame.row(p.x, p.y),
         r: fit.plane.residual(p),

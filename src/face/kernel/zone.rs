@@ -5,8 +5,9 @@
 //! of its points lie on one line or two share a place; then the rule of smallest index (Bland 1977) takes over, which
 //! cannot cycle, and for few points every reference can be tried.
 
-use super::reference::{Level, Slot, cross, dependence, leaving, level, through};
-use super::{Abc, P};
+use super::brute::{every_reference, give_sides};
+use super::reference::{Level, Slot, cross, leaving, level, through};
+use super::{Abc, P, Scale};
 
 /// A reference point: which one, on which side of the mid-plane it lies, and its share in holding the zone.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -42,28 +43,11 @@ pub(crate) enum By {
     EveryReference,
 }
 
-/// Rounding of a residual, from the size of the heights.
-fn tolerance(points: &[P]) -> f64 {
-    2e-14
-        * points.iter().fold(
-            0.0,
-            |most: f64, p| if p.z.abs() > most { p.z.abs() } else { most },
-        )
-}
-
-/// Three points of a wide triangle: far from the first, far from that, far from their line.
-fn triangle(points: &[P]) -> Option<[(usize, P); 3]> {
-    let origin = points.first()?;
-    let mut a = (0.0, 0, *origin);
-    for (i, p) in points.iter().enumerate() {
-        let (dx, dy) = (p.x - origin.x, p.y - origin.y);
-        let far = dx * dx + dy * dy;
-        if far > a.0 {
-            a = (far, i, *p);
-        }
-    }
-    let (_, ia, a) = a;
-    let mut b = (0.0, 0, *origin);
+/// A wide triangle (the first point, the farthest from it, the farthest from their line), and the sizes of the
+/// coordinates. `None` when all points lie on one line.
+fn triangle(points: &[P]) -> Option<([(usize, P); 3], Scale)> {
+    let a = *points.first()?;
+    let mut b = (0.0, 0, a);
     for (i, p) in points.iter().enumerate() {
         let (dx, dy) = (p.x - a.x, p.y - a.y);
         let far = dx * dx + dy * dy;
@@ -72,15 +56,21 @@ fn triangle(points: &[P]) -> Option<[(usize, P); 3]> {
         }
     }
     let (length, ib, b) = b;
-    let mut c = (0.0, 0, *origin);
+    let mut c = (0.0, 0, a);
     for (i, p) in points.iter().enumerate() {
         let area = cross(&a, &b, p).abs();
         if area > c.0 {
             c = (area, i, *p);
         }
     }
+    let reach = libm::sqrt(length);
+    let scale = Scale {
+        x: a.x.abs() + reach,
+        y: a.y.abs() + reach,
+        z: a.z.abs().max(b.z.abs()).max(c.2.z.abs()),
+    };
     // Height of the triangle against its base: the same measure of "on one line" as least squares uses.
-    (c.0 > 1e-5 * length).then_some([(ia, a), (ib, b), (c.1, c.2)])
+    (c.0 > 1e-5 * length).then_some(([(0, a), (ib, b), (c.1, c.2)], scale))
 }
 
 struct Worst {
@@ -90,13 +80,26 @@ struct Worst {
 }
 
 /// The largest residual either way.
-#[inline]
 fn worst(points: &[P], plane: &Abc) -> Worst {
+    let away = |p: &P| plane.residual(p).abs();
+    let larger = |a: (f64, usize), b: (f64, usize)| if b.0 > a.0 { b } else { a };
     let (mut most, mut at) = (-1.0, 0);
-    for (i, p) in points.iter().enumerate() {
-        let r = plane.residual(p).abs();
-        if r > most {
-            (most, at) = (r, i);
+    let fours = points.chunks_exact(4);
+    let rest = fours.remainder();
+    // Four at a time, as a knock-out: a new worst is rare, so the last comparison is well foreseen.
+    for (block, four) in fours.enumerate() {
+        if let [a, b, c, d] = four {
+            let first = larger((away(a), 0), (away(b), 1));
+            let second = larger((away(c), 2), (away(d), 3));
+            let (r, offset) = larger(first, second);
+            if r > most {
+                (most, at) = (r, block * 4 + offset);
+            }
+        }
+    }
+    for (offset, p) in rest.iter().enumerate() {
+        if away(p) > most {
+            (most, at) = (away(p), points.len() - rest.len() + offset);
         }
     }
     let p = points.get(at).copied().unwrap_or(P {
@@ -111,6 +114,11 @@ fn worst(points: &[P], plane: &Abc) -> Worst {
     }
 }
 
+/// The largest residual either way, as a bare number.
+pub(crate) fn reach(points: &[P], plane: &Abc) -> f64 {
+    worst(points, plane).residual.abs()
+}
+
 /// Why there is no answer.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Failure {
@@ -118,33 +126,20 @@ pub(crate) enum Failure {
     NoProof,
 }
 
-/// Sides from the dependence of the four, turned so that the level is positive.
-fn give_sides(slots: &mut [Slot; 4]) {
-    let areas = dependence(slots);
-    let turn: f64 = areas
-        .iter()
-        .zip(slots.iter())
-        .map(|(area, s)| area * s.p.z)
-        .sum();
-    for (slot, area) in slots.iter_mut().zip(areas) {
-        slot.side = if (area < 0.0) == (turn < 0.0) {
-            1.0
-        } else {
-            -1.0
-        };
-    }
-}
-
 /// The minimum zone of at least three points.
 pub(crate) fn minimum_zone(points: &[P]) -> Result<Zone, Failure> {
-    let corners = triangle(points).ok_or(Failure::OneLine)?;
-    let tolerance = tolerance(points);
+    let (corners, mut scale) = triangle(points).ok_or(Failure::OneLine)?;
+    if let [(_, first), (_, far), _] = &corners
+        && scale.x + scale.y > FAR_OFF * ((far.x - first.x).abs() + (far.y - first.y).abs())
+    {
+        return recentred(points, (first.x, first.y));
+    }
     let [a, b, c] = corners.map(|(index, p)| Slot {
         p,
         index,
         side: 1.0,
     });
-    let first = through(&[a, b, c], [a.p.z, b.p.z, c.p.z]);
+    let first = through([&a, &b, &c], [a.p.z, b.p.z, c.p.z]);
     let fourth = worst(points, &first);
     let mut slots = [
         a,
@@ -156,15 +151,63 @@ pub(crate) fn minimum_zone(points: &[P]) -> Result<Zone, Failure> {
             side: 1.0,
         },
     ];
-    if points.len() == 3 || fourth.residual.abs() <= tolerance {
+    if points.len() == 3 || fourth.residual.abs() <= scale.rounding(&first) {
         return Ok(flat(first, slots, fourth.residual.abs()));
     }
+    // No height is farther from the first plane than this.
+    scale.z += fourth.residual.abs();
     give_sides(&mut slots);
-    exchange(points, slots, tolerance)
-        .or_else(|| smallest_index(points, slots, tolerance))
-        .or_else(|| every_reference(points, tolerance))
-        .filter(|zone| zone.reached <= zone.level + tolerance)
+    match exchange(points, slots, &scale) {
+        Some(zone) => Ok(zone),
+        None => fall_back(points, slots, &scale),
+    }
+}
+
+/// Slower rules for references that stalled.
+#[cold]
+fn fall_back(points: &[P], slots: [Slot; 4], scale: &Scale) -> Result<Zone, Failure> {
+    smallest_index(points, slots, scale)
+        .or_else(|| every_reference(points, scale))
+        .filter(|zone| zone.reached <= zone.level + scale.rounding(&zone.plane))
         .ok_or(Failure::NoProof)
+}
+
+/// Points whose distance from the origin is so many times their spread are moved there first: residuals of steep planes
+/// would lose digits.
+const FAR_OFF: f64 = 16.0;
+
+#[cold]
+fn recentred(points: &[P], origin: (f64, f64)) -> Result<Zone, Failure> {
+    let moved = |p: &P| P {
+        x: p.x - origin.0,
+        y: p.y - origin.1,
+        z: p.z,
+    };
+    let mut inline = [P {
+        x: 0.0,
+        y: 0.0,
+        z: 0.0,
+    }; 64];
+    let found = match inline.get_mut(..points.len()) {
+        Some(few) => {
+            for (slot, p) in few.iter_mut().zip(points) {
+                *slot = moved(p);
+            }
+            minimum_zone(few)
+        }
+        None => minimum_zone(&points.iter().map(moved).collect::<alloc::vec::Vec<P>>()),
+    };
+    found.map(|zone| {
+        let Abc { a, b, c } = zone.plane;
+        Zone {
+            plane: Abc {
+                a,
+                b,
+                c: c - a * origin.0 - b * origin.1,
+            },
+            ..zone
+        }
+    })
 }
 
 /// All points on one plane, as far as rounding can tell.
@@ -188,7 +231,7 @@ fn flat(plane: Abc, slots: [Slot; 4], reached: f64) -> Zone {
     }
 }
 
-fn finished(at: &Level, slots: &[Slot; 4], reached: f64, steps: u32, by: By) -> Zone {
+pub(crate) fn finished(at: &Level, slots: &[Slot; 4], reached: f64, steps: u32, by: By) -> Zone {
     let mut held = [Held {
         index: 0,
         side: 1.0,
@@ -212,12 +255,13 @@ fn finished(at: &Level, slots: &[Slot; 4], reached: f64, steps: u32, by: By) -> 
 }
 
 /// Worst point enters. `None` when it stalls.
-fn exchange(points: &[P], mut slots: [Slot; 4], tolerance: f64) -> Option<Zone> {
+fn exchange(points: &[P], mut slots: [Slot; 4], scale: &Scale) -> Option<Zone> {
     const STALLED: u32 = 8;
     let (mut highest, mut stalled) = (-1.0, 0);
     for steps in 0..1000 {
         let at = level(&slots)?;
         let far = worst(points, &at.plane);
+        let tolerance = scale.rounding(&at.plane);
         if far.residual.abs() <= at.height + tolerance {
             return Some(finished(
                 &at,
@@ -247,10 +291,11 @@ fn exchange(points: &[P], mut slots: [Slot; 4], tolerance: f64) -> Option<Zone> 
 }
 
 /// The first point that sticks out enters, of equal leavers the first leaves. `None` when rounding defeats it.
-fn smallest_index(points: &[P], mut slots: [Slot; 4], tolerance: f64) -> Option<Zone> {
+fn smallest_index(points: &[P], mut slots: [Slot; 4], scale: &Scale) -> Option<Zone> {
     let limit = 200 + 20 * u32::try_from(points.len()).unwrap_or(u32::MAX / 40);
     for steps in 0..limit {
         let at = level(&slots)?;
+        let tolerance = scale.rounding(&at.plane);
         let out = points
             .iter()
             .enumerate()
@@ -268,49 +313,6 @@ fn smallest_index(points: &[P], mut slots: [Slot; 4], tolerance: f64) -> Option<
         *slots.get_mut(position)? = Slot { p: *p, index, side };
     }
     None
-}
-
-/// Largest number of points for which every reference is tried.
-pub(crate) const BRUTE: usize = 24;
-
-/// Tries every four points: the highest level among them is the zone (Helly). For more than [`BRUTE`] points only the
-/// outermost ones of a first plane would be worth it, and the caller reports that no proof was found.
-pub(crate) fn every_reference(points: &[P], tolerance: f64) -> Option<Zone> {
-    if points.len() > BRUTE {
-        return None;
-    }
-    let mut best: Option<(Level, [Slot; 4])> = None;
-    let slot = |index: usize, p: &P| Slot {
-        p: *p,
-        index,
-        side: 1.0,
-    };
-    for (i, a) in points.iter().enumerate() {
-        for (j, b) in points.iter().enumerate().skip(i + 1) {
-            for (k, c) in points.iter().enumerate().skip(j + 1) {
-                for (l, d) in points.iter().enumerate().skip(k + 1) {
-                    let mut slots = [slot(i, a), slot(j, b), slot(k, c), slot(l, d)];
-                    give_sides(&mut slots);
-                    let Some(at) = level(&slots) else { continue };
-                    let higher = best
-                        .as_ref()
-                        .is_none_or(|(so_far, _)| at.height > so_far.height + tolerance);
-                    // Of equals, one whose plane holds all points is the proof.
-                    let equal = best.as_ref().is_some_and(|(so_far, _)| {
-                        at.height > so_far.height - tolerance
-                            && worst(points, &so_far.plane).residual.abs()
-                                > so_far.height + tolerance
-                    });
-                    if higher || equal {
-                        best = Some((at, slots));
-                    }
-                }
-            }
-        }
-    }
-    let (at, slots) = best?;
-    let far = worst(points, &at.plane).residual.abs();
-    Some(finished(&at, &slots, far, 0, By::EveryReference))
 }
 
 #[cfg(test)]
@@ -344,15 +346,16 @@ mod tests {
             let Ok(zone) = minimum_zone(&points) else {
                 continue;
             };
-            let brute = every_reference(&points, 1e-12).unwrap();
+            let brute = every_reference(&points, &Scale::of(&points, (0.0, 0.0))).unwrap();
             assert!((brute.level - zone.level).abs() < 1e-12, "{points:?}");
-            let corners = triangle(&points).unwrap().map(|(index, p)| Slot {
+            let (corners, scale) = triangle(&points).unwrap();
+            let corners = corners.map(|(index, p)| Slot {
                 p,
                 index,
                 side: 1.0,
             });
             let [a, b, c] = corners;
-            let first = through(&corners, corners.map(|s| s.p.z));
+            let first = through([&a, &b, &c], corners.map(|s| s.p.z));
             let fourth = worst(&points, &first);
             let mut slots = [
                 a,
@@ -365,7 +368,7 @@ mod tests {
                 },
             ];
             give_sides(&mut slots);
-            let bland = smallest_index(&points, slots, 1e-12).unwrap();
+            let bland = smallest_index(&points, slots, &scale).unwrap();
             assert!((bland.level - zone.level).abs() < 1e-12, "{points:?}");
             assert!(bland.reached <= bland.level + 1e-12);
             checked += 1;

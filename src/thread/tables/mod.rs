@@ -1,5 +1,6 @@
-//! Generated tables: see `tests/tables/grid_thread.rs` and the files under `data/grids/`.
+//! Generated tables: see `tests/tables/grid_thread.rs`, `tests/tables/thread_cite.rs` and `data/`.
 
+pub(super) mod cite;
 pub(super) mod hands;
 pub(super) mod iso965;
 pub(super) mod series;

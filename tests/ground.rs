@@ -1,0 +1,139 @@
+//! The ground: settled comparison, text form, roles.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+use core::cmp::Ordering;
+
+use framegauge::measure::{Limits, settled_cmp};
+use framegauge::{
+    BoreDiameter, Clearance, ErrorKind, Grade, Length, Pitch, ShaftDiameter, in_mm, inch,
+    inch_fraction, mm, nanometres, parse_length, parse_toleranced, settled_mm, to_mm,
+};
+use proptest::prelude::*;
+
+/// Every whole micrometre from 20 to 60 mm: a gap of exactly 0.05 mm meets a limit of 0.05 mm. The bare comparison fails
+/// for more than half of them, which is why nothing else in the crate compares with a limit.
+#[test]
+fn settled_comparison_never_errs() {
+    let limit = Limits::at_most(mm(0.05), Grade::Standard).unwrap();
+    let mut bare_wrong = 0;
+    for um in 20_000..=60_000 {
+        let bore = mm(f64::from(um + 50) / 1000.0);
+        let shaft = mm(f64::from(um) / 1000.0);
+        let gap = Clearance::between(
+            BoreDiameter::new(bore).unwrap(),
+            ShaftDiameter::new(shaft).unwrap(),
+        )
+        .length();
+        assert_eq!(settled_cmp(gap, mm(0.05)), Ordering::Equal, "{um} um");
+        assert!(limit.admits(gap));
+        assert!(!limit.admits(gap + framegauge::um(1.0)));
+        bare_wrong += u32::from(gap > mm(0.05));
+    }
+    assert!(bare_wrong > 15_000, "the trap has gone: {bare_wrong}");
+}
+
+/// Inch conversions with one rounding. Exact values: 1.370 in = 17399/500 mm, 9/16 in = 14.2875 mm, 24 tpi = 25.4/24 mm.
+#[test]
+fn inches_are_exact() {
+    assert_eq!(settled_mm(inch(1.370)), 34.798);
+    assert_eq!(settled_mm(inch_fraction(9, 16)), 14.2875);
+    assert_eq!(settled_mm(inch_fraction(11, 8)), 34.925);
+    assert_eq!(to_mm(Pitch::tpi(20).unwrap().length()), 1.27);
+    assert_eq!(in_mm(inch_fraction(9, 16)).to_string(), "14.288 mm");
+}
+
+#[test]
+fn text_that_reads_two_ways_is_refused() {
+    for (text, kind) in [
+        ("27.2", ErrorKind::Unit),
+        ("", ErrorKind::Unit),
+        ("mm", ErrorKind::Text),
+        ("27.2.1 mm", ErrorKind::Text),
+        ("1,058 mm", ErrorKind::Text),
+        ("1.370,5 mm", ErrorKind::Text),
+        ("NaN mm", ErrorKind::NotFinite),
+        ("inf mm", ErrorKind::NotFinite),
+        ("1e400 mm", ErrorKind::Text),
+        ("--3 mm", ErrorKind::Text),
+        ("3/0 in", ErrorKind::Text),
+        ("27.2 furlong", ErrorKind::Unit),
+    ] {
+        let error = parse_length(text).unwrap_err();
+        assert_eq!(error.kind(), kind, "{text}: {error}");
+        assert!(!error.remedy().is_empty(), "{text}");
+    }
+    assert_eq!(
+        parse_length(&"9".repeat(100)).unwrap_err().kind(),
+        ErrorKind::TooLarge
+    );
+    assert!(parse_toleranced("33.9 +/- -0.05 mm").is_err());
+    assert!(parse_toleranced("41.96 -0.1/+0.1 mm").is_err());
+}
+
+/// A comma before three digits is a decimal comma only where thousands are out of the question on a bicycle.
+#[test]
+fn decimal_commas() {
+    for (text, expected) in [
+        ("27,2 mm", 27.2),
+        ("34,798 mm", 34.798),
+        ("0,025 mm", 0.025),
+        ("1,370 in", 34.798),
+        ("33,67 mm", 33.67),
+    ] {
+        assert_eq!(settled_mm(parse_length(text).unwrap()), expected, "{text}");
+    }
+}
+
+#[test]
+fn roles_refuse_what_no_part_can_be() {
+    for bad in [f64::NAN, f64::INFINITY, -1.0, 0.0, 1000.1] {
+        let error = BoreDiameter::new(mm(bad)).unwrap_err();
+        assert_eq!(error.field(), "bore diameter");
+        assert!(ShaftDiameter::new(mm(bad)).is_err());
+    }
+    assert!(
+        Pitch::millimetres(0.0).is_err()
+            && Pitch::millimetres(10.0).is_err()
+            && Pitch::tpi(2).is_err()
+    );
+    assert!(nanometres(mm(f64::NAN)).is_none());
+}
+
+proptest! {
+    #[test]
+    fn printed_lengths_read_back(nm in -500_000_000i64..500_000_000) {
+        #[expect(clippy::cast_precision_loss)]
+        let length = mm(nm as f64 / 1e6);
+        let printed = format!("{:.6}", in_mm(length));
+        prop_assert_eq!(nanometres(parse_length(&printed).unwrap()), Some(nm));
+    }
+
+    #[test]
+    fn no_text_panics(text in ".{0,80}") {
+        let _ = parse_length(&text);
+        let _ = parse_toleranced(&text);
+        let _ = text.parse::<Pitch>();
+        let _ = text.parse::<framegauge::measure::Reading>();
+    }
+
+    #[test]
+    fn clearance_is_negative_interference(bore in 1.0f64..900.0, shaft in 1.0f64..900.0) {
+        let (bore, shaft) = (BoreDiameter::new(mm(bore)).unwrap(), ShaftDiameter::new(mm(shaft)).unwrap());
+        let clearance = Clearance::between(bore, shaft).length();
+        let interference = framegauge::Interference::between(bore, shaft).length();
+        prop_assert_eq!(settled_cmp(clearance, -interference), Ordering::Equal);
+    }
+
+    /// A tighter limit never admits what a looser one refuses.
+    #[test]
+    fn tighter_is_never_kinder(value in -1.0f64..1.0, limit in -1.0f64..1.0, slack in 0.0f64..0.5) {
+        let at_most = |l: f64| Limits::at_most(mm(l), Grade::Shop).unwrap();
+        let value: Length = mm(value);
+        prop_assert!(!at_most(limit).admits(value) || at_most(limit + slack).admits(value));
+    }
+}
