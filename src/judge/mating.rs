@@ -1,10 +1,12 @@
 //! Does this part fit? Two members as measured, as limited, or as felt, against the windows that are published.
 
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Joint;
 use super::verdict::Verdict;
 use crate::Error;
+use crate::evidence::Evidence;
 use crate::fit::{Feature, HoleMember, ShaftMember, Wanted, fit_between};
 use crate::measure::{DecisionRule, Limits, Reading};
 use crate::quantity::{Length, mm};
@@ -57,6 +59,8 @@ pub struct FitQuestion {
     pub(super) joint: Joint,
     pub(super) hold: Hold,
     pub(super) hole: Option<HoleMember>,
+    pub(super) hole_owner: String,
+    pub(super) hole_evidence: Option<&'static Evidence>,
     pub(super) shaft: Option<ShaftMember>,
     pub(super) nominal: Option<Length>,
     pub(super) windows: Vec<Wanted>,
@@ -73,6 +77,8 @@ impl FitQuestion {
             joint,
             hold: joint.hold(),
             hole: None,
+            hole_owner: String::new(),
+            hole_evidence: None,
             shaft: None,
             nominal: None,
             windows: Vec::new(),
@@ -124,6 +130,8 @@ impl FitQuestion {
             .find(|w| w.shell == shell.code && w.window.is_known());
         if let Some(window) = printed {
             out.hole = Some(HoleMember::of_limits(Limits::of_size(&window.window))?);
+            out.hole_owner = String::from(&*window.owner);
+            out.hole_evidence = window.window.evidence();
         }
         Ok(out)
     }
