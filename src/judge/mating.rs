@@ -205,6 +205,14 @@ impl FitQuestion {
     /// # Errors
     /// Those of [`fit_between`] and of windows that are none.
     pub fn judge(&self) -> Result<Verdict, Error> {
+        let said = self.as_known()?;
+        Ok(match self.joint.caution() {
+            "" => said,
+            caution => said.minding(caution),
+        })
+    }
+
+    fn as_known(&self) -> Result<Verdict, Error> {
         let both = self.hole.as_ref().zip(self.shaft.as_ref());
         if let Some((hole, shaft)) = both {
             match fit_between(hole, shaft, self.rule) {
