@@ -55,6 +55,8 @@ extern crate alloc;
 #[cfg(feature = "std")]
 extern crate std;
 
+#[cfg(feature = "serde")]
+pub mod ask;
 mod error;
 pub mod evidence;
 pub mod face;

@@ -1,0 +1,57 @@
+//! Lines of the scripting contract, one core: simple questions, and a whole frame.
+//!
+//! `cargo bench --bench ask`. Target for simple questions: 200 000 lines a second on one core, so 5 microseconds a line.
+
+#![allow(clippy::expect_used)]
+
+use divan::counter::ItemsCount;
+use divan::{Bencher, black_box};
+use framegauge::ask::{Context, answer_line};
+
+fn main() {
+    divan::main();
+}
+
+const SIMPLE: [&str; 8] = [
+    r#"{"id":1,"ask":"thread_limits","thread":"M10x1-6H"}"#,
+    r#"{"id":2,"ask":"fit_limits","nominal":"42 mm","class":"N7"}"#,
+    r#"{"id":3,"ask":"hand","shell":"bsc","side":"drive"}"#,
+    r#"{"id":4,"ask":"convert","length":"1 3/8 in"}"#,
+    r#"{"id":5,"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","part":"12.0 +/- 0.1 mm"}"#,
+    r#"{"id":6,"ask":"pitch_mismatch","a":"M35x1","b":"1.370 in x 24 tpi BSC"}"#,
+    r#"{"id":7,"ask":"conform","readings":["41.975 +/- 0.004 mm"],"class":"42 N7"}"#,
+    r#"{"id":8,"ask":"fit_limits","nominal":42,"class":"N7"}"#,
+];
+
+#[divan::bench(args = SIMPLE)]
+fn simple(bencher: Bencher<'_, '_>, line: &str) {
+    let context = Context::default();
+    bencher
+        .counter(ItemsCount::new(1_usize))
+        .bench(|| answer_line(black_box(line), &context));
+}
+
+const IDENTIFY: &str = r#"{"id":9,"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#;
+
+#[divan::bench]
+fn identify(bencher: Bencher<'_, '_>) {
+    let context = Context::default();
+    bencher
+        .counter(ItemsCount::new(1_usize))
+        .bench(|| answer_line(black_box(IDENTIFY), &context));
+}
+
+#[divan::bench]
+fn prepare(bencher: Bencher<'_, '_>) {
+    let text = std::fs::read_to_string(concat!(
+        env!("CARGO_MANIFEST_DIR"),
+        "/examples/frames/painted_steel.toml"
+    ))
+    .expect("the sheet");
+    let sheet: toml::Table = toml::from_str(&text).expect("TOML");
+    let line = serde_json::json!({ "ask": "prepare", "sheet": sheet }).to_string();
+    let context = Context::default();
+    bencher
+        .counter(ItemsCount::new(1_usize))
+        .bench(|| answer_line(black_box(&line), &context));
+}

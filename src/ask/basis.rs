@@ -1,0 +1,212 @@
+//! What an answer rests on.
+
+use alloc::borrow::Cow;
+use alloc::vec::Vec;
+
+use serde::Serialize;
+
+use super::shape::Field;
+use crate::evidence::{Citation, Evidence, Grade, List, Text};
+use crate::fit::TableSource;
+
+/// What an answer rests on: the weakest grade, how it was derived, and what a reader should know.
+///
+/// ```
+/// use framegauge::{Grade, ask::Basis};
+/// let basis = Basis::reckoned("D2 = D - 3H/4");
+/// assert_eq!(basis.grade, Grade::Derived);
+/// ```
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Basis {
+    /// The weakest grade that the answer rests on. `shop` where the limits are the asker's own.
+    pub grade: Grade,
+    /// The grade in words.
+    pub words: &'static str,
+    /// The formula, where the answer was reckoned.
+    #[serde(skip_serializing_if = "text_is_empty")]
+    pub formula: Text,
+    /// What a reader should know besides.
+    #[serde(skip_serializing_if = "text_is_empty")]
+    pub note: Text,
+    /// Where the figures were read.
+    #[serde(skip)]
+    pub sources: List<Citation>,
+}
+
+/// Here `shop` is said of the asker's own readings and limits as well as of a shop's rows.
+const fn words(grade: Grade) -> &'static str {
+    match grade {
+        Grade::Shop => "your own figures",
+        other => other.words(),
+    }
+}
+
+fn text_is_empty(text: &Text) -> bool {
+    text.is_empty()
+}
+
+impl Basis {
+    /// Figures of this worth, read nowhere that is named: the asker's own limits and readings.
+    #[must_use]
+    pub const fn graded(grade: Grade) -> Self {
+        Self {
+            grade,
+            words: words(grade),
+            formula: Cow::Borrowed(""),
+            note: Cow::Borrowed(""),
+            sources: Cow::Borrowed(&[]),
+        }
+    }
+
+    /// A formula on what the asker gave.
+    #[must_use]
+    pub fn reckoned(formula: impl Into<Text>) -> Self {
+        Self {
+            formula: formula.into(),
+            ..Self::graded(Grade::Derived)
+        }
+    }
+
+    /// The same, with the formula.
+    #[must_use]
+    pub fn by(mut self, formula: impl Into<Text>) -> Self {
+        self.formula = formula.into();
+        self
+    }
+
+    /// The same, with a note.
+    #[must_use]
+    pub fn noting(mut self, note: impl Into<Text>) -> Self {
+        self.note = note.into();
+        self
+    }
+
+    pub(super) fn of(evidence: &'static Evidence) -> Self {
+        Self {
+            formula: Cow::Borrowed(evidence.formula()),
+            note: Cow::Borrowed(evidence.note()),
+            sources: Cow::Borrowed(evidence.sources()),
+            ..Self::graded(evidence.worth())
+        }
+    }
+
+    /// The same, no better than this.
+    pub(super) fn at_best(mut self, grade: Option<Grade>) -> Self {
+        if let Some(grade) = grade {
+            self.grade = self.grade.weaker(grade);
+            self.words = words(self.grade);
+        }
+        self
+    }
+
+    /// The same, with further sources, each named once.
+    pub(super) fn citing<'c>(mut self, sources: impl IntoIterator<Item = &'c Citation>) -> Self {
+        let mut all: Vec<Citation> = self.sources.into_owned();
+        for citation in sources {
+            if !all.contains(citation) {
+                all.push(citation.clone());
+            }
+        }
+        self.sources = Cow::Owned(all);
+        self
+    }
+
+    /// The same, with the tables of a room.
+    pub(super) fn with_tables(self, tables: &[TableSource]) -> Self {
+        let mut basis = self;
+        for table in tables {
+            basis = basis.at_best(Some(table.grade));
+            let known = crate::evidence::tables::SOURCES
+                .iter()
+                .find(|s| s.id == table.source);
+            if let Some(source) = known {
+                basis = basis.citing([&Citation::from_table(source, table.at)]);
+            }
+        }
+        basis
+    }
+}
+
+/// An answer with what it rests on: the fields of the answer, then `evidence` and `sources`.
+///
+/// ```
+/// use framegauge::ask::{Answered, Basis};
+/// use serde::Serialize;
+/// #[derive(Serialize)]
+/// struct Turns { turns: u32 }
+/// let answered = Answered { answer: Turns { turns: 7 }, basis: Basis::reckoned("length / pitch") };
+/// assert_eq!(
+///     serde_json::to_string(&answered).unwrap(),
+///     r#"{"turns":7,"evidence":{"grade":"derived","words":"derived","formula":"length / pitch"},"sources":[]}"#
+/// );
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub struct Answered<A> {
+    /// The answer.
+    pub answer: A,
+    /// What it rests on.
+    pub basis: Basis,
+}
+
+impl<A: Serialize> Serialize for Answered<A> {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        #[derive(Serialize)]
+        struct Flat<'a, A> {
+            #[serde(flatten)]
+            answer: &'a A,
+            evidence: &'a Basis,
+            sources: &'a [Citation],
+        }
+        Flat {
+            answer: &self.answer,
+            evidence: &self.basis,
+            sources: &self.basis.sources,
+        }
+        .serialize(serializer)
+    }
+}
+
+/// The fields that every answer carries besides its own.
+pub(super) const COMMON: [Field; 2] = [
+    Field {
+        name: "evidence",
+        words: "what the answer rests on: the weakest grade, the formula, a note",
+        shape: super::shape::Shape::Fields(&[
+            Field {
+                name: "grade",
+                words: "the weakest grade, strongest first: standard, agreeing, published, second_hand, derived, common_practice, memory, shop",
+                shape: super::shape::Shape::Word(grades),
+                needed: true,
+            },
+            Field {
+                name: "words",
+                words: "the grade in words",
+                shape: super::shape::Shape::Text { what: "text" },
+                needed: true,
+            },
+            Field {
+                name: "formula",
+                words: "how it was derived",
+                shape: super::shape::Shape::Text { what: "text" },
+                needed: false,
+            },
+            Field {
+                name: "note",
+                words: "what a reader should know besides",
+                shape: super::shape::Shape::Text { what: "text" },
+                needed: false,
+            },
+        ]),
+        needed: true,
+    },
+    Field {
+        name: "sources",
+        words: "titles of the sources, with the place in them",
+        shape: super::shape::Shape::List(&super::shape::Shape::Text { what: "text" }),
+        needed: true,
+    },
+];
+
+fn grades() -> Vec<alloc::string::String> {
+    super::read::known_words::<Grade>()
+}

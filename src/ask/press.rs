@@ -1,0 +1,358 @@
+//! `press`: what pressing one part into another does.
+
+use alloc::string::String;
+
+use super::form::{answer, question};
+use super::mate::{MemberOf, both, fit_of};
+use super::read::{Read, known_words, named, said_of, word, words};
+use super::shape::{Shape, told};
+use super::tree::Tree;
+use super::{Answered, Ask, Basis, Context, Refusal};
+use crate::fit::{
+    Caution, Fit, Friction, JointShape, Material, MaterialKind, PressJoint, PressReport,
+    RoughnessLoss,
+};
+use crate::measure::DecisionRule;
+use crate::quantity::{Length, Pressure, Ratio};
+use crate::standard::{Material as MaterialRow, MaterialKind as KindOfRow};
+use crate::{Error, ErrorKind};
+
+told! {
+    PressReport => Shape::Report { what: "pressures, stresses and forces: pressure_low_mpa, hub_bore_hoop_mpa, push_in_force_n, holding_force_n, slip_torque_n_m, elastic, cautions, …" },
+    Caution => Shape::Word(known_words::<Caution>),
+}
+
+/// A material: the code of a row of the tables or of the shop, or its constants.
+///
+/// In a question it is a text such as `al_6061_t6`, or an object with `name`, `kind`, `youngs_modulus`, `poisson` and
+/// `strength`.
+///
+/// ```
+/// use framegauge::ask::{MaterialOf, Read, Tree};
+/// let tree: Tree = serde_json::from_str(r#""al_6061_t6""#).unwrap();
+/// assert_eq!(MaterialOf::read(&tree).unwrap(), MaterialOf::Row("al_6061_t6".into()));
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub enum MaterialOf {
+    /// A row by its code.
+    Row(String),
+    /// Constants from a datasheet.
+    Stated(MaterialConstants),
+}
+
+question! {
+    /// Elastic constants of a material.
+    ///
+    /// ```
+    /// use framegauge::ask::{MaterialConstants, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"name":"invented alloy","kind":"metal","youngs_modulus":"70 GPa","poisson":0.33}"#).unwrap();
+    /// assert!(MaterialConstants::read(&tree).unwrap().strength.is_none());
+    /// ```
+    MaterialConstants {
+        /// Its name.
+        name: String,
+        /// Kind; the ring formula holds for metals, warns for plastics and refuses laminates.
+        kind: MaterialKind,
+        /// Young's modulus.
+        youngs_modulus: Pressure,
+        /// Poisson's number.
+        poisson: f64,
+        /// Yield strength; without it yield is not judged.
+        strength: Option<Pressure>,
+    }
+}
+
+impl Read for MaterialOf {
+    const SHAPE: Shape = Shape::Either(&[
+        Shape::Text {
+            what: "the code of a material, such as `al_6061_t6`",
+        },
+        MaterialConstants::SHAPE,
+    ]);
+
+    fn read(tree: &Tree<'_>) -> Result<Self, Error> {
+        match tree {
+            Tree::Fields(_) => MaterialConstants::read(tree).map(Self::Stated),
+            other => super::read::text(
+                other,
+                "the code of a material, or an object with its constants",
+            )
+            .map(|code| Self::Row(code.into())),
+        }
+    }
+}
+
+impl MaterialOf {
+    /// The material, and the basis with what its row rests on.
+    fn material(&self, context: &Context<'_>, basis: Basis) -> Result<(Material, Basis), Error> {
+        match self {
+            Self::Stated(given) => {
+                let own = |e: Error| {
+                    let field = String::from(e.field());
+                    named(&e, field)
+                };
+                let material = Material::new(
+                    given.name.clone(),
+                    given.kind,
+                    given.youngs_modulus,
+                    Ratio(given.poisson),
+                )
+                .map_err(own)?;
+                let material = match given.strength {
+                    Some(strength) => material.with_strength(strength).map_err(own)?,
+                    None => material,
+                };
+                Ok((material, basis.at_best(Some(crate::Grade::Shop))))
+            }
+            Self::Row(code) => {
+                let row = context
+                    .tables
+                    .find::<MaterialRow>(code)
+                    .map_err(|e| named(&e, ""))?;
+                let unknown = |what: &'static str, reason: &str| {
+                    Error::new(
+                        ErrorKind::NotTabulated,
+                        "",
+                        code,
+                        alloc::format!("no {what} is held for it: {reason}"),
+                        "state its constants: name, kind, youngs_modulus, poisson, strength",
+                    )
+                };
+                let kind = match row.kind {
+                    KindOfRow::Metal => MaterialKind::Metal,
+                    KindOfRow::Plastic => MaterialKind::Plastic,
+                    KindOfRow::Laminate => MaterialKind::Laminate,
+                };
+                // The lower of two published limits: what is not known is taken as weak, not as strong.
+                let low =
+                    |figure: &crate::Figure<Pressure>| figure.lower().or_else(|| figure.nominal());
+                let modulus = low(&row.youngs_modulus)
+                    .ok_or_else(|| unknown("modulus", row.youngs_modulus.reason()))?;
+                let poisson = row
+                    .poisson
+                    .as_ref()
+                    .and_then(|f| f.nominal().or_else(|| f.lower()))
+                    .ok_or_else(|| {
+                        unknown(
+                            "Poisson number",
+                            row.poisson.as_ref().map_or("", crate::Figure::reason),
+                        )
+                    })?;
+                let figures = [Some(&row.youngs_modulus), Some(&row.strength)];
+                let evidence = || {
+                    figures
+                        .into_iter()
+                        .flatten()
+                        .filter_map(crate::Figure::evidence)
+                        .chain(row.poisson.as_ref().and_then(crate::Figure::evidence))
+                };
+                let grade = evidence().map(crate::Evidence::worth).min();
+                let mut material = Material::new(row.name.clone(), kind, modulus, poisson)
+                    .map_err(|e| named(&e, ""))?;
+                if let Some(strength) = low(&row.strength) {
+                    material = material
+                        .with_strength(strength)
+                        .map_err(|e| named(&e, ""))?;
+                }
+                let material = match grade {
+                    Some(grade) => material.graded(grade),
+                    None => material,
+                };
+                let basis = basis
+                    .at_best(grade)
+                    .citing(evidence().flat_map(|e| e.sources()));
+                Ok((material, basis))
+            }
+        }
+    }
+}
+
+/// Rule of what the surfaces lose of an interference.
+///
+/// ```
+/// use framegauge::ask::{RoughnessRule, Read, Tree};
+/// let tree: Tree = serde_json::from_str(r#""din_7190""#).unwrap();
+/// assert_eq!(RoughnessRule::read(&tree).unwrap(), RoughnessRule::Din7190);
+/// ```
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
+)]
+#[strum(serialize_all = "snake_case")]
+pub enum RoughnessRule {
+    /// DIN 7190-1:2017: 0.8 (Rz + Rz), on diameter.
+    #[strum(serialize = "din_7190")]
+    Din7190,
+    /// A tenth of the roughness depth on each side: 0.2 (Rz + Rz), on diameter.
+    TenthOfDepth,
+}
+words!(RoughnessRule);
+
+question! {
+    /// Roughness of the two surfaces.
+    ///
+    /// ```
+    /// use framegauge::ask::{Roughness, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"shaft_rz":"3.2 um","hub_rz":6.3}"#).unwrap();
+    /// assert_eq!(Roughness::read(&tree).unwrap_err().field(), "hub_rz"); // no unit
+    /// ```
+    Roughness {
+        /// Rz of the inner part.
+        shaft_rz: Length,
+        /// Rz of the outer part.
+        hub_rz: Length,
+        /// Rule of the loss; DIN 7190 unless stated, the safer one for grip.
+        rule: Option<RoughnessRule>,
+    }
+}
+
+question! {
+    /// Friction of the joint.
+    ///
+    /// ```
+    /// use framegauge::ask::{FrictionOf, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"holding":0.06,"pressing":0.15}"#).unwrap();
+    /// assert_eq!(FrictionOf::read(&tree).unwrap().pressing, 0.15);
+    /// ```
+    FrictionOf {
+        /// The low value: what it holds.
+        holding: f64,
+        /// The high value: what pressing in needs.
+        pressing: f64,
+    }
+}
+
+question! {
+    /// `press`: what pressing a part into another does: forces, stress, yield.
+    ///
+    /// ```
+    /// use framegauge::ask::{Context, Question};
+    /// let question: Question = serde_json::from_str(
+    ///     r#"{"ask":"press","hole":{"readings":["43.98 +/- 0.005 mm"]},"shaft":{"readings":["44.05 +/- 0.005 mm"]},
+    ///         "hub_outside":"50 mm","shaft_bore":"41 mm","length":"10 mm","hub_material":"al_6061_t6",
+    ///         "shaft_material":"al_6061_t6","friction":{"holding":0.06,"pressing":0.15}}"#).unwrap();
+    /// let answer = serde_json::to_value(question.answer(&Context::default()).unwrap()).unwrap();
+    /// assert_eq!(answer["press"]["elastic"], true);
+    /// ```
+    PressIn {
+        /// The outer member: bore of the head tube or shell.
+        hole: MemberOf,
+        /// The inner member: cup or bearing.
+        shaft: MemberOf,
+        /// Outside diameter of the outer part.
+        hub_outside: Length,
+        /// Bore of the inner part; a solid part has none.
+        shaft_bore: Option<Length>,
+        /// Length of the joint.
+        length: Length,
+        /// Material of the outer part.
+        hub_material: MaterialOf,
+        /// Material of the inner part.
+        shaft_material: MaterialOf,
+        /// Friction, two values.
+        friction: FrictionOf,
+        /// Roughness of the surfaces; without it nothing is taken off.
+        roughness: Option<Roughness>,
+        /// Decision rule.
+        rule: Option<DecisionRule>,
+    }
+}
+
+answer! {
+    /// A pressed joint.
+    PressAnswer {
+        /// Whether both parts stay elastic; null where a strength is not known.
+        elastic: Option<bool>,
+        /// What the press does.
+        press: PressReport,
+        /// The fit that it was reckoned from.
+        fit: Fit,
+        /// Warnings, the frame maker's word first.
+        cautions: alloc::vec::Vec<Caution>,
+    }
+}
+
+impl Ask for PressIn {
+    type Answer = PressAnswer;
+
+    fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
+        let fit = fit_of(&self.hole, &self.shaft, self.rule)?;
+        let basis = Basis::reckoned("Lamé rings in plane stress; von Mises for yield")
+            .noting("the formulas stand in five engineering texts; axial stress, edge peaks and tube ovality are left out")
+            .at_best(fit.grade());
+        let (hub, basis) = self
+            .hub_material
+            .material(context, basis)
+            .map_err(|e| super::read::under(e, "hub_material"))?;
+        let (shaft, basis) = self
+            .shaft_material
+            .material(context, basis)
+            .map_err(|e| super::read::under(e, "shaft_material"))?;
+        let shape = JointShape {
+            diameter: fit.shaft().largest.value(),
+            shaft_bore: self.shaft_bore,
+            hub_outside: self.hub_outside,
+            length: self.length,
+        };
+        let names = [
+            ("hub outside", "hub_outside"),
+            ("shaft bore", "shaft_bore"),
+            ("joint length", "length"),
+            ("joint diameter", "shaft"),
+        ];
+        let joint = PressJoint::new(shape, &shaft, &hub).map_err(|e| {
+            let of_material = e.kind() == ErrorKind::NotApplicable;
+            match (e.field(), of_material) {
+                ("hub", true) => named(&e, "hub_material"),
+                ("shaft", true) => named(&e, "shaft_material"),
+                ("hub", false) => named(&e, "hub_outside"),
+                ("shaft", false) => named(&e, "shaft_bore"),
+                _ => said_of(&e, &names, "shaft"),
+            }
+        })?;
+        let friction = Friction::new(self.friction.holding, self.friction.pressing)
+            .map_err(|e| said_of(&e, &[], "friction"))?;
+        let roughness = match &self.roughness {
+            None => RoughnessLoss::None,
+            Some(Roughness {
+                shaft_rz,
+                hub_rz,
+                rule: Some(RoughnessRule::TenthOfDepth),
+            }) => RoughnessLoss::TenthOfDepth {
+                shaft_rz: *shaft_rz,
+                hub_rz: *hub_rz,
+            },
+            Some(Roughness {
+                shaft_rz, hub_rz, ..
+            }) => RoughnessLoss::Din7190 {
+                shaft_rz: *shaft_rz,
+                hub_rz: *hub_rz,
+            },
+        };
+        let (smallest, largest) = fit.press_range().map_err(|e| said_of(&e, &[], "shaft"))?;
+        let report = joint
+            .report(smallest, largest, friction, roughness)
+            .map_err(|e| {
+                said_of(
+                    &e,
+                    &[("roughness", "roughness"), ("friction", "friction")],
+                    "shaft",
+                )
+            })?;
+        let mut cautions = alloc::vec![Caution::MakerFirst];
+        for caution in report.cautions.iter().chain(fit.cautions()) {
+            if !cautions.contains(caution) {
+                cautions.push(*caution);
+            }
+        }
+        let basis = both(&self.hole, &self.shaft, basis).at_best(Some(report.grade));
+        Ok(Answered {
+            answer: PressAnswer {
+                elastic: report.elastic,
+                press: report,
+                fit,
+                cautions,
+            },
+            basis,
+        })
+    }
+}

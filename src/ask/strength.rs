@@ -1,0 +1,265 @@
+//! `engagement` and `strip`: how much of a thread bears, and what strips it.
+
+use super::form::{answer, question};
+use super::read::{named, said_of};
+use super::shape::{Shape, told};
+use super::{Answered, Ask, Basis, Context, Refusal};
+use crate::measure::Reading;
+use crate::quantity::{
+    BoreDiameter, Length, Pressure, Printed, Ratio, ShaftDiameter, mm, settled_mm,
+};
+use crate::thread::{
+    BasicDiameters, Designation, Member, MinimumMaterial, PercentConvention, Stripping,
+    ToleranceClass, flank_engagement, limits_of_size, thread_percent, usual_class,
+};
+use crate::{Error, ErrorKind, Grade};
+
+told! {
+    Stripping => Shape::Report { what: "areas, screw_force_n, hole_force_n, force_n, weaker" },
+}
+
+question! {
+    /// `engagement`: how much of a thread still bears on a screw, from the bore that is left.
+    ///
+    /// ```
+    /// use framegauge::{ask::{Ask, Bearing, Context}, mm};
+    /// let question = Bearing { thread: "M10x1".parse().unwrap(), bore: mm(9.3), screw_major: None };
+    /// assert!(question.answer(&Context::default()).unwrap().answer.percent_of_basic_height < 65.0);
+    /// ```
+    Bearing {
+        /// The thread.
+        thread: Designation,
+        /// Diameter over the crests of the hole.
+        bore: Length,
+        /// Diameter over the crests of the screw; the basic major diameter unless stated.
+        screw_major: Option<Length>,
+    }
+}
+
+answer! {
+    /// How much of a thread bears.
+    BearingAnswer {
+        /// Radial depth over which the flanks overlap.
+        depth_mm: f64,
+        /// The basic height of the form.
+        basic_height_mm: f64,
+        /// The overlap in percent of the basic height.
+        percent_of_basic_height: f64,
+        /// The same by the convention of tap-drill tables, where the form has one.
+        percent_of_tap_drill_table: Option<f64>,
+        /// What these two diameters cannot show.
+        caution: &'static str,
+    }
+}
+
+fn three_places(value: f64) -> f64 {
+    libm::round(value * 1e3) / 1e3 + 0.0
+}
+
+impl Ask for Bearing {
+    type Answer = BearingAnswer;
+
+    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
+        let size = &self.thread.size;
+        let bore = BoreDiameter::new(self.bore).map_err(|e| named(&e, "bore"))?;
+        let (screw, field) = match self.screw_major {
+            Some(screw) => (screw, "screw_major"),
+            None => (size.major(), "thread"),
+        };
+        let screw = ShaftDiameter::new(screw).map_err(|e| named(&e, field))?;
+        let of_thread = |e: Error| said_of(&e, &[], "thread");
+        let found = flank_engagement(size, screw, bore).map_err(of_thread)?;
+        let tap_drill = thread_percent(size, screw, bore, PercentConvention::TapDrillTable).ok();
+        let basic = BasicDiameters::of(size).map_err(of_thread)?;
+        Ok(Answered {
+            answer: BearingAnswer {
+                depth_mm: settled_mm(found.depth),
+                basic_height_mm: settled_mm(found.basic_height),
+                percent_of_basic_height: three_places(found.percent_of_basic_height),
+                percent_of_tap_drill_table: tap_drill.map(three_places),
+                caution: found.caution,
+            },
+            basis: Basis::of(basic.evidence())
+                .at_best(Some(Grade::Derived))
+                .by(
+                "(screw over crests - hole over crests) / 2, against the basic height of the form",
+            ),
+        })
+    }
+}
+
+question! {
+    /// Diameters of a pair as measured.
+    ///
+    /// ```
+    /// use framegauge::ask::{MeasuredPair, Read, Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"screw_major":"9.9 +/- 0.01 mm","screw_pitch_diameter":"9.3 +/- 0.01 mm","hole_pitch_diameter":"9.7 +/- 0.01 mm"}"#).unwrap();
+    /// assert_eq!(MeasuredPair::read(&tree).unwrap_err().field(), "hole_minor");
+    /// ```
+    MeasuredPair {
+        /// Over the crests of the screw.
+        screw_major: Reading,
+        /// Pitch diameter of the screw.
+        screw_pitch_diameter: Reading,
+        /// Pitch diameter of the hole.
+        hole_pitch_diameter: Reading,
+        /// Over the crests of the hole.
+        hole_minor: Reading,
+    }
+}
+
+question! {
+    /// `strip`: what strips a thread, and at which force.
+    ///
+    /// ```
+    /// use framegauge::{ask::{Ask, Context, Strip}, mm, mpa};
+    /// let question = Strip {
+    ///     thread: "M10x1".parse().unwrap(), engagement: mm(8.0), hole_depth: None, screw_shear_strength: mpa(480.0),
+    ///     hole_shear_strength: mpa(180.0), screw_class: None, hole_class: None, measured: None, nut_factor: None,
+    /// };
+    /// assert!(question.answer(&Context::default()).is_ok());
+    /// ```
+    Strip {
+        /// The thread.
+        thread: Designation,
+        /// Length over which the threads engage.
+        engagement: Length,
+        /// Depth of the hole, where it may be the shorter.
+        hole_depth: Option<Length>,
+        /// Shear strength of the screw's metal.
+        screw_shear_strength: Pressure,
+        /// Shear strength of the hole's metal.
+        hole_shear_strength: Pressure,
+        /// Class of the screw; the usual one unless stated.
+        screw_class: Option<ToleranceClass>,
+        /// Class of the hole; the usual one unless stated.
+        hole_class: Option<ToleranceClass>,
+        /// The pair as measured, instead of the worst pair that the classes allow.
+        measured: Option<MeasuredPair>,
+        /// Factor between torque and force, 0.05 to 0.6, where the torque is wanted; it depends on lubricant and coating.
+        nut_factor: Option<f64>,
+    }
+}
+
+answer! {
+    /// What strips.
+    StripAnswer {
+        /// Areas, forces, and which member goes first.
+        strips: Stripping,
+        /// The tightening torque at which it strips, where a nut factor was given.
+        torque_n_m: Option<f64>,
+        /// What is left out.
+        caution: &'static str,
+    }
+}
+
+impl Strip {
+    fn pair(&self) -> Result<(MinimumMaterial, Basis), Error> {
+        let size = &self.thread.size;
+        let by = "shear cylinders of both members at the least overlap that the pair allows";
+        if let Some(measured) = &self.measured {
+            if let Some(field) = [
+                ("screw_class", self.screw_class),
+                ("hole_class", self.hole_class),
+            ]
+            .iter()
+            .find_map(|(name, class)| class.map(|_| *name))
+            {
+                return Err(Error::new(
+                    ErrorKind::Contradiction,
+                    field,
+                    "",
+                    "the pair is measured, so a class adds nothing",
+                    "state classes or measured diameters",
+                ));
+            }
+            let names = [
+                ("screw major", "screw_major"),
+                ("screw pitch", "screw_pitch_diameter"),
+                ("hole pitch", "hole_pitch_diameter"),
+                ("hole minor", "hole_minor"),
+            ];
+            let pair = MinimumMaterial::measured(
+                size,
+                measured.screw_major.value(),
+                measured.screw_pitch_diameter.value(),
+                measured.hole_pitch_diameter.value(),
+                measured.hole_minor.value(),
+            )
+            .map_err(|e| {
+                if e.field().contains("thread") {
+                    said_of(&e, &[], "thread")
+                } else {
+                    said_of(&e, &names, "screw_major").within("measured")
+                }
+            })?;
+            return Ok((pair, Basis::reckoned(by).at_best(Some(pair.grade()))));
+        }
+        let limits = |class: Option<ToleranceClass>, member: Member, field: &'static str| {
+            let class = match class {
+                Some(class) => class,
+                None => match self.thread.class {
+                    Some(class) if class.member() == member => class,
+                    _ => usual_class(size, member).ok_or_else(|| {
+                        Error::new(
+                            ErrorKind::NotTabulated,
+                            "thread",
+                            self.thread,
+                            "no limits of this form were found in any source",
+                            "give the diameters as `measured`",
+                        )
+                    })?,
+                },
+            };
+            limits_of_size(size, &class).map_err(|e| said_of(&e, &[("class", field)], "thread"))
+        };
+        let screw = limits(self.screw_class, Member::External, "screw_class")?;
+        let hole = limits(self.hole_class, Member::Internal, "hole_class")?;
+        let pair = MinimumMaterial::of_limits(&screw, &hole).map_err(|e| {
+            said_of(
+                &e,
+                &[("screw", "screw_class"), ("hole", "hole_class")],
+                "thread",
+            )
+        })?;
+        let basis = Basis::of(screw.evidence())
+            .by(by)
+            .at_best(Some(pair.grade()))
+            .citing(hole.evidence().sources());
+        Ok((pair, basis))
+    }
+}
+
+impl Ask for Strip {
+    type Answer = StripAnswer;
+
+    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
+        let (pair, basis) = self.pair()?;
+        let names = [
+            ("screw shear", "screw_shear_strength"),
+            ("hole shear", "hole_shear_strength"),
+            ("hole depth", "hole_depth"),
+        ];
+        let strips = pair
+            .stripping(
+                self.engagement,
+                self.hole_depth,
+                self.screw_shear_strength,
+                self.hole_shear_strength,
+            )
+            .map_err(|e| said_of(&e, &names, "engagement"))?;
+        let torque = self
+            .nut_factor
+            .map(|factor| strips.torque(&self.thread.size, Ratio(factor)))
+            .transpose()
+            .map_err(|e| said_of(&e, &[], "nut_factor"))?;
+        Ok(Answered {
+            answer: StripAnswer {
+                strips,
+                torque_n_m: torque.map(|t| settled_mm(mm(t.in_unit()))),
+                caution: "bell-mouthed, worn and crossed threads strip earlier; never torque to this figure, the maker's torque goes first",
+            },
+            basis: basis.at_best(Some(Grade::Derived)),
+        })
+    }
+}

@@ -1,0 +1,90 @@
+//! The forms that the contract pins, and figures whose source is not this library.
+
+use serde_json::json;
+
+use crate::reply;
+
+/// ISO 965-1:1998 by way of ISO 724 basic sizes: the limits of M10x1-6H as every table of limits prints them.
+#[test]
+fn thread_limits() {
+    let answer = &reply(r#"{"id":1,"ask":"thread_limits","thread":"M10x1-6H"}"#)["answer"];
+    assert_eq!(
+        answer["pitch_diameter_mm"],
+        json!({"min": 9.35, "max": 9.5})
+    );
+    assert_eq!(
+        answer["minor_diameter_mm"],
+        json!({"min": 8.917, "max": 9.153})
+    );
+    assert_eq!(
+        answer["major_diameter_mm"],
+        json!({"min": 10.0, "max": null})
+    );
+    assert_eq!(answer["evidence"]["grade"], "standard");
+    assert!(answer["sources"][0].as_str().unwrap().contains("965-1"));
+}
+
+/// ISO 286-2: N7 over 30 up to 50 mm is -8/-33 micrometres.
+#[test]
+fn fit_limits() {
+    let text = framegauge::ask::answer_line(
+        r#"{"id":2,"ask":"fit_limits","nominal":"42 mm","class":"N7"}"#,
+        &framegauge::ask::Context::default(),
+    )
+    .json;
+    let start =
+        r#"{"id":2,"answer":{"lower_um":-33,"upper_um":-8,"min_mm":41.967,"max_mm":41.992,"#;
+    assert!(text.starts_with(start), "{text}");
+}
+
+#[test]
+fn identify() {
+    let answer = &reply(
+        r#"{"id":3,"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#,
+    )["answer"];
+    let outcome = answer["outcome"].as_str().unwrap();
+    assert!(["identified", "ambiguous", "unlisted", "cannot_tell"].contains(&outcome));
+    let candidates = answer["candidates"].as_array().unwrap();
+    assert!(
+        candidates
+            .iter()
+            .all(|c| c["code"].is_string() && c["share"].is_number())
+    );
+    let next = answer["next"].as_array().unwrap();
+    assert!(
+        next.iter()
+            .all(|n| n["measure"].is_string() && n["separates"].is_array())
+    );
+    // DIN ISO 6696 names the two 1.37 in threads as interchangeable.
+    assert_eq!(answer["between"], json!(["iso_6696", "bsc"]));
+    assert_eq!(answer["interchange"], true);
+}
+
+#[test]
+fn hand() {
+    let answer = &reply(r#"{"id":4,"ask":"hand","shell":"bsc","side":"drive"}"#)["answer"];
+    let got = ["hand", "tighten", "loosen"].map(|field| answer[field].as_str().unwrap());
+    assert_eq!(got, ["left", "counter-clockwise", "clockwise"]);
+}
+
+#[test]
+fn errors_have_four_parts() {
+    let json = reply(r#"{"id":9,"ask":"fit_limits","nominal":42,"class":"N7"}"#);
+    assert_eq!(json["id"], 9);
+    let parts: Vec<&String> = json["error"].as_object().unwrap().keys().collect();
+    assert_eq!(parts, ["field", "kind", "message", "remedy"]);
+}
+
+/// A textbook of the trade: 25.4 mm to the inch; a shim's wall is half the difference of the diameters.
+#[test]
+fn plain_arithmetic() {
+    assert_eq!(
+        reply(r#"{"ask":"convert","length":"1 3/8 in"}"#)["answer"]["mm"],
+        34.925
+    );
+    let shim = reply(
+        r#"{"ask":"shim","bore":["27.40 +/- 0.02 mm"],"post":["27.00 +/- 0.02 mm"],"nominal":"27.2 mm","clearance":"0 mm to 0.1 mm"}"#,
+    );
+    assert_eq!(shim["answer"]["shim_wall_mm"], 0.2);
+    assert_eq!(shim["answer"]["out"], "both");
+}
