@@ -1,7 +1,7 @@
 //! Checking what somebody states: a rule of thumb, a row of a table, two pitches of one size, a circumference.
 
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::Finding;
@@ -321,7 +321,7 @@ pub fn post_by_tape(circumference: &Reading) -> Result<Verdict, Error> {
     let names: Vec<&str> = sizes.iter().map(|p| p.code.as_ref()).collect();
     let found = match names.as_slice() {
         [] => String::from("no listed size lies there"),
-        [only] => format!("{only}"),
+        [only] => only.to_string(),
         several => several.join(" or "),
     };
     let mut sentence = format!(

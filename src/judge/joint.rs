@@ -70,6 +70,23 @@ impl Joint {
         }
     }
 
+    /// What to mind at this joint whatever the verdict; empty for a joint that carries nobody.
+    #[must_use]
+    pub const fn caution(self) -> &'static str {
+        match self {
+            Self::HeadCup | Self::CrownRace | Self::IntegratedBearing | Self::Quill => {
+                "steering: must not be ridden before the fit is shown by the parts themselves; the maker's written limits come first; when in doubt, hand over to a qualified workshop"
+            }
+            Self::Seatpost => {
+                "a loose or short post can break the tube and hurt the rider: the marks on post and frame and the maker's written limits come first"
+            }
+            Self::PressShell | Self::DirectBearing => {
+                "the frame and component maker's written limits come first; a laminate shell is not cut or forced without the maker's consent"
+            }
+            Self::Other => "",
+        }
+    }
+
     const fn row_words(self) -> &'static str {
         match self {
             Self::HeadCup => "cup in head tube",

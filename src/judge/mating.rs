@@ -1,10 +1,12 @@
 //! Does this part fit? Two members as measured, as limited, or as felt, against the windows that are published.
 
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Joint;
 use super::verdict::Verdict;
 use crate::Error;
+use crate::evidence::Evidence;
 use crate::fit::{Feature, HoleMember, ShaftMember, Wanted, fit_between};
 use crate::measure::{DecisionRule, Limits, Reading};
 use crate::quantity::{Length, mm};
@@ -57,6 +59,8 @@ pub struct FitQuestion {
     pub(super) joint: Joint,
     pub(super) hold: Hold,
     pub(super) hole: Option<HoleMember>,
+    pub(super) hole_owner: String,
+    pub(super) hole_evidence: Option<&'static Evidence>,
     pub(super) shaft: Option<ShaftMember>,
     pub(super) nominal: Option<Length>,
     pub(super) windows: Vec<Wanted>,
@@ -73,6 +77,8 @@ impl FitQuestion {
             joint,
             hold: joint.hold(),
             hole: None,
+            hole_owner: String::new(),
+            hole_evidence: None,
             shaft: None,
             nominal: None,
             windows: Vec::new(),
@@ -124,6 +130,8 @@ impl FitQuestion {
             .find(|w| w.shell == shell.code && w.window.is_known());
         if let Some(window) = printed {
             out.hole = Some(HoleMember::of_limits(Limits::of_size(&window.window))?);
+            out.hole_owner = String::from(&*window.owner);
+            out.hole_evidence = window.window.evidence();
         }
         Ok(out)
     }
@@ -197,6 +205,14 @@ impl FitQuestion {
     /// # Errors
     /// Those of [`fit_between`] and of windows that are none.
     pub fn judge(&self) -> Result<Verdict, Error> {
+        let said = self.as_known()?;
+        Ok(match self.joint.caution() {
+            "" => said,
+            caution => said.minding(caution),
+        })
+    }
+
+    fn as_known(&self) -> Result<Verdict, Error> {
         let both = self.hole.as_ref().zip(self.shaft.as_ref());
         if let Some((hole, shaft)) = both {
             match fit_between(hole, shaft, self.rule) {

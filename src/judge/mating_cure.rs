@@ -5,7 +5,7 @@ use super::mating::FitQuestion;
 use super::verdict::{NOTHING, NextStep, Verdict, Worked};
 use crate::fit::{Fit, MemberFinding};
 use crate::measure::{Outcome, Reading, settled_cmp};
-use crate::quantity::{in_mm, mm};
+use crate::quantity::{in_mm, mm, settled_mm};
 use crate::standard::{Hold, Row, Seatpost};
 use alloc::format;
 use alloc::string::String;
@@ -47,7 +47,13 @@ impl FitQuestion {
     }
 
     /// Cures and the next measurement.
-    pub(super) fn open(&self, mut said: Verdict, fit: &Fit) -> Verdict {
+    pub(super) fn open(
+        &self,
+        mut said: Verdict,
+        fit: &Fit,
+        named: bool,
+        sentence: &mut String,
+    ) -> Verdict {
         let gap = fit.tightest().value();
         if self.joint == Joint::Seatpost
             && said.outcome == Outcome::NonconformityShown
@@ -71,6 +77,11 @@ impl FitQuestion {
                 )
                 .is_gt()
             {
+                sentence.push_str(&format!(
+                    " Try a post of {:.1} mm first, which leaves {} by its nominal size.",
+                    settled_mm(size),
+                    in_mm(fits.value() - size)
+                ));
                 said = said
                     .with(Worked::length(
                         "post size to try first",
@@ -83,6 +94,18 @@ impl FitQuestion {
                         "smallest bore less its nominal size",
                     ));
             }
+        }
+        if let Some(wall) = said.millimetres("shim wall") {
+            sentence.push_str(&format!(
+                " For the present post a shim has a wall of {wall:.3} mm: half the gap."
+            ));
+        }
+        if said.outcome == Outcome::Undecided && !named {
+            said = said.then(NextStep::new(
+                "the fit that the maker of the part wants",
+                "no limit is published for this joint",
+                "part maker, frame maker",
+            ));
         }
         if said.outcome == Outcome::Undecided
             || fit.cautions().contains(&crate::fit::Caution::ShapeAtLeast)

@@ -6,7 +6,7 @@ use super::verdict::{NOTHING, Verdict, Worked};
 use super::words::capital;
 use super::{Finding, fit_words};
 use crate::Error;
-use crate::evidence::Grade;
+use crate::evidence::{Evidence, Grade};
 use crate::fit::{Conformance, Fit, HoleMember, MemberFinding, ShaftMember, Wanted, fit_between};
 use crate::measure::{Bound, Decision, Limits, Outcome, decide, settled_cmp};
 use crate::quantity::{Length, in_mm, settled_mm};
@@ -34,11 +34,21 @@ impl FitQuestion {
             hole = hole.with_nominal(nominal)?;
         }
         let fit = fit_between(&hole, shaft, self.rule)?;
-        let (decide_by, beside, quotes) = self.sort_windows(&fit)?;
+        let Sorted {
+            first: decide_by,
+            rest: beside,
+            quotes,
+        } = self.sort_windows(&fit)?;
         let mut findings: Vec<Finding> = [fit.hole(), fit.shaft()]
             .into_iter()
-            .filter_map(|m| member(m))
+            .filter_map(member)
             .collect();
+        for found in findings.iter_mut().filter(|f| f.what == "hole") {
+            found.owner.clone_from(&self.hole_owner);
+            found
+                .sources
+                .extend(self.hole_evidence.iter().flat_map(|e| e.sources()).cloned());
+        }
         let place = self.joint.words();
         let envelope = if decide_by.is_empty() {
             self.envelope(&fit, &beside, place)?
@@ -46,17 +56,14 @@ impl FitQuestion {
             None
         };
         let named = !decide_by.is_empty() || envelope.is_some();
-        findings.extend(decide_by.iter().map(|(w, c)| held(&fit, place, w, c)));
+        findings.extend(decide_by.iter().map(|w| w.finding(&fit, place)));
         findings.extend(envelope);
         findings.extend(self.by_design(&fit, named)?);
         if self.coated.contains(&true) {
             findings = findings.into_iter().map(|f| self.on_paint(f)).collect();
         }
         let mut said = Verdict::from_findings(place, findings);
-        said.beside = beside
-            .iter()
-            .map(|(w, c)| held(&fit, place, w, c))
-            .collect();
+        said.beside = beside.iter().map(|w| w.finding(&fit, place)).collect();
         said.beside.extend(quotes);
         let conflict = conflicting(said.findings.iter().chain(&said.beside));
         said = self.numbers(said, &fit);
@@ -66,7 +73,7 @@ impl FitQuestion {
             sentence.push_str(" The published windows disagree: the maker of the part decides.");
         }
         said = self.blame(said, &fit, &mut sentence);
-        said = self.open(said, &fit);
+        said = self.open(said, &fit, named, &mut sentence);
         for caution in fit.cautions() {
             said.cautions.push(caution.words().into());
         }
@@ -74,80 +81,76 @@ impl FitQuestion {
     }
 
     /// Deciding windows, others, and figures that can only be quoted.
-    #[expect(
-        clippy::type_complexity,
-        reason = "three lists, named where they are taken apart"
-    )]
-    fn sort_windows(
-        &self,
-        fit: &Fit,
-    ) -> Result<
-        (
-            Vec<(Wanted, Conformance)>,
-            Vec<(Wanted, Conformance)>,
-            Vec<Finding>,
-        ),
-        Error,
-    > {
+    fn sort_windows(&self, fit: &Fit) -> Result<Sorted, Error> {
         let rows: Vec<&'static FitWindow> = self.joint.windows(self.nominal_of(fit)).collect();
-        let each = |list: Vec<Wanted>| -> Result<Vec<_>, Error> {
-            list.into_iter()
-                .map(|w| fit.against(&w).map(|c| (w, c)))
+        let of = |maker: bool| -> Result<Vec<Held>, Error> {
+            rows.iter()
+                .filter(|w| from_maker(w) == maker)
+                .filter_map(|w| Some((wanted(w)?, w.window.evidence())))
+                .map(|(wanted, evidence)| Held::of(fit, wanted, evidence))
                 .collect()
         };
-        let of = |maker: bool| {
-            rows.iter()
-                .filter(move |w| from_maker(w) == maker)
-                .filter_map(|w| wanted(w))
-        };
-        let (first, rest): (Vec<Wanted>, Vec<Wanted>) = if self.windows.is_empty() {
-            (of(true).collect(), of(false).collect())
-        } else {
-            (self.windows.clone(), of(true).chain(of(false)).collect())
-        };
-        Ok((each(first)?, each(rest)?, quoted(self.joint.words(), &rows)))
+        let quotes = quoted(self.joint.words(), &rows);
+        if self.windows.is_empty() {
+            return Ok(Sorted {
+                first: of(true)?,
+                rest: of(false)?,
+                quotes,
+            });
+        }
+        let own: Vec<Held> = self
+            .windows
+            .iter()
+            .map(|w| Held::of(fit, w.clone(), None))
+            .collect::<Result<_, _>>()?;
+        let mut rest = of(true)?;
+        rest.extend(of(false)?);
+        Ok(Sorted {
+            first: own,
+            rest,
+            quotes,
+        })
     }
 
-    /// Where nobody with a say prints a window, the span of all opinions: outside it nobody agrees.
-    fn envelope(
-        &self,
-        fit: &Fit,
-        windows: &[(Wanted, Conformance)],
-        place: &str,
-    ) -> Result<Option<Finding>, Error> {
-        let Some((first, _)) = windows.first() else {
+    /// Where nobody with a say prints a window, the span of all opinions: outside it nobody agrees. Remembered windows are
+    /// left out where anything was read.
+    fn envelope(&self, fit: &Fit, windows: &[Held], place: &str) -> Result<Option<Finding>, Error> {
+        let read = |w: &&Held| w.wanted.limits.grade() > Grade::Memory;
+        let Some(first) = windows.iter().find(read).or(windows.first()) else {
             return Ok(None);
         };
-        let same: Vec<&Wanted> = windows
+        let any_read = windows.iter().any(|w| read(&w));
+        let same: Vec<&Held> = windows
             .iter()
-            .map(|(w, _)| w)
-            .filter(|w| w.sense == first.sense)
+            .filter(|w| w.wanted.sense == first.wanted.sense && (!any_read || read(w)))
             .collect();
         let far = |pick: fn(&Limits) -> Bound, larger: bool| {
             same.iter()
-                .filter_map(|w| pick(&w.limits).known())
-                .reduce(|a, b| {
-                    if settled_cmp(a, b).is_gt() == larger {
-                        a
-                    } else {
-                        b
-                    }
+                .map(|w| pick(&w.wanted.limits))
+                .reduce(|a, b| match (a, b) {
+                    (Bound::At(x), Bound::At(y)) if settled_cmp(x, y).is_gt() == larger => a,
+                    (Bound::At(_), Bound::At(_)) => b,
+                    // A side that one of them leaves open is open.
+                    (Bound::At(_), open) | (open, _) => open,
                 })
+                .unwrap_or(Bound::Open)
         };
-        let lower = far(Limits::lower, false).map_or(Bound::Open, Bound::At);
-        let upper = far(Limits::upper, true).map_or(Bound::Open, Bound::At);
+        let (lower, upper) = (far(Limits::lower, false), far(Limits::upper, true));
         let grade = same
             .iter()
-            .map(|w| w.limits.grade())
+            .map(|w| w.wanted.limits.grade())
             .min()
             .unwrap_or(Grade::Memory);
         let span = Wanted {
-            sense: first.sense,
+            sense: first.wanted.sense,
             limits: Limits::new(lower, upper, grade)?,
             owner: "the span of every published opinion".into(),
         };
         let conformance = fit.against(&span)?;
-        Ok(Some(held(fit, place, &span, &conformance)))
+        let found = held(fit, place, &span, &conformance);
+        Ok(Some(
+            same.iter().fold(found, |f, w| f.resting_on(w.evidence)),
+        ))
     }
 
     /// A press fit must press and a slip fit must not; nobody needs to publish that. How much is another matter.
@@ -305,6 +308,34 @@ impl FitQuestion {
                 String::from(": too close to a limit for these readings to settle.")
             }
         }
+    }
+}
+
+/// Windows that decide, those beside, and figures that can only be quoted.
+struct Sorted {
+    first: Vec<Held>,
+    rest: Vec<Held>,
+    quotes: Vec<Finding>,
+}
+
+/// A fit held against one window.
+struct Held {
+    wanted: Wanted,
+    conformance: Conformance,
+    evidence: Option<&'static Evidence>,
+}
+
+impl Held {
+    fn of(fit: &Fit, wanted: Wanted, evidence: Option<&'static Evidence>) -> Result<Self, Error> {
+        let conformance = fit.against(&wanted)?;
+        Ok(Self {
+            wanted,
+            conformance,
+            evidence,
+        })
+    }
+    fn finding(&self, fit: &Fit, place: &str) -> Finding {
+        held(fit, place, &self.wanted, &self.conformance).resting_on(self.evidence)
     }
 }
 

@@ -294,6 +294,9 @@ impl core::fmt::Display for Verdict {
         for found in &self.beside {
             writeln!(f, "- beside: {}: {}", found.what, found.words)?;
         }
+        if let Some(weakest) = self.weakest {
+            writeln!(f, "- weakest evidence: {}", weakest.words())?;
+        }
         for next in &self.next {
             writeln!(f, "- next: {next}")?;
         }
