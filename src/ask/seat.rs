@@ -14,7 +14,7 @@ use crate::fit::{
     ShaftMember, SizeReading, Wanted, fit_between, insertion,
 };
 use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading};
-use crate::quantity::{Length, ShaftDiameter, settled_mm};
+use crate::quantity::{Length, ShaftDiameter, mm, settled_mm};
 use crate::standard::{InsertionRule, Seatpost};
 use crate::{Error, ErrorKind, Figure, Grade};
 
@@ -184,14 +184,14 @@ question! {
     /// ```
     /// use framegauge::{ask::{Ask, Context, Insert}, mm};
     /// let question = Insert { post: mm(27.2), junction: None, rules: vec![], written: vec![], inserted: None, rule: None };
-    /// assert_eq!(question.answer(&Context::default()).unwrap().answer.depth_mm, 68.0);
+    /// assert_eq!(question.answer(&Context::default()).unwrap().answer.depth_mm, 90.0);
     /// ```
     Insert {
         /// Diameter of the post.
         post: Length,
         /// Depth of the lower edge of the junction with top tube and seat stays, from the top of the seat tube.
         junction: Option<Length>,
-        /// Codes of the rules that apply; `mark_two_diameters`, `bicycle_maker_2_5_diameters` and `below_junction` unless stated.
+        /// Codes of the rules that apply. Unless stated: `mark_two_diameters`, `bicycle_maker_2_5_diameters`, `below_junction`, `below_top_tube_weld` and `total_with_weld_rule`.
         rules: Vec<String>,
         /// Depths that frame or post maker write. They go first.
         written: Vec<WrittenDepth>,
@@ -214,10 +214,12 @@ answer! {
     }
 }
 
-const USUAL_RULES: [&str; 3] = [
+const USUAL_RULES: [&str; 5] = [
     "mark_two_diameters",
     "bicycle_maker_2_5_diameters",
     "below_junction",
+    "below_top_tube_weld",
+    "total_with_weld_rule",
 ];
 
 /// The rule of a row, and what it is worth.
@@ -225,6 +227,8 @@ fn rule_of(row: &InsertionRule) -> Option<Result<Rule, Error>> {
     let below = row.code.starts_with("below_");
     let least = |figure: &Figure<Length>| figure.lower().or_else(|| figure.nominal());
     let depth = match (row.depth.as_ref().and_then(least), &row.times_diameter) {
+        // The figure of this row is what the whole insertion can come to, not a distance below the junction.
+        (Some(_), _) if row.code == "below_junction" => RuleDepth::BelowJunction(mm(0.0)),
         (Some(depth), _) if below => RuleDepth::BelowJunction(depth),
         (Some(depth), _) => RuleDepth::Fixed(depth),
         (None, Some(times)) => RuleDepth::Diameters(times.lower().or_else(|| times.nominal())?.0),

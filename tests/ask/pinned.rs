@@ -88,3 +88,12 @@ fn plain_arithmetic() {
     assert_eq!(shim["answer"]["shim_wall_mm"], 0.2);
     assert_eq!(shim["answer"]["out"], "both");
 }
+
+/// Practitioners' case D14 (trade rule, one author): 90 mm where the weld ends at 50 mm, 105 mm where it ends at 80 mm.
+#[test]
+fn insertion_of_a_post() {
+    for (junction, depth) in [(50, 90.0), (80, 105.0)] {
+        let line = format!(r#"{{"ask":"insertion","post":"27.2 mm","junction":"{junction} mm"}}"#);
+        assert_eq!(reply(&line)["answer"]["depth_mm"], json!(depth));
+    }
+}
