@@ -47,11 +47,7 @@ fn words_of(plan: &Plan, interface: Interface) -> String {
         .collect()
 }
 
-fn step(
-    plan: &Plan,
-    interface: Interface,
-    operation: Operation,
-) -> &framegauge::prep::Step {
+fn step(plan: &Plan, interface: Interface, operation: Operation) -> &framegauge::prep::Step {
     plan.steps
         .iter()
         .find(|s| s.interface == interface && s.operation == operation)
@@ -525,11 +521,20 @@ fn ends_are_kept_apart() {
 
 fn job(text: &str) -> Record {
     let tables = Tables::ours();
-    record(&sheet(text).read_with(tables).unwrap_or_else(|e| panic!("{e:?}")), tables)
+    record(
+        &sheet(text)
+            .read_with(tables)
+            .unwrap_or_else(|e| panic!("{e:?}")),
+        tables,
+    )
 }
 
 fn progress(record: &Record, interface: Interface) -> (Progress, String) {
-    let entry = record.entries.iter().find(|e| e.interface == interface).unwrap();
+    let entry = record
+        .entries
+        .iter()
+        .find(|e| e.interface == interface)
+        .unwrap();
     (entry.progress, entry.words.clone())
 }
 
@@ -549,28 +554,53 @@ fn the_record_of_a_first_pass() {
         assert_eq!(progress(&record, interface).0, expected, "{interface:?}");
     }
     // Narrowest place before 27.02 mm, after 27.21 mm: readings of the sheet, subtracted.
-    let tube = record.entries.iter().find(|e| e.interface == Interface::SeatTube).unwrap();
+    let tube = record
+        .entries
+        .iter()
+        .find(|e| e.interface == Interface::SeatTube)
+        .unwrap();
     assert!((settled_mm(tube.removed[0].value()) - 0.19).abs() < 1e-9);
     // Highest probe before 0.055 mm, after -0.102 mm; the plan asked for less.
     let (_, words) = progress(&record, Interface::Brake(0));
-    assert!(words.contains("more came off than was planned (0.157 mm"), "{words}");
+    assert!(
+        words.contains("more came off than was planned (0.157 mm"),
+        "{words}"
+    );
     let page = record.markdown();
-    assert!(page.contains("Invented data") && page.contains("| seat tube | done |"), "{page}");
-    assert!(record.entries.iter().all(|e| e.progress != Progress::Planned || e.after.is_empty()));
+    assert!(
+        page.contains("Invented data") && page.contains("| seat tube | done |"),
+        "{page}"
+    );
+    assert!(
+        record
+            .entries
+            .iter()
+            .all(|e| e.progress != Progress::Planned || e.after.is_empty())
+    );
 }
 
 /// Without readings after it nothing is called done, and equal readings say that nothing came off.
 #[test]
 fn nothing_is_done_by_itself() {
     let before = job(&frame("painted_steel"));
-    assert!(before.entries.iter().all(|e| e.progress != Progress::Done && e.after.is_empty()));
+    assert!(
+        before
+            .entries
+            .iter()
+            .all(|e| e.progress != Progress::Done && e.after.is_empty())
+    );
     let bore = "\"10 mm deep, 0 deg: 27.10 mm\", \"60 mm deep, 0 deg: 27.12 mm\"";
     let text = format!(
         "format = 1\nframe = \"f\"\nmaterial = \"steel\"\n[instruments]\ninside = \"telescoping_gauge\"\n[seat_tube]\nbelieved = \"27.2\"\ncoating = \"overspray\"\nclear_depth = \"210 mm\"\nbore = [{bore}]\nafter = [{bore}]\n"
     );
     let same = job(&text);
     let tube = &same.entries[0];
-    assert!(tube.after.iter().any(|f| f.words.contains("nothing that these readings can see came off")), "{tube:#?}");
+    assert!(
+        tube.after.iter().any(|f| f
+            .words
+            .contains("nothing that these readings can see came off")),
+        "{tube:#?}"
+    );
     assert_ne!(tube.progress, Progress::Done);
 }
 
@@ -591,13 +621,21 @@ fn every_surveyed_face_is_drawn() {
             "brake_2_front_before"
         ]
     );
-    assert!(drawn.iter().all(|p| p.svg.starts_with("<svg") && p.svg.trim_end().ends_with("</svg>")));
+    assert!(
+        drawn
+            .iter()
+            .all(|p| p.svg.starts_with("<svg") && p.svg.trim_end().ends_with("</svg>"))
+    );
 }
 
 /// A shop's row is believed like ours, keeps the grade `shop`, and never displaces a name of ours.
 #[test]
 fn a_shops_own_row_reaches_the_plan() {
-    let rows = std::fs::read_to_string(format!("{}/examples/rows/shop.toml", env!("CARGO_MANIFEST_DIR"))).unwrap();
+    let rows = std::fs::read_to_string(format!(
+        "{}/examples/rows/shop.toml",
+        env!("CARGO_MANIFEST_DIR")
+    ))
+    .unwrap();
     let shop: ShopRows = toml::from_str(&rows).unwrap();
     let tables = Tables::with(&shop).unwrap();
     let text = "format = 1\nframe = \"f\"\nmaterial = \"steel\"\n[seat_tube]\nbelieved = \"shop_26_1\"\ncoating = \"bare\"\nbore = [\"10 mm deep, 0 deg: 26.10 mm +/- 0.01 mm\", \"10 mm deep, 90 deg: 26.11 mm +/- 0.01 mm\"]\n";

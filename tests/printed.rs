@@ -4,7 +4,12 @@
 //! the rest is what it prints. `UPDATE_PRINTED=1 cargo test --test printed` rewrites them: read the difference as the
 //! mechanic would before committing it.
 #![cfg(feature = "serde")]
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -43,17 +48,29 @@ fn examples_print_what_is_committed() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     let folder = root.join("tests/printed");
     let update = std::env::var_os("UPDATE_PRINTED").is_some();
-    let mut files: Vec<PathBuf> = std::fs::read_dir(&folder).unwrap().map(|f| f.unwrap().path()).collect();
+    let mut files: Vec<PathBuf> = std::fs::read_dir(&folder)
+        .unwrap()
+        .map(|f| f.unwrap().path())
+        .collect();
     files.sort();
     let mut run_examples = std::collections::BTreeSet::new();
     let mut differ = Vec::new();
     for path in files {
         let committed = std::fs::read_to_string(&path).unwrap();
         let command = committed.lines().next().unwrap_or_default().to_owned();
-        let mut parts = words(command.trim_start_matches("$ ").trim_start_matches("cargo run --example ")).into_iter();
+        let mut parts = words(
+            command
+                .trim_start_matches("$ ")
+                .trim_start_matches("cargo run --example "),
+        )
+        .into_iter();
         let name = parts.next().unwrap();
         let arguments: Vec<String> = parts.filter(|p| p != "--").collect();
-        let ran = Command::new(example(&name)).args(&arguments).current_dir(root).output().unwrap_or_else(|e| panic!("{name}: {e}"));
+        let ran = Command::new(example(&name))
+            .args(&arguments)
+            .current_dir(root)
+            .output()
+            .unwrap_or_else(|e| panic!("{name}: {e}"));
         run_examples.insert(name);
         let text = format!(
             "{command}\nexit {}\n{}{}",
@@ -69,13 +86,21 @@ fn examples_print_what_is_committed() {
             }
         }
     }
-    assert!(differ.is_empty(), "{} differ\n{}", differ.len(), differ.join("\n"));
+    assert!(
+        differ.is_empty(),
+        "{} differ\n{}",
+        differ.len(),
+        differ.join("\n")
+    );
     // No example goes unrun, except those that answer a stream and have tests of their own.
     for entry in std::fs::read_dir(root.join("examples")).unwrap() {
         let path = entry.unwrap().path();
         let name = path.file_stem().unwrap().to_string_lossy().into_owned();
         if path.extension().is_some_and(|e| e == "rs") && name != "ask" {
-            assert!(run_examples.contains(&name), "no committed output for the example {name}");
+            assert!(
+                run_examples.contains(&name),
+                "no committed output for the example {name}"
+            );
         }
     }
 }

@@ -206,7 +206,11 @@ impl RingSurvey {
             let end = self.probes().get(*b)?.at.radians();
             Some(Arc {
                 start,
-                length: if end > start { end - start } else { end - start + TAU },
+                length: if end > start {
+                    end - start
+                } else {
+                    end - start + TAU
+                },
                 from: self.fit.plane.residual(from),
                 to: self.fit.plane.residual(to),
             })

@@ -161,7 +161,10 @@ fn entry(interface: Interface, before: &Plan, now: &Plan, sheet: &FrameSheet) ->
     };
     let more = left.iter().find(|s| cuts(s.operation));
     let refused = left.iter().find(|s| s.operation == Operation::Refer);
-    let asked = now.questions.iter().find(|q| belongs(q.interface, interface));
+    let asked = now
+        .questions
+        .iter()
+        .find(|q| belongs(q.interface, interface));
     let stopped = now
         .interfaces
         .iter()
@@ -172,7 +175,10 @@ fn entry(interface: Interface, before: &Plan, now: &Plan, sheet: &FrameSheet) ->
                 .find(|l| l.contains("nothing more may come off"))
         });
     let (progress, words) = if planned.is_empty() && !worked {
-        (Progress::Nothing, String::from("what is there stays as it is"))
+        (
+            Progress::Nothing,
+            String::from("what is there stays as it is"),
+        )
     } else if let Some(step) = refused {
         (Progress::Referred, format!("{}: {}", step.title, step.why))
     } else if !worked {

@@ -264,9 +264,10 @@ fn references(
     ] {
         // `joint` of a fit window is words, `seat` of a crown seat a figure.
         if family.array != "fit_window"
-            && let Some(target) = row.get(field).and_then(Value::as_str) {
-                need(field, target, homes);
-            }
+            && let Some(target) = row.get(field).and_then(Value::as_str)
+        {
+            need(field, target, homes);
+        }
     }
 }
 
@@ -469,9 +470,10 @@ fn span(unit: Unit, value: &Value, at: &At, checks: &mut Checks) -> String {
         }
     }
     if let [nominal, lower, upper] = read[..]
-        && let Err(error) = Span::new(nominal.map(Ratio), lower.map(Ratio), upper.map(Ratio)) {
-            checks.problem(at, error);
-        }
+        && let Err(error) = Span::new(nominal.map(Ratio), lower.map(Ratio), upper.map(Ratio))
+    {
+        checks.problem(at, error);
+    }
     format!("Span {{ {} }}", parts.join(", "))
 }
 
