@@ -4,6 +4,8 @@
 //! `--record text` or `--record markdown` prints the before-and-after record instead, `--pictures DIR` draws the faces, and
 //! `--rows FILE` brings a shop's own rows (TOML or JSON, in the words of `data/`).
 //! The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits; 2: bad sheet.
+#[path = "support/rows.rs"]
+mod rows;
 mod support;
 
 use std::io::Read;
@@ -32,7 +34,7 @@ fn run() -> Result<Answer, Error> {
         "prepare_frame examples/frames/painted_steel.toml",
     )?;
     let shop = match words.named("rows") {
-        Some(file) => parse::<ShopRows>(&read(file)?)?,
+        Some(file) => rows::read(file)?,
         None => ShopRows::default(),
     };
     let tables = Tables::with(&shop)?;
