@@ -11,6 +11,7 @@ use crate::quantity::{Length, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// Two neighbouring probes of a circle, beside the fitted tilt.
+#[derive(Clone, Copy)]
 struct Arc {
     /// Direction of the first, radians.
     start: f64,
@@ -217,23 +218,12 @@ impl RingSurvey {
         })
     }
 
-    /// What this circle shows beside the fitted tilt in a direction.
-    fn beside_tilt(&self, circle: &Circle, angle: f64) -> f64 {
-        for arc in self.arcs(circle) {
-            let along = if angle >= arc.start {
-                angle - arc.start
-            } else {
-                angle - arc.start + TAU
-            };
-            if along <= arc.length {
-                return arc.from + (arc.to - arc.from) * (along / arc.length);
-            }
-        }
-        0.0
-    }
-
     /// Radius and height at the bends of the surface in one direction, inside to outside.
     fn profile(&self, angle: f64) -> Profile {
+        self.profile_with(angle, |circle| beside_tilt(self.arcs(circle), angle))
+    }
+
+    fn profile_with(&self, angle: f64, mut beside: impl FnMut(&Circle) -> f64) -> Profile {
         let (inner, outer) = (
             to_mm(self.face().inner().length()),
             to_mm(self.face().outer().length()),
@@ -241,7 +231,7 @@ impl RingSurvey {
         let plane = self.fit.plane;
         let (sine, cosine) = libm::sincos(angle);
         let rise = plane.a * sine + plane.b * cosine;
-        let bent = |circle: &Circle| (circle.radius, self.beside_tilt(circle, angle));
+        let mut bent = |circle: &Circle| (circle.radius, beside(circle));
         let (first, last) = match self.circles.as_slice() {
             [] => ((inner, 0.0), (outer, 0.0)),
             [only] => {
@@ -328,7 +318,19 @@ impl RingSurvey {
 
     /// Profiles in evenly spaced directions, the first again at the end.
     fn profiles(&self) -> impl Iterator<Item = Profile> {
-        (0..=STEPS).map(|step| self.profile(f64::from(step % STEPS) * TAU / f64::from(STEPS)))
+        // The arcs of every circle, worked out once for all directions.
+        let arcs: Vec<(f64, Vec<Arc>)> = self
+            .circles
+            .iter()
+            .map(|c| (c.radius, self.arcs(c).collect()))
+            .collect();
+        (0..=STEPS).map(move |step| {
+            let angle = f64::from(step % STEPS) * TAU / f64::from(STEPS);
+            self.profile_with(angle, |circle| {
+                let known = arcs.iter().find(|(radius, _)| *radius == circle.radius);
+                known.map_or(0.0, |(_, arcs)| beside_tilt(arcs.iter().copied(), angle))
+            })
+        })
     }
 
     fn share_above(&self, mut profiles: impl Iterator<Item = Profile>, level: f64) -> f64 {
@@ -346,6 +348,21 @@ impl RingSurvey {
         }
         (touched / (f64::from(STEPS) * (outer * outer - inner * inner) / 2.0)).clamp(0.0, 1.0)
     }
+}
+
+/// What a circle shows beside the fitted tilt in a direction.
+fn beside_tilt(arcs: impl Iterator<Item = Arc>, angle: f64) -> f64 {
+    for arc in arcs {
+        let along = if angle >= arc.start {
+            angle - arc.start
+        } else {
+            angle - arc.start + TAU
+        };
+        if along <= arc.length {
+            return arc.from + (arc.to - arc.from) * (along / arc.length);
+        }
+    }
+    0.0
 }
 
 /// An angle within one turn from 0.
