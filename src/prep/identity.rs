@@ -160,9 +160,18 @@ fn open(draft: &mut Draft<'_>, interface: Interface, title: &str, answer: &Ident
             );
         }
         None if answer.doubts.is_empty() => {
+            let left = answer.outcome.left();
+            let ask = if left.is_empty() {
+                format!("{title}: what is it? The tables hold nothing that agrees")
+            } else {
+                format!(
+                    "{title}: {}? No reading with these tools tells them apart",
+                    left.join(" or ")
+                )
+            };
             draft.ask(
                 interface,
-                format!("{title}: what is it? The tables hold nothing that agrees"),
+                ask,
                 answer.sentence.clone(),
                 "frame maker's drawing",
             );

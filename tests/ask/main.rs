@@ -11,6 +11,7 @@ mod fuzz;
 mod lines;
 mod pinned;
 mod process;
+mod readme;
 mod rows;
 mod schema;
 
