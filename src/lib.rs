@@ -20,7 +20,10 @@
 //! | if you want to … | use … |
 //! |---|---|
 //! | plan a whole frame | [`prep::prepare`] |
+//! | write what was done, and see what is left | [`prep::record()`], [`prep::pictures`] |
 //! | name a standard from readings | [`identify::identify`] |
+//! | judge one interface, and know what to measure next | [`judge`] |
+//! | see what can be done for a damaged thread or bore | [`rescue`] |
 //! | look a standard up | [`standard::find`] |
 //! | know what a thread may measure, which way it turns, whether two mate | [`thread`] |
 //! | know how two parts fit, what a press does | [`fit`] |
@@ -28,12 +31,13 @@
 //! | hold a reading against limits | [`measure::decide`] |
 //! | know how sure a figure is | [`Evidence`], [`Grade`] |
 //! | bring a shop's own rows | [`standard::ShopRows`] |
+//! | answer scripts, one line in and one line out | `ask` (feature `serde`; lines of JSON: `json`) |
 //!
 //! Quantities are uom's (`uom::si::f64`), re-exported as [`uom`]; short constructors are [`mm`], [`um`], [`inch`], [`deg`]. A
 //! clearance is bore less shaft, an interference shaft less bore, both on diameter. Heights of faces are positive outwards.
 //! Turns are stated as seen facing that side of the frame from outside.
 //!
-//! Features: `std` (default) and `serde` (default). Without `std` the crate is `no_std` with `alloc`; answers are the same bit
+//! Features: `std`, `serde` and `json`, all on by default. Without `std` the crate is `no_std` with `alloc`; answers are the same bit
 //! for bit. Minimum Rust: 1.88.
 //!
 //! Brakes, steering, seatposts and carbon can hurt people when they fail: the frame and component maker's written limits,

@@ -9,8 +9,8 @@
 
 use framegauge::prep::{WrittenSheet, prepare, record};
 use framegauge::standard::Tables;
-use proptest::test_runner::{RngAlgorithm, TestRng};
 use proptest::prelude::Rng;
+use proptest::test_runner::{RngAlgorithm, TestRng};
 
 const SHEETS: u32 = 20_000;
 

@@ -1,8 +1,10 @@
 //! Reads each interface of a written sheet.
 
 use alloc::format;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::plan::end_words;
 use super::sheet::{
     BrakeSheet, CrownSheet, HeadEnd, JointMaterial, PadPoint, PlacedReading, SeatTubeSheet,
     ShellSheet, ShellSide, SteererSheet, ThreadSheet,
@@ -219,7 +221,7 @@ impl Reader<'_> {
             place,
             end,
             name: if w.name.is_empty() {
-                super::threads::name_of(place, end)
+                name_of(place, end)
             } else {
                 w.name.clone()
             },
@@ -305,5 +307,14 @@ impl Reader<'_> {
             }
         }
         out
+    }
+}
+
+/// `rear axle`, `hanger` …
+fn name_of(place: Place, end: End) -> String {
+    let place = place.to_string().replace('_', " ");
+    match end_words(end) {
+        "" => place,
+        end => format!("{end} {place}"),
     }
 }

@@ -1,17 +1,17 @@
 //! Threads: identified by pitch and size, then chased, tapped, left or referred.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::caution::Caution;
 use super::draft::Draft;
 use super::identity;
-use super::plan::{Interface, InterfaceReport, end_words};
+use super::plan::{Interface, InterfaceReport};
 use super::sheet::{Coating, GaugeResult, ThreadSheet, ThreadState};
 use super::thread_work::{self, OnBench};
 use crate::judge::Finding;
-use crate::standard::{End, Place, ThreadUse};
+use crate::standard::{Place, ThreadUse};
 use crate::thread::{Hand, ThreadSize};
 
 pub(super) fn plan(draft: &mut Draft<'_>, index: usize, measured: &ThreadSheet) {
@@ -128,13 +128,4 @@ fn size_of(
         .find::<ThreadUse>(&settled.code)
         .ok()
         .and_then(|row| row.thread.value().copied())
-}
-
-/// `rear axle`, `hanger` …
-pub(super) fn name_of(place: Place, end: End) -> String {
-    let place = place.to_string().replace('_', " ");
-    match end_words(end) {
-        "" => place,
-        end => format!("{end} {place}"),
-    }
 }

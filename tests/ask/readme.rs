@@ -21,7 +21,10 @@ fn every_line_of_the_readme() {
         let part = lines.next().unwrap().trim();
         assert!(!part.is_empty(), "{line}: the README shows no answer");
         let reply = answer_line(line, &Context::default()).json;
-        assert!(reply.contains(part), "{line}\nREADME: {part}\nanswer: {reply}");
+        assert!(
+            reply.contains(part),
+            "{line}\nREADME: {part}\nanswer: {reply}"
+        );
         shown.insert(name);
     }
     let all: BTreeSet<&str> = forms().iter().map(|form| form.name).collect();
