@@ -108,9 +108,16 @@ impl Joint {
     /// assert_eq!(Joint::DirectBearing.windows(mm(37.0)).count(), 0);
     /// ```
     pub fn windows(self, near: Length) -> impl Iterator<Item = &'static FitWindow> {
-        let speaks = move |w: &&'static FitWindow| {
-            let close = |size: f64, by: f64| (to_mm(near) - size).abs() < by;
-            match w.code.as_ref() {
+        FitWindow::table()
+            .iter()
+            .filter(move |w| self.is_spoken_of(w, near))
+    }
+
+    /// Whether a window speaks of this joint at this size.
+    pub(crate) fn is_spoken_of(self, window: &FitWindow, near: Length) -> bool {
+        let close = |size: f64, by: f64| (to_mm(near) - size).abs() < by;
+        window.joint == self.row_words()
+            && match window.code.as_ref() {
                 "bb30_bearing" => close(42.0, 0.5),
                 "cup_per_inch_rule_44" => close(44.0, 0.5),
                 "integrated_is41" => close(41.1, 0.3),
@@ -118,11 +125,6 @@ impl Joint {
                 "seatpost_h7_27_2" => close(27.2, 0.5),
                 code => !code.starts_with("bearing_od"),
             }
-        };
-        FitWindow::table()
-            .iter()
-            .filter(move |w| w.joint == self.row_words())
-            .filter(speaks)
     }
 }
 

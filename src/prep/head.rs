@@ -13,7 +13,7 @@ use super::press;
 use super::sheet::{Coating, Fitted, HeadEnd, JointMaterial};
 use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
-use crate::judge::Finding;
+use crate::judge::{Finding, Joint};
 use crate::measure::Limits;
 use crate::quantity::{in_mm, mm};
 use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, SeatKind};
@@ -55,9 +55,9 @@ pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, measured: &HeadE
             end.part.as_ref(),
             &end.bore,
             if slip {
-                &["integrated bearing in head tube"]
+                &[Joint::IntegratedBearing]
             } else {
-                &["cup in head tube"]
+                &[Joint::HeadCup]
             },
             slip,
             &mut report,

@@ -7,14 +7,14 @@ use alloc::vec::Vec;
 use super::caution::Caution;
 use super::draft::{Draft, DraftStep, Stage};
 use super::facing::covered;
-use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
+use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop};
+use super::press;
 use super::sheet::{HeadEnd, JointMaterial};
 use crate::evidence::{Citation, Figure, Grade};
 use crate::judge::{Finding, sizes_against, spread};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm};
 use crate::standard::{HeadSeat, SeatKind};
-use crate::thread::Turn;
 
 pub(super) fn bore(
     draft: &mut Draft<'_>,
@@ -194,10 +194,7 @@ fn correct(
         draft.step(step);
         return;
     }
-    let mut step = DraftStep::new(
-        interface,
-        Stage::Bore,
-        Operation::Ream,
+    let words = (
         format!(
             "Ream the {interface} to between {} and {}",
             in_mm(low),
@@ -205,23 +202,14 @@ fn correct(
         ),
         "the bore is too small for the cup it is meant for",
     );
-    step.tool = Some(Tool {
-        cutter: format!("head-tube reamer that finishes inside {limits}"),
-        hand: None,
-        turn: Turn::Clockwise,
-        pilot: String::from("centred in the opposite bore, so that both stay in line"),
-    });
-    step.amount = Some(Amount {
-        least: low - smallest,
-        most: high - smallest,
-        counted: "on diameter",
-    });
-    step.stop = Some(Stop {
-        limit: format!("upper limit {} ({owner})", in_mm(high)),
-        left: Some(high - smallest),
-        grade: Some(limits.grade()),
-        sources,
-    });
+    let tool = (
+        format!("head-tube reamer that finishes inside {limits}"),
+        "centred in the opposite bore, so that both stay in line",
+    );
+    let Some(mut step) = press::ream(interface, words, tool, smallest, limits, (sources, &owner))
+    else {
+        return;
+    };
     if let Some(outside) = end.outside.first() {
         let wall = (outside.value() - high) / 2.0;
         step.checks.push(format!("wall left: {} by outside less bore, halved; builders use 0.9 to 1.1 mm, a least wall is not published", in_mm(wall)));

@@ -4,14 +4,16 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::draft::Draft;
-use super::plan::{Interface, InterfaceReport};
+use super::draft::{Draft, DraftStep, Stage};
+use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Part, PlacedReading};
+use crate::evidence::Citation;
 use crate::fit::{Fit, HoleMember, ShaftMember, SizeReading, Wanted, fit_between};
-use crate::judge::{Finding, fit_words};
+use crate::judge::{Finding, Joint, fit_words};
 use crate::measure::Limits;
-use crate::quantity::in_mm;
+use crate::quantity::{Length, in_mm};
 use crate::standard::FitWindow;
+use crate::thread::Turn;
 
 /// Diameters with their places, as the fit room takes them.
 pub(super) fn sizes(readings: &[PlacedReading]) -> Vec<SizeReading> {
@@ -50,7 +52,7 @@ pub(super) fn part_in_bore(
     interface: Interface,
     part: Option<&Part>,
     bore: &[PlacedReading],
-    joints: &[&str],
+    joints: &[Joint],
     slip: bool,
     report: &mut InterfaceReport,
 ) -> Option<Fit> {
@@ -86,10 +88,11 @@ pub(super) fn part_in_bore(
             .findings
             .push(Finding::stated("fit", String::from(caution.words())));
     }
+    let near = bore.first()?.reading.value();
     let windows: Vec<&FitWindow> = draft
         .tables
         .all::<FitWindow>()
-        .filter(|w| joints.contains(&w.joint.as_ref()) && w.window.is_known() && applies(w, bore))
+        .filter(|w| w.window.is_known() && joints.iter().any(|joint| joint.is_spoken_of(w, near)))
         .collect();
     if windows.is_empty() && !slip {
         report.findings.push(Finding::stated("wanted fit", "no maker prints a window for this joint; give the part maker's limit on `interference`"));
@@ -100,23 +103,6 @@ pub(super) fn part_in_bore(
             .filter_map(|window| held(&fit, &format!("{name} in its bore"), window)),
     );
     Some(fit)
-}
-
-/// General bearing-seat windows speak of one size only.
-fn applies(window: &FitWindow, bore: &[PlacedReading]) -> bool {
-    use crate::quantity::mm;
-    let near = |size: f64| {
-        bore.first()
-            .is_some_and(|b| (b.reading.value() - mm(size)).abs() < mm(0.5))
-    };
-    match window.code.as_ref() {
-        "bb30_bearing" => near(42.0),
-        code if code.starts_with("bearing_od") => false,
-        "cup_per_inch_rule_44" => near(44.0),
-        "integrated_is41" => near(41.1),
-        "integrated_is42" => near(41.95),
-        _ => true,
-    }
 }
 
 /// Holds a fit against one published window. A window that prints a single figure and no limits is quoted, not applied.
@@ -182,4 +168,35 @@ pub(super) fn came_off(
         readings: Vec::from([removed]),
         ..Finding::stated("what came off", words)
     });
+}
+
+/// A bore that is reamed into its limits, with how much may come off and where to stop.
+pub(super) fn ream(
+    interface: Interface,
+    (title, why): (String, &'static str),
+    (cutter, pilot): (String, &'static str),
+    smallest: Length,
+    limits: &Limits,
+    (sources, owner): (Vec<Citation>, &str),
+) -> Option<DraftStep> {
+    let (low, high) = (limits.lower().known()?, limits.upper().known()?);
+    let mut step = DraftStep::new(interface, Stage::Bore, Operation::Ream, title, why);
+    step.tool = Some(Tool {
+        cutter,
+        hand: None,
+        turn: Turn::Clockwise,
+        pilot: String::from(pilot),
+    });
+    step.amount = Some(Amount {
+        least: low - smallest,
+        most: high - smallest,
+        counted: "on diameter",
+    });
+    step.stop = Some(Stop {
+        limit: format!("upper limit {} ({owner})", in_mm(high)),
+        left: Some(high - smallest),
+        grade: Some(limits.grade()),
+        sources,
+    });
+    Some(step)
 }

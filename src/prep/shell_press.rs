@@ -7,15 +7,14 @@ use alloc::vec::Vec;
 use super::caution::Caution;
 use super::draft::{Draft, DraftStep, Stage};
 use super::facing;
-use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
+use super::plan::{Interface, InterfaceReport, Operation};
 use super::press;
 use super::sheet::{JointMaterial, ShellSheet, ThreadState};
 use crate::evidence::Citation;
-use crate::judge::{Finding, sizes_against, spread};
+use crate::judge::{Finding, Joint, sizes_against, spread};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
 use crate::standard::{BoreWindow, Hold, Shell};
-use crate::thread::Turn;
 
 const HERE: Interface = Interface::Shell;
 
@@ -119,7 +118,7 @@ pub(super) fn pressed(
         HERE,
         sheet.part.as_ref(),
         &sheet.bore,
-        &["press shell", "direct bearing"],
+        &[Joint::PressShell, Joint::DirectBearing],
         slip,
         report,
     );
@@ -183,10 +182,7 @@ fn correct(
         draft.step(DraftStep::new(HERE, Stage::Bore, Operation::Refer, "Do not cut: the bore is too large", "cutting makes it larger; a sleeve, a thread-together unit or a retaining compound inside its published gap are for the frame maker or a qualified builder"));
         return;
     }
-    let mut step = DraftStep::new(
-        HERE,
-        Stage::Bore,
-        Operation::Ream,
+    let words = (
         format!(
             "Ream the shell to between {} and {}, with the frame maker's agreement",
             in_mm(low),
@@ -194,23 +190,13 @@ fn correct(
         ),
         "too tight a bore squeezes cup and bearing until they run rough",
     );
-    step.tool = Some(Tool {
-        cutter: format!("reamer that finishes inside {limits}"),
-        hand: None,
-        turn: Turn::Clockwise,
-        pilot: String::from("both ends in one set-up, so that the bores stay in line"),
-    });
-    step.amount = Some(Amount {
-        least: low - smallest,
-        most: high - smallest,
-        counted: "on diameter",
-    });
-    step.stop = Some(Stop {
-        limit: format!("upper limit {} ({owner})", in_mm(high)),
-        left: Some(high - smallest),
-        grade: Some(limits.grade()),
-        sources,
-    });
+    let tool = (
+        format!("reamer that finishes inside {limits}"),
+        "both ends in one set-up, so that the bores stay in line",
+    );
+    let Some(mut step) = press::ream(HERE, words, tool, smallest, limits, (sources, &owner)) else {
+        return;
+    };
     step.waits_for.extend(doubt);
     step.waits_for.push(draft.ask(
         HERE,

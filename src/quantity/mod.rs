@@ -4,15 +4,16 @@
 
 mod pitch;
 mod roles;
+mod shown;
 mod text;
+mod toleranced;
 mod units;
 
 pub use pitch::Pitch;
 pub use roles::{BoreDiameter, Clearance, Depth, Interference, Radius, ShaftDiameter, Wall, Width};
-pub use text::{
-    InInches, InMillimetres, Printed, Ratio, Toleranced, decimal, in_inches, in_mm, parse_length,
-    parse_toleranced,
-};
+pub use shown::{InInches, InMillimetres, in_inches, in_mm};
+pub use text::{Printed, Ratio, decimal, parse_length};
+pub use toleranced::{Toleranced, parse_toleranced};
 pub use units::{
     Angle, Area, Expansion, Force, Length, Pressure, TemperatureInterval, Torque, deg, gpa, inch,
     inch_fraction, kelvin, mm, mpa, nanometres, newton, newton_metre, per_kelvin, settled_mm,

@@ -135,7 +135,7 @@ fn parse_with(text: &str, field: &'static str, units: &[(&str, f64)]) -> Result<
     ))
 }
 
-fn check_length_of(text: &str) -> Result<(), Error> {
+pub(super) fn check_length_of(text: &str) -> Result<(), Error> {
     if text.len() > LONGEST {
         return Err(Error::new(
             ErrorKind::TooLarge,
@@ -247,7 +247,7 @@ fn decimal_below(text: &str, largest: f64) -> Result<f64, Error> {
 
 /// The length units that are read, longest spelling first, with what they mean.
 #[derive(Clone, Copy)]
-enum Unit {
+pub(super) enum Unit {
     Millimetre,
     Micrometre,
     Centimetre,
@@ -290,14 +290,14 @@ impl Unit {
     }
 }
 
-fn split_unit(text: &str) -> Option<(&str, Unit)> {
+pub(super) fn split_unit(text: &str) -> Option<(&str, Unit)> {
     let trimmed = text.trim();
     UNITS
         .iter()
         .find_map(|(name, unit)| trimmed.strip_suffix(name).map(|rest| (rest.trim(), *unit)))
 }
 
-fn unit_missing(text: &str) -> Error {
+pub(super) fn unit_missing(text: &str) -> Error {
     let bare = decimal(text.trim()).is_ok();
     Error::new(
         ErrorKind::Unit,
@@ -347,7 +347,7 @@ fn inches(number: &str) -> Result<Length, Error> {
     Ok(mm((total * 254) as f64 / (f64::from(denominator) * 10.0)))
 }
 
-fn number_in(number: &str, unit: Unit) -> Result<Length, Error> {
+pub(super) fn number_in(number: &str, unit: Unit) -> Result<Length, Error> {
     match unit {
         Unit::Inch => inches(number),
         other => decimal_below(number, other.absurd()).map(|value| other.of(value)),
@@ -377,145 +377,4 @@ pub fn parse_length(text: &str) -> Result<Length, Error> {
     check_length_of(text).map_err(|e| e.within("length"))?;
     let (number, unit) = split_unit(text).ok_or_else(|| unit_missing(text))?;
     number_in(number, unit)
-}
-
-/// A length with what stands after `+/-`, or with unequal deviations.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Toleranced {
-    /// The length itself.
-    pub nominal: Length,
-    /// Upper deviation, as written; positive above the nominal.
-    pub upper: Length,
-    /// Lower deviation, as written; negative below the nominal.
-    pub lower: Length,
-}
-
-/// Reads `33.9 +/- 0.05 mm`, `33.9 mm ± 0.05 mm` or `41.96 +0.025/-0 mm`; a plain length has no deviations (`None`).
-///
-/// # Errors
-/// As [`parse_length`]; also `Contradiction` when the upper deviation lies below the lower one.
-///
-/// ```
-/// use framegauge::{in_mm, parse_toleranced};
-/// let (nominal, Some(t)) = parse_toleranced("41.96 +0.025/-0 mm").unwrap() else { panic!() };
-/// assert_eq!(in_mm(nominal + t.upper).to_string(), "41.985 mm");
-/// assert_eq!(in_mm(nominal + t.lower).to_string(), "41.960 mm");
-/// assert!(parse_toleranced("68 mm").unwrap().1.is_none());
-/// ```
-pub fn parse_toleranced(text: &str) -> Result<(Length, Option<Toleranced>), Error> {
-    check_length_of(text).map_err(|e| e.within("length"))?;
-    for mark in ["+/-", "±", "+-"] {
-        if let Some((front, back)) = text.split_once(mark) {
-            let (half_text, unit) = split_unit(back).ok_or_else(|| unit_missing(text))?;
-            let half = number_in(half_text, unit)?;
-            if half < mm(0.0) {
-                return Err(Error::new(
-                    ErrorKind::OutOfRange,
-                    "uncertainty",
-                    text,
-                    "what stands after +/- has no sign",
-                    "write e.g. `33.9 +/- 0.05 mm`",
-                ));
-            }
-            let nominal = match split_unit(front) {
-                Some((number, unit)) => number_in(number, unit)?,
-                None => number_in(front.trim(), unit)?,
-            };
-            return Ok((
-                nominal,
-                Some(Toleranced {
-                    nominal,
-                    upper: half,
-                    lower: -half,
-                }),
-            ));
-        }
-    }
-    if let Some((front, lower_text)) = text.rsplit_once('/')
-        && let Some((nominal_text, upper_text)) = front.trim().rsplit_once(' ')
-        && upper_text.starts_with(['+', '-', '0'])
-        && lower_text.trim_start().starts_with(['+', '-', '−', '0'])
-    {
-        let (lower_text, unit) = split_unit(lower_text).ok_or_else(|| unit_missing(text))?;
-        let nominal = match split_unit(nominal_text) {
-            Some((number, unit)) => number_in(number, unit)?,
-            None => number_in(nominal_text.trim(), unit)?,
-        };
-        let upper = number_in(upper_text.trim(), unit)?;
-        let lower = number_in(lower_text, unit)?;
-        if upper < lower {
-            return Err(Error::new(
-                ErrorKind::Contradiction,
-                "tolerance",
-                text,
-                "the upper deviation lies below the lower one",
-                "write the upper deviation first",
-            ));
-        }
-        return Ok((
-            nominal,
-            Some(Toleranced {
-                nominal,
-                upper,
-                lower,
-            }),
-        ));
-    }
-    parse_length(text).map(|nominal| (nominal, None))
-}
-
-/// A length that prints in millimetres, three decimals unless the format asks for another precision.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct InMillimetres(Length);
-
-/// Prints a length in millimetres with its unit.
-///
-/// ```
-/// use framegauge::{in_mm, mm};
-/// assert_eq!(in_mm(mm(0.05)).to_string(), "0.050 mm");
-/// assert_eq!(format!("{:.1}", in_mm(mm(68.0))), "68.0 mm");
-/// ```
-#[must_use]
-pub const fn in_mm(length: Length) -> InMillimetres {
-    InMillimetres(length)
-}
-
-impl fmt::Display for InMillimetres {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let precision = f.precision().unwrap_or(3).min(6);
-        // Rounded from whole nanometres, halves away from zero, as tables are: 14.2875 prints 14.288.
-        let step = match precision {
-            0 => 1e6,
-            1 => 1e5,
-            2 => 1e4,
-            3 => 1e3,
-            4 => 1e2,
-            5 => 1e1,
-            _ => 1.0,
-        };
-        let steps = libm::round(settled_mm(self.0) * 1e6 / step);
-        write!(f, "{:.precision$} mm", steps * step / 1e6 + 0.0)
-    }
-}
-
-/// A length that prints in inches, four decimals unless the format asks for another precision.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct InInches(Length);
-
-/// Prints a length in inches with its unit.
-///
-/// ```
-/// use framegauge::{in_inches, inch};
-/// assert_eq!(in_inches(inch(1.370)).to_string(), "1.3700 in");
-/// ```
-#[must_use]
-pub const fn in_inches(length: Length) -> InInches {
-    InInches(length)
-}
-
-impl fmt::Display for InInches {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let precision = f.precision().unwrap_or(4);
-        write!(f, "{:.precision$} in", settled_mm(self.0) / 25.4)
-    }
 }
