@@ -217,7 +217,7 @@ from_text! {
     Torque, "a torque with its unit, such as `5 N m`", |text| Self::parse(text);
     Pressure, "a stress with its unit, such as `276 MPa`", |text| Self::parse(text);
     Pitch, "a pitch with its unit, such as `1 mm` or `24 tpi`", |text| text.parse();
-    Reading, "a reading with its unit and uncertainty (k = 2), such as `33.9 +/- 0.05 mm`", |text| text.parse();
+    Reading, "a reading with its unit and its uncertainty (k = 2) or instrument, such as `33.9 +/- 0.05 mm` or `33.9 mm by caliper_digital_inside`", |text| text.parse();
     Limits, "limits with their unit, such as `43.95 mm to 44.00 mm`, `at most 0.10 mm` or `at least 68 mm`", limits;
     DecisionRule, "a decision rule: `2017` (default), `1998`, `simple` or `guard 0.5`", rule;
     crate::thread::Designation, "a thread, such as `M10x1-6H` or `1.370 in x 24 tpi BSC LH`", |text| text.parse();

@@ -9,6 +9,7 @@ mod limits;
 mod normal;
 mod pooled;
 mod reading;
+mod reading_text;
 mod student;
 mod tables;
 

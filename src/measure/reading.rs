@@ -2,13 +2,14 @@
 
 use core::fmt;
 
-use crate::quantity::{Length, in_mm, mm, parse_toleranced, settled_mm, to_mm};
+use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
 use crate::{Error, ErrorKind};
 
 /// A measured value with its standard uncertainty u (one standard deviation).
 ///
 /// In text, `33.9 +/- 0.05 mm` states the expanded uncertainty U = 2 u, the span that holds about 95 % of the values
-/// that could reasonably be attributed to the reading (GUM, k = 2).
+/// that could reasonably be attributed to the reading (GUM, k = 2); `33.9 mm by caliper_digital_inside` takes it from the
+/// budget of that instrument.
 ///
 /// ```
 /// use framegauge::{measure::Reading, in_mm};
@@ -186,33 +187,6 @@ impl Reading {
 
 fn root_sum(a: Length, b: Length) -> Length {
     mm(libm::hypot(to_mm(a), to_mm(b)))
-}
-
-impl core::str::FromStr for Reading {
-    type Err = Error;
-
-    /// Reads `33.9 +/- 0.05 mm` (U, k = 2). A value without an uncertainty is refused: name the instrument instead.
-    fn from_str(text: &str) -> Result<Self, Error> {
-        match parse_toleranced(text)? {
-            (value, Some(t)) if settled_mm(t.upper) == settled_mm(-t.lower) => {
-                Self::expanded(value, t.upper)
-            }
-            (_, Some(_)) => Err(Error::new(
-                ErrorKind::Text,
-                "reading",
-                text,
-                "a reading has one uncertainty, not two deviations",
-                "write e.g. `33.9 +/- 0.05 mm`",
-            )),
-            (_, None) => Err(Error::new(
-                ErrorKind::Missing,
-                "uncertainty",
-                text,
-                "a reading without an uncertainty",
-                "write `+/- 0.05 mm`, or name the instrument",
-            )),
-        }
-    }
 }
 
 impl fmt::Display for Reading {

@@ -145,10 +145,10 @@ impl Reader<'_> {
     }
 
     pub(super) fn reading(&mut self, field: &str, text: &str, kind: Kind) -> Option<Reading> {
-        let (text, named) = match text.split_once(" by ") {
-            Some((text, name)) => (text, Some(name.trim().to_string())),
-            None => (text, None),
-        };
+        // A reading that says itself how sure it is.
+        if text.contains(" by ") {
+            return self.keep(field, text.parse::<Reading>());
+        }
         let (value, tolerance) = self.keep(field, parse_toleranced(text))?;
         if tolerance.is_some() {
             return self.keep(field, text.parse::<Reading>());
@@ -160,7 +160,7 @@ impl Reader<'_> {
             Kind::Depth => ("depth", &instruments.depth),
             Kind::Height => ("height", &instruments.height),
         };
-        let Some(name) = named.or_else(|| default.clone()) else {
+        let Some(name) = default.clone() else {
             self.errors.push(Error::new(
                 ErrorKind::Missing,
                 field.to_string(),

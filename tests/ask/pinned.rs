@@ -97,3 +97,22 @@ fn insertion_of_a_post() {
         assert_eq!(reply(&line)["answer"]["depth_mm"], json!(depth));
     }
 }
+
+/// A reading takes its uncertainty from the budget of the instrument it names; both at once contradict each other.
+#[test]
+fn a_reading_by_its_instrument() {
+    let line = |reading: &str| {
+        format!(r#"{{"ask":"conform","readings":["{reading}"],"limits":"30.00 mm to 30.10 mm"}}"#)
+    };
+    let answer = &reply(&line("30.05 mm by micrometer_outside"))["answer"];
+    let stated = framegauge::measure::instrument("micrometer_outside")
+        .unwrap()
+        .reading(framegauge::mm(30.05))
+        .unwrap();
+    assert_eq!(answer["readings"][0], serde_json::to_value(stated).unwrap());
+    assert_eq!(answer["outcome"], "conformity_shown");
+    let both = reply(&line("30.05 mm +/- 0.01 mm by micrometer_outside"));
+    assert_eq!(both["error"]["kind"], "contradiction");
+    let unknown = reply(&line("30.05 mm by ruler_of_thumb"));
+    assert_eq!(unknown["error"]["kind"], "unknown_name");
+}
