@@ -504,3 +504,33 @@ proptest! {
         prop_assert!(coarse == Outcome::Undecided || fine == coarse, "{:?} {:?}", coarse, fine);
     }
 }
+
+/// ISO 286-1, definitions of clearance and interference: each is positive. A post that would have to be forced in is no
+/// "clearance of at most 0.2 mm", and a cup that drops in is no "interference of at most 0.1 mm".
+#[test]
+fn a_window_that_is_open_below_ends_at_zero() {
+    let held = |hole: &str, shaft: &str, wanted: &Wanted| {
+        let hole = HoleMember::of_reading(hole.parse().unwrap()).unwrap();
+        let shaft = ShaftMember::of_reading(shaft.parse().unwrap()).unwrap();
+        let fit = fit_between(&hole, &shaft, DecisionRule::default()).unwrap();
+        fit.against(wanted).unwrap().outcome
+    };
+    let slip = Wanted::clearance(Limits::at_most(mm(0.2), Grade::Published).unwrap(), "");
+    assert_eq!(
+        held("27.00 +/- 0.01 mm", "27.15 +/- 0.01 mm", &slip),
+        Outcome::NonconformityShown
+    );
+    assert_eq!(
+        held("27.25 +/- 0.01 mm", "27.15 +/- 0.01 mm", &slip),
+        Outcome::ConformityShown
+    );
+    let press = Wanted::interference(Limits::at_most(mm(0.1), Grade::Published).unwrap(), "");
+    assert_eq!(
+        held("34.06 +/- 0.01 mm", "34.00 +/- 0.01 mm", &press),
+        Outcome::NonconformityShown
+    );
+    assert_eq!(
+        held("33.95 +/- 0.01 mm", "34.00 +/- 0.01 mm", &press),
+        Outcome::ConformityShown
+    );
+}

@@ -71,7 +71,8 @@ impl Wanted {
         }
     }
 
-    /// The same window counted as clearance.
+    /// The same window counted as clearance. "A clearance of at most 0.2 mm" still asks for a clearance, so a side that
+    /// is left open ends at zero (ISO 286-1: clearance and interference are positive by definition).
     ///
     /// # Errors
     /// Never for checked limits; the constructor of limits checks again.
@@ -80,13 +81,14 @@ impl Wanted {
             Bound::At(limit) => Bound::At(-limit),
             other => other,
         };
+        let lower = match (self.limits.lower(), self.limits.upper()) {
+            (Bound::Open, Bound::At(most)) if most >= mm(0.0) => Bound::At(mm(0.0)),
+            (lower, _) => lower,
+        };
+        let (upper, grade) = (self.limits.upper(), self.limits.grade());
         match self.sense {
-            Sense::Clearance => Ok(self.limits),
-            Sense::Interference => Limits::new(
-                turned(self.limits.upper()),
-                turned(self.limits.lower()),
-                self.limits.grade(),
-            ),
+            Sense::Clearance => Limits::new(lower, upper, grade),
+            Sense::Interference => Limits::new(turned(upper), turned(lower), grade),
         }
     }
 }
