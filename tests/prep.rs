@@ -650,3 +650,45 @@ fn a_shops_own_row_reaches_the_plan() {
     let refused = Tables::with(&clash).unwrap_err();
     assert!(refused.to_string().contains("27.2"), "{refused}");
 }
+
+/// A thread that takes its gauge by hand is left alone even in a painted shell; the other side is chased.
+#[test]
+fn a_gauge_that_goes_through_leaves_the_thread_alone() {
+    let plan = plan(
+        "format = 1\nframe = \"f\"\nmaterial = \"steel\"\n[shell]\nbelieved = \"bsc\"\ncoating = \"painted\"\npitch = \"24 tpi\"\n[shell.drive]\nhand = \"left\"\nminor = [\"33.72 mm +/- 0.03 mm\"]\nstate = \"sound\"\ngo = \"passed\"\n[shell.non_drive]\nhand = \"right\"\nstate = \"fouled\"\ngo = \"failed\"\n",
+    );
+    let chased: Vec<Interface> = plan
+        .steps
+        .iter()
+        .filter(|s| s.operation == Operation::Chase)
+        .map(|s| s.interface)
+        .collect();
+    assert_eq!(chased, [Interface::ShellSide(Side::NonDrive)], "{plan}");
+}
+
+/// A post that is to go deeper than the tube is clear is told, and a window that speaks of one size only is not used for
+/// another.
+#[test]
+fn a_post_needs_room_and_its_own_window() {
+    let text = |insertion: u32| {
+        format!(
+            "format = 1\nframe = \"f\"\nmaterial = \"steel\"\n[seat_tube]\nbelieved = \"31.6\"\ncoating = \"bare\"\nclear_depth = \"180 mm\"\nbore = [\"10 mm deep, 0 deg: 31.66 mm +/- 0.01 mm\", \"10 mm deep, 90 deg: 31.67 mm +/- 0.01 mm\"]\npost = {{ name = \"post\", outside = [\"31.56 mm +/- 0.005 mm\"], material = \"aluminium\", insertion = \"{insertion} mm\" }}\n"
+        )
+    };
+    let room = |insertion: u32| {
+        let plan = plan(&text(insertion));
+        assert!(!plan.to_string().contains("reamed 27.2 hole"), "{plan}");
+        let tube = plan
+            .interfaces
+            .iter()
+            .find(|i| i.interface == Interface::SeatTube)
+            .unwrap();
+        tube.findings
+            .iter()
+            .find(|f| f.what == "room for the post")
+            .unwrap()
+            .outcome
+    };
+    assert_eq!(room(150), Some(Outcome::ConformityShown));
+    assert_eq!(room(200), Some(Outcome::NonconformityShown));
+}

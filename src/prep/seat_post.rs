@@ -10,7 +10,7 @@ use super::press;
 use super::sheet::{JointMaterial, SeatTubeSheet};
 use crate::evidence::{Figure, Grade};
 use crate::fit::{Fit, fit_between};
-use crate::judge::{Finding, fit_words, sizes_against};
+use crate::judge::{Finding, Joint, fit_words, sizes_against};
 use crate::measure::{Limits, Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
 use crate::standard::{FitWindow, InsertionRule, Seatpost};
@@ -51,10 +51,13 @@ pub(super) fn post_and_shim(
         "post in tube as found",
         format!("{} on diameter", fit_words(&fit)),
     ));
+    let Some(near) = size.or_else(|| readings.first().map(|p| p.reading.value())) else {
+        return;
+    };
     let windows = draft
         .tables
         .all::<FitWindow>()
-        .filter(|w| w.joint == "seatpost in seat tube");
+        .filter(|w| Joint::Seatpost.is_spoken_of(w, near));
     report
         .findings
         .extend(windows.filter_map(|window| press::held(&fit, "post in tube", window)));
@@ -247,5 +250,21 @@ pub(super) fn insertion(
                 draft.rule,
             ));
         }
+    }
+    if let Some(insertion) = tube.post.as_ref().and_then(|p| p.insertion)
+        && let Some(clear) = tube.clear_depth
+        && let (Ok(reading), Ok(limits)) = (
+            Reading::exact(insertion),
+            Limits::at_most(clear, Grade::Shop),
+        )
+    {
+        report.findings.push(sizes_against(
+            "room for the post",
+            &[reading],
+            &limits,
+            "how deep the tube is clear, by the sheet",
+            None,
+            draft.rule,
+        ));
     }
 }

@@ -110,7 +110,8 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
             step.checks.insert(0, String::from("no verdict before the gauge: a crossed thread that takes a part by hand may still have lost its pitch diameter"));
             draft.step(step);
         }
-        ThreadState::Sound if bench.go == GaugeResult::Passed && !covered(bench.coating) => {
+        // A gauge that goes through by hand says more than paint beside the thread.
+        ThreadState::Sound if bench.go == GaugeResult::Passed => {
             report.leave.push(format!(
                 "the thread of the {}: sound, takes its part by hand",
                 bench.name
