@@ -692,3 +692,25 @@ fn a_post_needs_room_and_its_own_window() {
     assert_eq!(room(150), Some(Outcome::ConformityShown));
     assert_eq!(room(200), Some(Outcome::NonconformityShown));
 }
+
+/// Paint in a metal press shell comes out before anything is judged; a painted axle hole is asked for its pitch, once.
+#[test]
+fn paint_comes_out_of_a_press_shell_first() {
+    let plan = plan(
+        "format = 1\nframe = \"f\"\nmaterial = \"aluminium\"\n[shell]\nbelieved = \"pf30\"\ncoating = \"painted\"\nbore = [\"10 mm deep, 0 deg: 45.90 mm +/- 0.01 mm\", \"10 mm deep, 90 deg: 45.91 mm +/- 0.01 mm\", \"55 mm deep, 0 deg: 45.90 mm +/- 0.01 mm\", \"55 mm deep, 90 deg: 45.91 mm +/- 0.01 mm\"]\n[[thread]]\nplace = \"axle\"\nend = \"rear\"\ncoating = \"painted\"\nminor = [\"10.6 mm +/- 0.05 mm\"]\n",
+    );
+    let shell = step(&plan, Interface::Shell, Operation::Clean);
+    assert!(shell.title.contains("paint"), "{plan}");
+    assert!(
+        plan.steps.iter().all(|s| s.operation != Operation::Ream),
+        "a reading on paint shows nothing: {plan}"
+    );
+    let axle: Vec<&str> = plan
+        .questions
+        .iter()
+        .filter(|q| q.interface == Interface::Thread(0))
+        .map(|q| q.ask.as_str())
+        .collect();
+    assert_eq!(axle.len(), 1, "{axle:?}");
+    assert!(axle[0].contains("pitch"), "{axle:?}");
+}

@@ -379,5 +379,9 @@ pub(super) fn thread(
         (None, Some(_)) => None,
     };
     seen.extend(belief(named.as_ref()));
+    if seen.is_empty() && facing::covered(sheet.common.coating) {
+        // The pitch has been asked for; no other reading names a thread through paint.
+        return None;
+    }
     settle(draft, interface, kind, &seen, report)
 }

@@ -122,28 +122,41 @@ pub(super) fn pressed(
         slip,
         report,
     );
-    if sheet.common.material == JointMaterial::Carbon {
+    let carbon = sheet.common.material == JointMaterial::Carbon;
+    if facing::covered(sheet.common.coating) {
+        let (how, bare) = if carbon {
+            (
+                "Take the overspray out of the shell bores by hand: wood, plastic or a fine cloth",
+                "laminate",
+            )
+        } else {
+            (
+                "Take the paint out of the shell bores by hand, down to metal",
+                "metal",
+            )
+        };
+        let mut step = DraftStep::new(
+            HERE,
+            Stage::Clean,
+            Operation::Clean,
+            how,
+            "a cup or bearing on paint sits neither square nor tight",
+        );
+        step.checks.push(format!(
+            "bore again in two directions at each end, on {bare}"
+        ));
+        step.proof =
+            String::from("the part goes in square and the bearing turns freely and does not rock");
+        if carbon {
+            step.cautions = Vec::from([Caution::Carbon]);
+        }
+        draft.step(step);
+    }
+    if carbon {
         draft.caution(Caution::Carbon);
         report
             .leave
             .push(String::from("the bore: carbon is not reamed"));
-        if facing::covered(sheet.common.coating) {
-            let mut step = DraftStep::new(
-                HERE,
-                Stage::Clean,
-                Operation::Clean,
-                "Take the overspray out of the shell bores by hand: wood, plastic or a fine cloth",
-                "a cup or bearing on paint sits neither square nor tight",
-            );
-            step.checks.push(String::from(
-                "bore again in two directions at each end, on laminate",
-            ));
-            step.proof = String::from(
-                "the part goes in square and the bearing turns freely and does not rock",
-            );
-            step.cautions = Vec::from([Caution::Carbon]);
-            draft.step(step);
-        }
         if let Some((limits, _, owner)) = out_of_limits {
             let mut step = DraftStep::new(
                 HERE,
