@@ -104,3 +104,45 @@ fn examples_print_what_is_committed() {
         }
     }
 }
+
+/// What the README shows of a plan and of a record is what is printed.
+#[test]
+fn the_readme_shows_what_is_printed() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let read = |name: &str| std::fs::read_to_string(root.join(name)).unwrap();
+    let readme = read("README.md");
+    // How many fences stand between the marker and the block: one from prose, two from a command in its own block.
+    for (marker, fences, printed) in [
+        (
+            "Part of what the first command prints",
+            1,
+            "plan_painted_steel.txt",
+        ),
+        (
+            "painted_steel_after.toml --record markdown",
+            2,
+            "record_markdown.txt",
+        ),
+        ("which_standard -- shell", 2, "which_standard.txt"),
+        ("thread_mismatch -- M35x1", 2, "thread_mismatch.txt"),
+    ] {
+        let after = readme
+            .split_once(marker)
+            .unwrap_or_else(|| panic!("README: {marker}"))
+            .1;
+        let shown = after.split("```").nth(fences).unwrap();
+        let whole = read(&format!("tests/printed/{printed}"));
+        let mut lines = shown
+            .lines()
+            .map(str::trim)
+            .filter(|l| !l.is_empty() && *l != "...")
+            .peekable();
+        assert!(lines.peek().is_some(), "README: nothing after {marker}");
+        for line in lines {
+            assert!(
+                whole.contains(line),
+                "{printed} does not hold what the README shows: {line}"
+            );
+        }
+    }
+}
