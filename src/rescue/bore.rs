@@ -145,11 +145,24 @@ impl BoreRescue {
                 .graded(Grade::CommonPractice),
             );
             if self.hold == Hold::Press {
-                options.push(
-                    RescueOption::new(Step::Peen, Stand::Allowed, "burrs on part or bore grip for a while; used in shops where nothing else is at hand")
-                        .minding("the last resort: it carries the load on a few points and spoils the seat")
-                        .graded(Grade::CommonPractice),
-                );
+                // Even a last resort is for a gap that is known.
+                let stand = if gap.is_some() {
+                    Stand::Allowed
+                } else {
+                    Stand::NeedsMeasurement
+                };
+                let peen = RescueOption::new(
+                    Step::Peen,
+                    stand,
+                    "burrs on part or bore grip for a while; used in shops where nothing else is at hand",
+                )
+                .minding("the last resort: it carries the load on a few points and spoils the seat")
+                .graded(Grade::CommonPractice);
+                options.push(if gap.is_some() {
+                    peen
+                } else {
+                    peen.needing(Self::measure())
+                });
             }
         }
         if self.material == Some(MaterialKind::Laminate) {

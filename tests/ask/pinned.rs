@@ -116,3 +116,24 @@ fn a_reading_by_its_instrument() {
     let unknown = reply(&line("30.05 mm by ruler_of_thumb"));
     assert_eq!(unknown["error"]["kind"], "unknown_name");
 }
+
+/// Practitioners' case C15: bore and cup are asked for first, and burrs are flagged as a last resort.
+#[test]
+fn burrs_wait_for_the_gap() {
+    let stand = |line: &str| {
+        let answer = reply(line);
+        let options = answer["answer"]["rescue"]["options"].as_array().unwrap();
+        let burrs = options.iter().find(|o| o["step"] == "peen").unwrap();
+        burrs["stand"].as_str().unwrap().to_owned()
+    };
+    assert_eq!(
+        stand(r#"{"ask":"rescue","damage":"loose","joint":"head_cup"}"#),
+        "needs_measurement"
+    );
+    assert_eq!(
+        stand(
+            r#"{"ask":"rescue","damage":"loose","joint":"head_cup","hole":["34.06 +/- 0.01 mm"],"shaft":"34.00 +/- 0.01 mm"}"#
+        ),
+        "allowed"
+    );
+}
