@@ -167,7 +167,12 @@ pub(super) fn weigh(scale: &Scale<'_>, entry: Entry<'_>) -> Weighed {
         return row;
     }
     // First what holds for the row as a whole; if that is far off, no variant can help.
-    let mut bands: Option<Bands> = scale.shared.then_some([None; FEATURES]);
+    // Filled only where readings share an instrument: the list is long.
+    let mut bands: Option<Bands> = if scale.shared {
+        Some([None; FEATURES])
+    } else {
+        None
+    };
     let mut varies = false;
     for size in scale.seen.sizes().filter(|s| compared(s.feature)) {
         if by_variant(size.feature) {
@@ -185,7 +190,7 @@ pub(super) fn weigh(scale: &Scale<'_>, entry: Entry<'_>) -> Weighed {
     let mut total = 0.0;
     for variant in 0..variants {
         let mut one = Weighed { variant, ..row };
-        let mut held = bands;
+        let mut held = bands.as_ref().copied();
         for size in scale.seen.sizes().filter(|s| by_variant(s.feature)) {
             hold(scale, entry, variant, size, &mut one, &mut held);
         }
