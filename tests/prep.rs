@@ -714,3 +714,28 @@ fn paint_comes_out_of_a_press_shell_first() {
     assert_eq!(axle.len(), 1, "{axle:?}");
     assert!(axle[0].contains("pitch"), "{axle:?}");
 }
+
+/// A pass that went too far is stopped, never done: a bore beyond its size, a face beyond the width window, a mount beyond
+/// the builder's depth. The amounts are the readings of the sheet, subtracted.
+#[test]
+fn what_was_cut_too_far_is_not_done() {
+    let text = frame("painted_steel_after");
+    // The bore after the work 0.4 mm larger, the mount 0.3 mm deeper (limit 0.30 mm in all).
+    let tube = text.replace("after = [\n  \"10 mm deep, 0 deg: 27.21 mm\",\n  \"10 mm deep, 90 deg: 27.22 mm\",\n  \"60 mm deep, 0 deg: 27.21 mm\",\n  \"60 mm deep, 90 deg: 27.21 mm\",\n  \"150 mm deep, 0 deg: 27.22 mm\",\n  \"150 mm deep, 90 deg: 27.22 mm\",\n]", "after = [\"10 mm deep, 0 deg: 27.61 mm\", \"10 mm deep, 90 deg: 27.62 mm\", \"60 mm deep, 0 deg: 27.61 mm\", \"150 mm deep, 0 deg: 27.62 mm\"]");
+    assert_ne!(tube, text);
+    let (state, words) = progress(&job(&tube), Interface::SeatTube);
+    assert_eq!(state, Progress::Stopped, "{words}");
+    let mount = text.replace(": -0.10", ": -0.40");
+    assert_ne!(mount, text);
+    let (state, words) = progress(&job(&mount), Interface::Brake(0));
+    assert_eq!(state, Progress::Stopped, "{words}");
+    assert!(words.contains("too much is off already"), "{words}");
+    // The drive face 2.0 mm deeper than found, with 0.59 mm to go a side.
+    let face = text.replace(
+        "\"0 deg: 0.004 mm\", \"40 deg: 0.007 mm\", \"80 deg: 0.006 mm\", \"120 deg: 0.005 mm\", \"160 deg: 0.002 mm\",\n  \"200 deg: 0.000 mm\", \"240 deg: -0.003 mm\", \"280 deg: -0.002 mm\", \"320 deg: 0.001 mm\",",
+        "\"0 deg: -2.000 mm\", \"40 deg: -2.001 mm\", \"80 deg: -2.000 mm\", \"120 deg: -2.001 mm\", \"160 deg: -2.000 mm\",",
+    );
+    assert_ne!(face, text);
+    let (state, words) = progress(&job(&face), Interface::Shell);
+    assert_eq!(state, Progress::Stopped, "{words}");
+}

@@ -79,6 +79,22 @@ enum Left {
 }
 
 impl CutLimit {
+    /// The same limit after this much has come off. A cut that went beyond it leaves less than nothing.
+    ///
+    /// ```
+    /// use framegauge::{Grade, face::{CutLimit, LimitKind}, measure::Reading, mm, settled_mm};
+    /// let limit = CutLimit::new(LimitKind::Maker, "drawing", Reading::exact(mm(0.30)).unwrap(), Grade::Shop).unwrap();
+    /// let left = limit.after_cutting(&Reading::new(mm(0.40), mm(0.01)).unwrap());
+    /// assert_eq!(settled_mm(left.may_come_off().unwrap().value()), -0.1);
+    /// ```
+    #[must_use]
+    pub fn after_cutting(mut self, off: &Reading) -> Self {
+        if let Left::Known(left) = &mut self.left {
+            *left = left.less(off);
+        }
+        self
+    }
+
     /// A limit stated as an amount that may come off. Zero or less: nothing more may.
     ///
     /// # Errors

@@ -59,7 +59,8 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &BrakeSheet) {
         }
     };
     if !sheet.after.is_empty() {
-        came_off(sheet, &mut report);
+        let off = came_off(sheet, &mut report);
+        super::facing::left_after(cut_limits(sheet), off, &mut report);
     }
     let plane = survey.least_squares();
     let u = survey.reading_uncertainty();
@@ -125,7 +126,7 @@ pub(super) fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
 }
 
 /// What came off at the places that were read both times.
-fn came_off(sheet: &BrakeSheet, report: &mut InterfaceReport) {
+fn came_off(sheet: &BrakeSheet, report: &mut InterfaceReport) -> Option<Reading> {
     let near = |a: Length, b: Length| (a - b).abs() < mm(0.5);
     let removed: Vec<Reading> = sheet
         .points
@@ -138,23 +139,51 @@ fn came_off(sheet: &BrakeSheet, report: &mut InterfaceReport) {
             Some(b.height.less(&a.height))
         })
         .collect();
+    let mut deepest = None;
     let words = match crate::judge::extremes(&removed).as_slice() {
         [least, ..] if least.value() < -least.expanded_uncertainty() * 2.0 => {
             String::from("a place stands higher than before: the two surveys do not share a datum")
         }
-        [least, most] => format!(
-            "{} to {} ± {}",
-            in_mm(least.value()),
-            in_mm(most.value()),
-            in_mm(most.expanded_uncertainty())
-        ),
-        [only] => format!("{only}"),
+        [least, most] => {
+            deepest = Some(*most);
+            format!(
+                "{} to {} ± {}",
+                in_mm(least.value()),
+                in_mm(most.value()),
+                in_mm(most.expanded_uncertainty())
+            )
+        }
+        [only] => {
+            deepest = Some(*only);
+            format!("{only}")
+        }
         _ => String::from("the two surveys share no places"),
     };
     report.findings.push(Finding {
         readings: removed,
         ..Finding::stated("what came off", words)
     });
+    deepest
+}
+
+/// What limits the cut of a mount, by readings before it.
+fn cut_limits(sheet: &BrakeSheet) -> Vec<CutLimit> {
+    let mut limits = written_limits(&sheet.common.limits);
+    if let Some(limit) = sheet.common.limits.iter().find(|l| l.what == "thickness")
+        && let (Some(thickness), Some(least)) = (sheet.thickness, limit.limits.lower().known())
+    {
+        limits.extend(
+            CutLimit::leaving(
+                LimitKind::MountThickness,
+                format!("least thickness {} ({})", in_mm(least), limit.owner),
+                &thickness,
+                least,
+                limit.limits.grade(),
+            )
+            .ok(),
+        );
+    }
+    limits
 }
 
 /// The slope at which a pad of this length touches a centred rotor with this clearance a side: asin(2 c / L).
@@ -319,19 +348,7 @@ fn cut(
         draft.step(step);
         return;
     }
-    let mut allowance = Allowance::new(written_limits(&sheet.common.limits));
-    if let Some(limit) = sheet.common.limits.iter().find(|l| l.what == "thickness")
-        && let (Some(thickness), Some(least)) = (sheet.thickness, limit.limits.lower().known())
-        && let Ok(cut) = CutLimit::leaving(
-            LimitKind::MountThickness,
-            format!("least thickness {} ({})", in_mm(least), limit.owner),
-            &thickness,
-            least,
-            limit.limits.grade(),
-        )
-    {
-        allowance = allowance.and(cut);
-    }
+    let allowance = Allowance::new(cut_limits(sheet));
     let mut step = DraftStep::new(
         interface,
         Stage::Face,

@@ -172,13 +172,12 @@ pub(super) fn plan(draft: &mut Draft<'_>, facing: Facing<'_>, report: &mut Inter
             ),
         )
     });
+    let mut limits = facing.limits.clone();
+    limits.extend(written_limits(&face.limits));
     if cut_before {
-        compare(face, &surveyed, report);
+        limits = left_after(limits, compare(face, &surveyed, report), report);
     }
-    let mut allowance = Allowance::new(facing.limits.clone());
-    for limit in written_limits(&face.limits) {
-        allowance = allowance.and(limit);
-    }
+    let allowance = Allowance::new(limits);
     let own_square = face
         .limits
         .iter()
@@ -281,11 +280,42 @@ fn paint_step(
     }
 }
 
-/// What a pass took off, place by place where both surveys have the same places.
-fn compare(face: &Face, now: &RingSurvey, report: &mut InterfaceReport) {
-    let Ok(before) = survey(face, &face.probes, now.datum()) else {
-        return;
-    };
+/// What is left of the limits after a cut, from readings before it; a limit that was passed is said so. A cut of unknown
+/// depth leaves unknown amounts.
+pub(super) fn left_after(
+    limits: Vec<CutLimit>,
+    off: Option<Reading>,
+    report: &mut InterfaceReport,
+) -> Vec<CutLimit> {
+    limits
+        .into_iter()
+        .filter_map(|limit| {
+            let Some(off) = off else {
+                return CutLimit::unknown(
+                    limit.kind(),
+                    String::from(limit.what()),
+                    "measure what is left: the two surveys do not tell what came off",
+                )
+                .ok();
+            };
+            let left = limit.after_cutting(&off);
+            if let Some(over) = left.may_come_off()
+                && settled_below(over.value() + over.expanded_uncertainty(), mm(0.0))
+            {
+                report.leave.push(format!(
+                    "the face: nothing more may come off because of {}, {} too much is off already",
+                    left.what(),
+                    in_mm(-over.value())
+                ));
+            }
+            Some(left)
+        })
+        .collect()
+}
+
+/// What a pass took off, place by place where both surveys have the same places; the most of it.
+fn compare(face: &Face, now: &RingSurvey, report: &mut InterfaceReport) -> Option<Reading> {
+    let before = survey(face, &face.probes, now.datum()).ok()?;
     let removed: Vec<Reading> = before
         .probes()
         .iter()
@@ -297,6 +327,7 @@ fn compare(face: &Face, now: &RingSurvey, report: &mut InterfaceReport) {
             Some(b.height.less(&a.height))
         })
         .collect();
+    let mut deepest = None;
     let words = match crate::judge::extremes(&removed).as_slice() {
         [least, most]
             if most.value() + most.expanded_uncertainty() < mm(0.0)
@@ -307,18 +338,22 @@ fn compare(face: &Face, now: &RingSurvey, report: &mut InterfaceReport) {
                 in_mm(-least.value())
             )
         }
-        [least, most] => format!(
-            "removed {} to {} ± {}",
-            in_mm(least.value()),
-            in_mm(most.value()),
-            in_mm(most.expanded_uncertainty())
-        ),
+        [least, most] => {
+            deepest = Some(*most);
+            format!(
+                "removed {} to {} ± {}",
+                in_mm(least.value()),
+                in_mm(most.value()),
+                in_mm(most.expanded_uncertainty())
+            )
+        }
         _ => String::from("the two surveys share no places: nothing can be said of what came off"),
     };
     report.findings.push(Finding {
         readings: removed,
         ..Finding::stated("what came off", words)
     });
+    deepest
 }
 
 /// What the cut changes elsewhere, by at most this depth.

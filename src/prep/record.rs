@@ -208,7 +208,7 @@ fn entry(interface: Interface, before: &Plan, now: &Plan, sheet: &FrameSheet) ->
         .flat_map(|f| f.readings.clone())
         .collect();
     let planned_amount = planned.iter().find_map(|s| s.amount.clone());
-    let mut words = words;
+    let (mut progress, mut words) = (progress, words);
     if let (Some(most), Some(amount)) = (
         removed
             .iter()
@@ -216,11 +216,18 @@ fn entry(interface: Interface, before: &Plan, now: &Plan, sheet: &FrameSheet) ->
         &planned_amount,
     ) && crate::measure::settled_below(amount.most, most.value() - most.expanded_uncertainty())
     {
-        words.push_str(&format!(
-            "; more came off than was planned ({} against at most {})",
+        let more = format!(
+            "more came off than was planned ({} against at most {})",
             in_mm(most.value()),
             in_mm(amount.most)
-        ));
+        );
+        // A bore that is larger than it was meant to be is a fault; a face may still be within its limit.
+        if progress == Progress::Done && planned.iter().any(|s| s.operation == Operation::Ream) {
+            progress = Progress::Stopped;
+            words = format!("{more}: cut no further, and judge the fit with the mating part");
+        } else {
+            words = format!("{words}; {more}");
+        }
     }
     RecordEntry {
         interface,
