@@ -198,6 +198,7 @@ pub struct ShellSheet {
     /// Material, belief, coating, makers' limits.
     pub common: Common,
     /// Width over the faces.
+    /// Read before the work: what comes off the faces is taken from it.
     pub width: Vec<Reading>,
     /// Distance of the drive-side face from the frame's middle plane.
     pub half_drive: Option<Reading>,
@@ -345,6 +346,7 @@ pub struct BrakeSheet {
     /// Heights after a pass.
     pub after: Vec<PadPoint>,
     /// Thickness of a flat mount, bolt head to caliper.
+    /// Read before the work: what comes off is taken from it.
     pub thickness: Option<Reading>,
     /// Length of the bolts at hand.
     pub bolt: Option<Length>,
