@@ -32,6 +32,7 @@
 //! | know how sure a figure is | [`Evidence`], [`Grade`] |
 //! | bring a shop's own rows | [`standard::ShopRows`] |
 //! | answer scripts, one line in and one line out | `ask` (feature `serde`; lines of JSON: `json`) |
+//! | add a standard, embed the crate, ask from a script, read a verdict | [`guide`] |
 //!
 //! Quantities are uom's (`uom::si::f64`), re-exported as [`uom`]; short constructors are [`mm`], [`um`], [`inch`], [`deg`]. A
 //! clearance is bore less shaft, an interference shaft less bore, both on diameter. Heights of faces are positive outwards.
@@ -65,6 +66,7 @@ mod error;
 pub mod evidence;
 pub mod face;
 pub mod fit;
+pub mod guide;
 pub mod identify;
 pub mod judge;
 pub mod measure;

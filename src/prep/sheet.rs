@@ -358,7 +358,7 @@ pub struct BrakeSheet {
 
 /// Everything measured and seen on one frame.
 ///
-/// Build it in code, or read it from TOML or JSON through [`crate::prep::WrittenSheet`].
+/// Build it in code, or read it from TOML or JSON through `WrittenSheet` (feature `serde`).
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct FrameSheet {
     /// What the frame is, in the shop's words.
