@@ -101,6 +101,13 @@ impl Error {
     }
 
     /// The same error, with the line of the file it came from (first line is 1).
+    ///
+    /// ```
+    /// use framegauge::{Error, ErrorKind};
+    /// let e = Error::new(ErrorKind::Missing, "pitch", "", "no pitch given", "lay a pitch gauge on the thread").at_line(3);
+    /// assert_eq!(e.line(), Some(3));
+    /// assert!(e.to_string().starts_with("line 3: pitch: "));
+    /// ```
     #[must_use]
     pub fn at_line(mut self, line: usize) -> Self {
         self.0.line = Some(line);

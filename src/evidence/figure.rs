@@ -82,7 +82,14 @@ impl<Q: Printed> Span<Q> {
         Ok(span)
     }
 
-    /// The best single value: the nominal, else the middle of the limits, else the one limit that is known.
+    /// The best single value: the nominal, else the middle of the limits, else the one limit that is known. In the
+    /// printed unit of the quantity: millimetres for a length.
+    ///
+    /// ```
+    /// use framegauge::{Length, Span, mm};
+    /// let span = Span::<Length>::new(None, Some(mm(33.9)), Some(mm(34.1))).unwrap();
+    /// assert!((span.middle().unwrap() - 34.0).abs() < 1e-9);
+    /// ```
     #[must_use]
     pub fn middle(&self) -> Option<f64> {
         match (self.nominal, self.lower, self.upper) {

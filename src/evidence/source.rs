@@ -160,6 +160,13 @@ impl Evidence {
     }
 
     /// The same evidence with these citations.
+    ///
+    /// ```
+    /// use framegauge::{Citation, Evidence, Source, SourceKind};
+    /// let drawing = Source { id: "drawing".into(), title: "Our own drawing".into(), edition: "".into(), kind: SourceKind::Shop };
+    /// let evidence = Evidence::shop("").citing(vec![Citation::new(drawing, "sheet 1")]);
+    /// assert_eq!(evidence.sources()[0].at(), "sheet 1");
+    /// ```
     #[must_use]
     pub fn citing(mut self, sources: impl Into<List<Citation>>) -> Self {
         self.sources = sources.into();

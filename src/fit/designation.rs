@@ -79,6 +79,13 @@ impl FitDesignation {
     ///
     /// # Errors
     /// `Contradiction` unless the first class is a hole's and the second a shaft's; else as [`limit_deviations`].
+    ///
+    /// ```
+    /// use framegauge::{ErrorKind, fit::FitDesignation, mm};
+    /// let (hole, shaft) = ("N7".parse().unwrap(), "h6".parse().unwrap());
+    /// assert_eq!(FitDesignation::new(mm(42.0), hole, shaft).unwrap().to_string(), "42 N7/h6");
+    /// assert_eq!(FitDesignation::new(mm(42.0), shaft, hole).unwrap_err().kind(), ErrorKind::Contradiction);
+    /// ```
     pub fn new(nominal: Length, hole: FitClass, shaft: FitClass) -> Result<Self, Error> {
         if hole.feature() != Feature::Hole || shaft.feature() != Feature::Shaft {
             return Err(Error::new(

@@ -9,7 +9,7 @@
 //!
 //! | feature | what it adds |
 //! |---|---|
-//! | none | everything but the two below, `no_std` with `alloc` |
+//! | none | all but what the next rows add; `no_std` with `alloc` |
 //! | `std` | the standard library's side of the dependencies; answers stay the same bit for bit |
 //! | `serde` | rows, findings, verdicts and plans serialize; sheets and a shop's rows deserialize; the room `ask` |
 //! | `json` | `ask::answer_line`: a line of JSON in, a line of JSON out |

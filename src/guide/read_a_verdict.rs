@@ -8,7 +8,7 @@
 //! | [`NonconformityShown`](crate::measure::Outcome::NonconformityShown) | the readings show that it lies outside |
 //! | [`Undecided`](crate::measure::Outcome::Undecided) | neither is shown: measure again, or ask for the limit |
 //!
-//! "Undecided" is no soft "yes" and no soft "no". Nothing is cut on it.
+//! "Undecided" is no soft "yes" and no soft "no". Do not cut on it.
 //!
 //! ```
 //! use framegauge::measure::{DecisionRule, Limits, Outcome, Reading, Why, decide};
@@ -23,7 +23,7 @@
 //! let outside = hold("33.80 +/- 0.05 mm");
 //! assert_eq!((outside.outcome, outside.why), (Outcome::NonconformityShown, Why::Clear));
 //!
-//! // Right at the limit, nothing is shown, however fine the gauge.
+//! // Too close to a limit for this gauge: a finer one may tell.
 //! let close = hold("33.948 +/- 0.005 mm");
 //! assert_eq!((close.outcome, close.why), (Outcome::Undecided, Why::TooClose));
 //!
@@ -54,7 +54,8 @@
 //! # The verdict on an interface
 //!
 //! The functions of [`judge`](crate::judge) give a [`Verdict`](crate::judge::Verdict). One deciding finding that is out is
-//! enough for "out of limits". All must be within for "within limits". Anything else is undecided.
+//! enough for "out of limits". All must be within for "within limits". Anything else is undecided. A finding without an
+//! outcome is a plain statement and decides nothing.
 //!
 //! ```
 //! use framegauge::{Grade, judge::cup_depth, measure::{DecisionRule, Outcome}};

@@ -62,6 +62,13 @@ impl Outcome {
     }
 
     /// The codes that are left, most likely first; empty for `Unlisted` and `CannotTell`.
+    ///
+    /// ```
+    /// use framegauge::identify::{InterfaceKind, Observation, Options, identify};
+    /// let seen = [Observation::read("bore", "33.7 +/- 0.05 mm").unwrap(), Observation::read("width", "68.1 +/- 0.1 mm").unwrap()];
+    /// let answer = identify(InterfaceKind::Shell, &seen, &Options::default()).unwrap();
+    /// assert!(answer.outcome.left().len() > 1 && answer.outcome.identified().is_none());
+    /// ```
     #[must_use]
     pub fn left(&self) -> &[Text] {
         match self {

@@ -58,6 +58,12 @@ impl Finding {
     }
 
     /// The same, resting on this evidence.
+    ///
+    /// ```
+    /// use framegauge::{Evidence, Grade, judge::Finding};
+    /// let found = Finding::stated("cup", "as the drawing says").resting_on(Some(&Evidence::shop("drawing")));
+    /// assert_eq!(found.grade, Some(Grade::Shop));
+    /// ```
     #[must_use]
     pub fn resting_on(mut self, evidence: Option<&Evidence>) -> Self {
         if let Some(evidence) = evidence {

@@ -84,6 +84,12 @@ impl Worked {
         }
     }
     /// An angle.
+    ///
+    /// ```
+    /// use framegauge::{deg, judge::Worked};
+    /// let tilt = Worked::angle("tilt", deg(0.5), "arctan(rise / run)");
+    /// assert_eq!((tilt.in_deg(), tilt.bare()), (Some(0.5), None));
+    /// ```
     #[must_use]
     pub fn angle(what: impl Into<Text>, value: Angle, formula: impl Into<Text>) -> Self {
         Self {
@@ -93,6 +99,12 @@ impl Worked {
         }
     }
     /// A ratio or a count.
+    ///
+    /// ```
+    /// use framegauge::judge::Worked;
+    /// let left = Worked::plain("threads left", 6.5, "length / pitch");
+    /// assert_eq!((left.bare(), left.in_mm()), (Some(6.5), None));
+    /// ```
     #[must_use]
     pub fn plain(what: impl Into<Text>, value: f64, formula: impl Into<Text>) -> Self {
         Self {

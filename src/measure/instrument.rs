@@ -123,6 +123,13 @@ impl Instrument {
     ///
     /// # Errors
     /// `NotTabulated` when none is.
+    ///
+    /// ```
+    /// use framegauge::{ErrorKind, in_mm, measure::instrument, mm};
+    /// let caliper = instrument("caliper_vernier_outside").unwrap();
+    /// assert_eq!(in_mm(caliper.permissible_error(mm(27.2)).unwrap()).to_string(), "0.050 mm");
+    /// assert_eq!(caliper.permissible_error(mm(2000.0)).unwrap_err().kind(), ErrorKind::NotTabulated);
+    /// ```
     pub fn permissible_error(&self, size: Length) -> Result<Length, Error> {
         let magnitude = if size < mm(0.0) { -size } else { size };
         self.limits

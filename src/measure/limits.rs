@@ -75,6 +75,14 @@ impl Limits {
     ///
     /// # Errors
     /// `NotFinite` for a bound that is NaN or infinite; `Contradiction` when the lower lies above the upper.
+    ///
+    /// ```
+    /// use framegauge::{ErrorKind, Grade, measure::{Bound, Limits}, mm};
+    /// let deep = Limits::new(Bound::At(mm(12.5)), Bound::Unknown, Grade::Published).unwrap();
+    /// assert!(deep.has_unknown());
+    /// let swapped = Limits::new(Bound::At(mm(44.0)), Bound::At(mm(43.95)), Grade::Published);
+    /// assert_eq!(swapped.unwrap_err().kind(), ErrorKind::Contradiction);
+    /// ```
     pub fn new(lower: Bound, upper: Bound, grade: Grade) -> Result<Self, Error> {
         for bound in [lower, upper] {
             if let Bound::At(limit) = bound

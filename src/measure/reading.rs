@@ -119,6 +119,13 @@ impl Reading {
     ///
     /// # Errors
     /// As [`Reading::new`].
+    ///
+    /// ```
+    /// use framegauge::{in_mm, measure::Reading, mm};
+    /// // A rule read to half a division of 1 mm.
+    /// let width = Reading::rectangular(mm(68.0), mm(0.5)).unwrap();
+    /// assert_eq!(in_mm(width.standard_uncertainty()).to_string(), "0.289 mm");
+    /// ```
     pub fn rectangular(value: Length, half_width: Length) -> Result<Self, Error> {
         Self::new(value, half_width / libm::sqrt(3.0))
     }
@@ -158,6 +165,14 @@ impl Reading {
     }
 
     /// This reading and another added, with independent uncertainties.
+    ///
+    /// ```
+    /// use framegauge::{in_mm, measure::Reading, mm};
+    /// let shell = Reading::new(mm(68.1), mm(0.03)).unwrap();
+    /// let spacer = Reading::new(mm(2.5), mm(0.04)).unwrap();
+    /// assert_eq!(in_mm(shell.plus(&spacer).value()).to_string(), "70.600 mm");
+    /// assert_eq!(in_mm(shell.plus(&spacer).standard_uncertainty()).to_string(), "0.050 mm");
+    /// ```
     #[must_use]
     pub fn plus(&self, other: &Self) -> Self {
         Self {
@@ -176,6 +191,14 @@ impl Reading {
     }
 
     /// The same reading scaled, such as a circumference divided by π.
+    ///
+    /// ```
+    /// use framegauge::{in_mm, measure::Reading, mm};
+    /// // A wall from the difference of two diameters.
+    /// let wall = Reading::new(mm(1.5), mm(0.06)).unwrap().scaled(0.5);
+    /// assert_eq!(in_mm(wall.value()).to_string(), "0.750 mm");
+    /// assert_eq!(in_mm(wall.standard_uncertainty()).to_string(), "0.030 mm");
+    /// ```
     #[must_use]
     pub fn scaled(&self, factor: f64) -> Self {
         Self {

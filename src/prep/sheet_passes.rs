@@ -40,6 +40,15 @@ impl FrameSheet {
     }
 
     /// Whether the sheet holds a reading taken after work at this interface.
+    ///
+    /// ```
+    /// use framegauge::prep::{FrameSheet, GaugeResult, Interface, ShellSheet};
+    /// let mut shell = ShellSheet::default();
+    /// shell.drive.go_after = GaugeResult::Passed;
+    /// let sheet = FrameSheet { shell: Some(shell), ..FrameSheet::default() };
+    /// assert!(sheet.has_after(Interface::Shell) && !sheet.has_after(Interface::SeatTube));
+    /// assert!(!sheet.before().has_after(Interface::Shell));
+    /// ```
     #[must_use]
     pub fn has_after(&self, interface: super::Interface) -> bool {
         use super::Interface as I;

@@ -10,6 +10,13 @@ use super::{Length, Pitch, Printed, parse_length, settled_mm};
 ///
 /// # Errors
 /// Those of the serializer.
+///
+/// ```
+/// use framegauge::{Length, mm, quantity::serial};
+/// #[derive(serde::Serialize)]
+/// struct Mine { #[serde(serialize_with = "serial::as_mm")] bore_mm: Length }
+/// assert_eq!(serde_json::to_string(&Mine { bore_mm: mm(27.2) }).unwrap(), r#"{"bore_mm":27.2}"#);
+/// ```
 pub fn as_mm<S: Serializer>(length: &Length, serializer: S) -> Result<S::Ok, S::Error> {
     settled_mm(*length).serialize(serializer)
 }
@@ -29,6 +36,14 @@ pub fn as_mm_or_null<S: Serializer>(
 ///
 /// # Errors
 /// Those of [`parse_length`], in the words of the deserializer.
+///
+/// ```
+/// use framegauge::{Length, mm, quantity::serial};
+/// #[derive(serde::Deserialize)]
+/// struct Mine { #[serde(deserialize_with = "serial::from_text")] bore: Length }
+/// assert!(serde_json::from_str::<Mine>(r#"{"bore":"27.2 mm"}"#).unwrap().bore == mm(27.2));
+/// assert!(serde_json::from_str::<Mine>(r#"{"bore":27.2}"#).is_err()); // a bare number is no length
+/// ```
 pub fn from_text<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Length, D::Error> {
     let text = String::deserialize(deserializer)?;
     parse_length(&text).map_err(de::Error::custom)

@@ -125,6 +125,12 @@ impl Step {
     }
 
     /// What it costs later.
+    ///
+    /// ```
+    /// use framegauge::rescue::Step;
+    /// assert_eq!(Step::Gauge.costs(), "nothing");
+    /// assert!(Step::NextSize.costs().starts_with("cannot be undone"));
+    /// ```
     #[must_use]
     pub const fn costs(self) -> &'static str {
         match self {
@@ -154,6 +160,11 @@ impl Step {
     }
 
     /// Whether it takes metal off.
+    ///
+    /// ```
+    /// use framegauge::rescue::Step;
+    /// assert!(Step::Chase.cuts() && !Step::Clean.cuts());
+    /// ```
     #[must_use]
     pub const fn cuts(self) -> bool {
         matches!(

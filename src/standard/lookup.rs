@@ -43,6 +43,12 @@ impl<'a> Tables<'a> {
     ///
     /// # Errors
     /// `UnknownName`, with the nearest names of ours.
+    ///
+    /// ```
+    /// use framegauge::{ErrorKind, standard::{Shell, Tables}};
+    /// assert_eq!(Tables::ours().find::<Shell>("BSA").unwrap().code, "bsc");
+    /// assert_eq!(Tables::ours().find::<Shell>("bsx").unwrap_err().kind(), ErrorKind::UnknownName);
+    /// ```
     pub fn find<R: InShop>(&self, name: &str) -> Result<&'a R, Error> {
         find_in(R::table(), name).or_else(|unknown| {
             let shop = self.shop.map(R::of).unwrap_or_default();

@@ -124,6 +124,12 @@ pub fn find<R: Row>(name: &str) -> Result<&'static R, Error> {
 ///
 /// # Errors
 /// `UnknownName`, with the nearest names.
+///
+/// ```
+/// use framegauge::standard::{Row, Seatpost, find_in};
+/// assert_eq!(find_in(Seatpost::table(), " 27.2 ").unwrap().code, "27.2");
+/// assert!(find_in::<Seatpost>(&[], "27.2").is_err());
+/// ```
 pub fn find_in<'a, R: Row>(rows: &'a [R], name: &str) -> Result<&'a R, Error> {
     let wanted = name.trim();
     rows.iter()

@@ -226,6 +226,12 @@ impl Shell {
     }
 
     /// The hand on one side with its evidence.
+    ///
+    /// ```
+    /// use framegauge::{standard::{Shell, find}, thread::Side};
+    /// let fact = find::<Shell>("bsc").unwrap().hand_fact(Side::Drive).unwrap();
+    /// assert!(format!("{fact:#}").starts_with("left (published, two agree: "));
+    /// ```
     #[must_use]
     pub fn hand_fact(&self, side: crate::thread::Side) -> Option<&Fact<Hand>> {
         match side {

@@ -33,6 +33,12 @@ pub struct Designation {
 
 impl Designation {
     /// A right-hand thread of this size without a stated class.
+    ///
+    /// ```
+    /// use framegauge::{Pitch, mm, thread::{Designation, ThreadForm, ThreadSize}};
+    /// let size = ThreadSize::new(ThreadForm::IsoMetric, mm(10.0), Pitch::millimetres(1.0).unwrap()).unwrap();
+    /// assert_eq!(Designation::new(size).to_string(), "M10x1");
+    /// ```
     #[must_use]
     pub const fn new(size: ThreadSize) -> Self {
         Self {
