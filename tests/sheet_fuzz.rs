@@ -1,4 +1,6 @@
 //! Mutated frame sheets: every one is planned or refused by name, none panics. The seed is fixed.
+//!
+//! `FUZZ_TIMES=50` runs fifty times as many, on another seed.
 #![cfg(feature = "serde")]
 #![allow(
     clippy::unwrap_used,
@@ -13,6 +15,10 @@ use proptest::prelude::Rng;
 use proptest::test_runner::{RngAlgorithm, TestRng};
 
 const SHEETS: u32 = 20_000;
+
+fn times() -> u32 {
+    std::env::var("FUZZ_TIMES").map_or(1, |n| n.parse().expect("FUZZ_TIMES is a whole number"))
+}
 
 /// What a hand, a script or a broken file puts in place of a value.
 const VALUES: [&str; 24] = [
@@ -98,9 +104,13 @@ fn mutated_sheets_are_planned_or_refused() {
         .iter()
         .map(|p| std::fs::read_to_string(p).unwrap())
         .collect();
-    let mut dice = Dice(TestRng::from_seed(RngAlgorithm::ChaCha, &[26; 32]));
+    let mut dice = Dice(TestRng::from_seed(
+        RngAlgorithm::ChaCha,
+        &[25 + times() as u8; 32],
+    ));
+    let count = SHEETS * times();
     let (mut planned, mut refused) = (0_u32, 0_u32);
-    for turn in 0..SHEETS {
+    for turn in 0..count {
         let text = mutated(&mut dice, &sheets[turn as usize % sheets.len()]);
         let Ok(written) = toml::from_str::<WrittenSheet>(&text) else {
             refused += 1;
@@ -135,7 +145,7 @@ fn mutated_sheets_are_planned_or_refused() {
     }
     // Both happen often, or the test would show nothing.
     assert!(
-        planned > SHEETS / 10 && refused > SHEETS / 10,
+        planned > count / 10 && refused > count / 10,
         "{planned} planned, {refused} refused"
     );
 }
