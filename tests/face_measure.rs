@@ -9,11 +9,13 @@
 
 use framegauge::face::{Point, least_squares};
 use framegauge::measure::{
+    Bound, GuardFactor, Measures, Outcome, Why, able, decide_from_few, instrument, instruments,
+};
+use framegauge::measure::{
     Budget, Contribution, DecisionRule, Freedom, Limits, Pooled, Reading, Repeated, Shape,
     SumShape, acceptance_zone, conformance_probability, coverage_factor, decide, lever_factor,
     student,
 };
-use framegauge::measure::{GuardFactor, Measures, Outcome, able, instrument, instruments};
 use framegauge::{Grade, deg, mm, to_mm, um};
 
 fn rows(file: &str) -> Vec<csv::StringRecord> {
@@ -360,4 +362,42 @@ fn bad_input_is_named() {
     );
     assert!(Freedom::new(f64::NAN).is_err());
     assert!(coverage_factor(1.0, Freedom::EXACT).is_err());
+}
+
+/// The 2017 edition of ISO 14253-1 shows nonconformity with a limit, and a limit that nobody published leaves no probability
+/// of lying within both. Outcomes only: no figure of ours stands in for an outside one.
+#[test]
+fn nothing_is_shown_or_told_beyond_what_is_known() {
+    let shop = Grade::Shop;
+    let narrow = Limits::between(mm(0.0), mm(0.01), shop).unwrap();
+    // A reading a hundred times as coarse as the tolerance lies outside it almost surely, but on which side?
+    let coarse = Reading::new(mm(0.005), mm(1.0)).unwrap();
+    for said in [
+        decide(&coarse, &narrow, DecisionRule::default()),
+        decide_from_few(&coarse, Freedom::EXACT, &narrow),
+        decide_from_few(&coarse, Freedom::new(2.0).unwrap(), &narrow),
+    ] {
+        assert_eq!(
+            (said.outcome, said.why),
+            (Outcome::Undecided, Why::InstrumentTooCoarse)
+        );
+        assert!(said.probability.unwrap() < 0.05);
+    }
+    let half = Limits::new(Bound::At(mm(12.5)), Bound::Unknown, shop).unwrap();
+    let by = |value: f64| {
+        decide(
+            &Reading::new(mm(value), mm(0.05)).unwrap(),
+            &half,
+            DecisionRule::default(),
+        )
+    };
+    let (deep, near, short) = (by(13.5), by(12.52), by(12.0));
+    assert_eq!((deep.outcome, deep.probability), (Outcome::Undecided, None));
+    assert_eq!((near.outcome, near.probability), (Outcome::Undecided, None));
+    assert_eq!(short.outcome, Outcome::NonconformityShown);
+    assert!(short.probability.unwrap() < 0.05);
+    // The worse of two that are both open is the one nearer the limit, whichever comes first.
+    assert_eq!(deep.worse(near), near);
+    assert_eq!(near.worse(deep), near);
+    assert_eq!(near.worse(short), short);
 }

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::clock::Clock;
 use super::report::report;
 use super::section::{ONE_AXIS, Section, extremes, mean, rms, section};
-use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, decide};
+use crate::measure::{Decision, DecisionRule, Limits, Reading, decide};
 use crate::quantity::{BoreDiameter, Length, deg, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
 
@@ -267,17 +267,7 @@ impl BoreSurvey {
     #[must_use]
     pub fn against(&self, limits: &Limits, rule: DecisionRule) -> Decision {
         let (least, most) = extremes(&self.readings.iter().collect::<Vec<_>>());
-        let worse = |a: Decision, b: Decision| {
-            let rank = |d: &Decision| match d.outcome {
-                Outcome::NonconformityShown => 0,
-                Outcome::Undecided => 1,
-                Outcome::ConformityShown => 2,
-            };
-            let nearer =
-                rank(&b) < rank(&a) || (rank(&b) == rank(&a) && b.probability < a.probability);
-            if nearer { b } else { a }
-        };
-        worse(decide(&least, limits, rule), decide(&most, limits, rule))
+        decide(&least, limits, rule).worse(decide(&most, limits, rule))
     }
 
     fn lobes_suspected(&self, u: f64) -> bool {

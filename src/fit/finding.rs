@@ -4,23 +4,8 @@ use super::caution::Caution;
 use super::class::Feature;
 use super::member::{Member, Part};
 use crate::evidence::Grade;
-use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading};
+use crate::measure::{Decision, DecisionRule, Limits, Reading};
 use crate::quantity::{Length, Printed};
-
-/// The decision that weighs more: out, then undecided, then within; at equal outcome the less probable.
-pub(super) fn worse(a: Decision, b: Decision) -> Decision {
-    let rank = |d: &Decision| match d.outcome {
-        Outcome::NonconformityShown => 0,
-        Outcome::Undecided => 1,
-        Outcome::ConformityShown => 2,
-    };
-    match rank(&a).cmp(&rank(&b)) {
-        core::cmp::Ordering::Less => a,
-        core::cmp::Ordering::Greater => b,
-        core::cmp::Ordering::Equal if b.probability < a.probability => b,
-        core::cmp::Ordering::Equal => a,
-    }
-}
 
 /// The sizes of a member that a fit is reckoned with.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -6,7 +6,7 @@ use super::bearing::{RingClass, RingSize, ring_tolerance};
 use super::caution::Caution;
 use super::class::{Feature, FitClass};
 use super::deviation::limit_deviations;
-use super::finding::{Extent, worse};
+use super::finding::Extent;
 use super::shape::{Shape, SizeReading};
 use crate::evidence::{Figure, Grade};
 use crate::measure::{Decision, DecisionRule, Limits, Reading, decide};
@@ -309,7 +309,7 @@ impl<P: Part> Member<P> {
         }
         let small = decide(&shape.smallest(), &limits, rule);
         let large = decide(&shape.largest(), &limits, rule);
-        Some(worse(small, large))
+        Some(small.worse(large))
     }
 }
 

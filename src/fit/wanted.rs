@@ -4,7 +4,6 @@ use alloc::vec::Vec;
 
 use super::between::{Fit, Out};
 use super::caution::{Caution, note};
-use super::finding::worse;
 use crate::Error;
 use crate::evidence::{Grade, Text};
 use crate::measure::{
@@ -163,7 +162,7 @@ pub struct Conformance {
     pub outcome: Outcome,
     /// Why.
     pub why: Why,
-    /// Probability that the worst place conforms. `None` while an unmeasured member leaves it open.
+    /// Probability that the worst place conforms. `None` while an unmeasured member or an unknown limit leaves it open.
     #[cfg_attr(feature = "serde", serde(rename = "conformance_probability"))]
     pub probability: Option<f64>,
     /// The tightest place, counted as clearance.
@@ -215,10 +214,10 @@ impl Fit {
         let loosest = decide(&self.loosest(), &window, rule);
         let [hole, shaft] = self.sizes();
         let both_real = hole.actual && shaft.actual;
-        let worst = worse(tightest, loosest);
+        let worst = tightest.worse(loosest);
         let (outcome, why, probability) = if both_real || worst.outcome == Outcome::ConformityShown
         {
-            (worst.outcome, worst.why, Some(worst.probability))
+            (worst.outcome, worst.why, worst.probability)
         } else if self.hopeless(&window, rule) {
             (Outcome::NonconformityShown, Why::Clear, Some(0.0))
         } else {
@@ -312,7 +311,7 @@ impl Fit {
         };
         let stands = |gap: [Reading; 2], measured: bool| {
             let [a, b] = gap.map(|g| decide(&g, window, self.rule()));
-            measured.then(|| worse(a, b).outcome)
+            measured.then(|| a.worse(b).outcome)
         };
         let [hole, shaft] = self.sizes();
         let off = |size: Reading| size.shifted(-nominal);

@@ -36,7 +36,7 @@
 //!
 //! A reading is a value with an uncertainty; `33.925 +/- 0.005 mm` states the expanded uncertainty U, twice the standard
 //! uncertainty. [`Decision::probability`](crate::measure::Decision::probability) is how likely the true size lies within the
-//! known limits (JCGM 106:2012, normal). By the default rule, ISO 14253-1:2017, conformity needs at least 95 %.
+//! limits (JCGM 106:2012, normal). By the default rule, ISO 14253-1:2017, conformity needs at least 95 %.
 //! Nonconformity needs at least 95 % beyond one limit. [`DecisionRule`](crate::measure::DecisionRule) names the others.
 //! With simple acceptance the value alone decides, and a coarse gauge then passes what it cannot see:
 //!
@@ -48,7 +48,7 @@
 //! let by = |rule| decide(&reading, &limits, rule);
 //! assert_eq!(by(DecisionRule::SimpleAcceptance).outcome, Outcome::ConformityShown);
 //! assert_eq!(by(DecisionRule::default()).outcome, Outcome::Undecided);
-//! assert!(by(DecisionRule::default()).probability < 0.7);
+//! assert!(by(DecisionRule::default()).probability.unwrap() < 0.7);
 //! ```
 //!
 //! # The verdict on an interface
@@ -93,8 +93,7 @@
 //! # Unknown limits
 //!
 //! For many places nobody publishes a limit. Then conformity cannot be shown, whatever was measured. A known limit on the
-//! other side can still be shown to be broken. The probability counts the known limits only, so it is no comfort here:
-//! read [`why`](crate::measure::Decision::why) first.
+//! other side can still be shown to be broken. No probability is told: the known side alone would look too sure.
 //!
 //! ```
 //! use framegauge::measure::{DecisionRule, Limits, Outcome, Why, decide};
@@ -103,6 +102,7 @@
 //! let depth = find::<HeadSeat>("EC29").unwrap().bore_depth.as_ref().unwrap();
 //! let said = decide(&"13.0 +/- 0.1 mm".parse().unwrap(), &Limits::of_size(depth), DecisionRule::default());
 //! assert_eq!((said.outcome, said.why), (Outcome::Undecided, Why::LimitUnknown));
+//! assert_eq!(said.probability, None);
 //! assert!(!depth.reason().is_empty()); // why it is unknown
 //! ```
 //!

@@ -130,10 +130,7 @@ impl Finding {
         evidence: Option<&Evidence>,
     ) -> Self {
         let outcome = conformance.outcome;
-        let words = format!(
-            "wanted {wanted}: {}",
-            outcome_words(outcome, conformance.probability)
-        );
+        let words = format!("wanted {wanted}: {}", outcome_words(conformance));
         Self {
             what: what.into(),
             outcome: Some(outcome),
@@ -174,12 +171,15 @@ pub(crate) fn fit_words(fit: &Fit) -> String {
     }
 }
 
-fn outcome_words(outcome: Outcome, probability: Option<f64>) -> String {
-    match (outcome, probability) {
+fn outcome_words(held: &Conformance) -> String {
+    match (held.outcome, held.probability) {
         (Outcome::ConformityShown, _) => String::from("inside"),
         (Outcome::NonconformityShown, _) => String::from("outside"),
         (Outcome::Undecided, Some(p)) => {
             format!("undecided, inside with {:.0} % probability", p * 100.0)
+        }
+        (Outcome::Undecided, None) if held.why == Why::LimitUnknown => {
+            String::from("undecided: a limit is not published")
         }
         (Outcome::Undecided, None) => String::from("undecided until both parts are measured"),
     }
@@ -208,7 +208,7 @@ pub fn sizes_against(
     let Some(worst) = readings
         .iter()
         .map(|reading| (reading, decide(reading, limits, rule)))
-        .min_by(|(_, a), (_, b)| a.probability.total_cmp(&b.probability))
+        .min_by(|(_, a), (_, b)| a.weight(b))
     else {
         let words = format!("not measured; limits {limits} ({owner})");
         return Finding {
@@ -304,10 +304,15 @@ fn decision_words(reading: &Reading, limits: &Limits, decision: &Decision) -> St
             Why::InstrumentTooCoarse => String::from(
                 "undecided: this instrument can never show so narrow a tolerance, use a finer one",
             ),
-            _ => format!(
-                "undecided: too close to a limit for this instrument ({:.0} % inside)",
-                decision.probability * 100.0
-            ),
+            _ => {
+                let sure = decision
+                    .probability
+                    .map(|p| format!(" ({:.0} % inside)", p * 100.0));
+                format!(
+                    "undecided: too close to a limit for this instrument{}",
+                    sure.unwrap_or_default()
+                )
+            }
         },
     }
 }

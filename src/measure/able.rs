@@ -3,13 +3,13 @@
 use alloc::format;
 use alloc::vec::Vec;
 
-use super::decision::SHOWN;
+use super::decision::{SHOWN, Tails, told};
 use super::{
     Decision, DecisionRule, Freedom, Instrument, Limits, Measures, Outcome, Reading, Why,
     acceptance_zone, student,
 };
 use crate::evidence::Text;
-use crate::quantity::{Length, in_mm, mm, to_mm};
+use crate::quantity::{in_mm, mm};
 
 /// Which instruments could show conformity with limits, and which never could.
 #[derive(Debug, Clone, PartialEq)]
@@ -103,23 +103,11 @@ pub fn able(
 /// ```
 #[must_use]
 pub fn probability_from_few(reading: &Reading, freedom: Freedom, limits: &Limits) -> f64 {
-    let u = to_mm(reading.standard_uncertainty());
-    if u <= 0.0 {
-        return super::conformance_probability(reading, limits);
-    }
-    let score = |limit: Length| to_mm(limit - reading.value()) / u;
-    let below = limits
-        .lower()
-        .known()
-        .map_or(0.0, |low| student(score(low), freedom));
-    let above = limits
-        .upper()
-        .known()
-        .map_or(0.0, |high| student(-score(high), freedom));
-    (1.0 - below - above).clamp(0.0, 1.0)
+    Tails::of(reading, limits, |score| student(score, freedom)).within()
 }
 
-/// Holds a reading whose uncertainty comes from few readings against limits: ISO 14253-1:2017 with Student's t.
+/// Holds a reading whose uncertainty comes from few readings against limits: ISO 14253-1:2017 with Student's t. As in
+/// [`super::decide`], nonconformity is shown only beyond one limit.
 ///
 /// ```
 /// use framegauge::{Grade, measure::{Freedom, Limits, Outcome, Reading, decide_from_few}, mm};
@@ -129,7 +117,7 @@ pub fn probability_from_few(reading: &Reading, freedom: Freedom, limits: &Limits
 /// assert_eq!(decide_from_few(&reading, Freedom::EXACT, &limits).outcome, Outcome::ConformityShown);
 /// ```
 pub fn decide_from_few(reading: &Reading, freedom: Freedom, limits: &Limits) -> Decision {
-    let probability = probability_from_few(reading, freedom, limits);
+    let tails = Tails::of(reading, limits, |score| student(score, freedom));
     let margin = limits.margin(reading.value());
     let best = limits.width().map_or(1.0, |width| {
         let middle = reading.shifted(
@@ -140,11 +128,11 @@ pub fn decide_from_few(reading: &Reading, freedom: Freedom, limits: &Limits) -> 
         );
         probability_from_few(&middle, freedom, limits)
     });
-    let (outcome, why) = if probability <= 1.0 - SHOWN && margin.is_some() {
+    let (outcome, why) = if tails.beyond_one() >= SHOWN && margin.is_some() {
         (Outcome::NonconformityShown, Why::Clear)
     } else if limits.has_unknown() {
         (Outcome::Undecided, Why::LimitUnknown)
-    } else if probability >= SHOWN {
+    } else if tails.within() >= SHOWN {
         (Outcome::ConformityShown, Why::Clear)
     } else if best < SHOWN {
         (Outcome::Undecided, Why::InstrumentTooCoarse)
@@ -154,7 +142,7 @@ pub fn decide_from_few(reading: &Reading, freedom: Freedom, limits: &Limits) -> 
     Decision {
         outcome,
         why,
-        probability,
+        probability: told(why, &tails),
         margin,
         rule: DecisionRule::Iso14253Of2017,
         grade: limits.grade(),

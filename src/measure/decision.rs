@@ -131,14 +131,25 @@ pub enum Why {
 }
 
 /// A reading held against limits.
+///
+/// ```
+/// use framegauge::{Grade, measure::{Bound, DecisionRule, Limits, Reading, decide}, mm};
+/// let reading: Reading = "13.0 +/- 0.1 mm".parse().unwrap();
+/// let both = Limits::between(mm(12.5), mm(16.3), Grade::Published).unwrap();
+/// assert!(decide(&reading, &both, DecisionRule::default()).probability.unwrap() > 0.999);
+/// let half = Limits::new(Bound::At(mm(12.5)), Bound::Unknown, Grade::Published).unwrap();
+/// assert!(decide(&reading, &half, DecisionRule::default()).probability.is_none());
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Decision {
     /// What is shown.
     pub outcome: Outcome,
     /// Why.
     pub why: Why,
-    /// Probability that the true value lies within the known limits, 0 to 1 (JCGM 106:2012, 7.3.2, normal).
-    pub probability: f64,
+    /// Probability that the true value lies within the limits, 0 to 1 (JCGM 106:2012, 7.3.2, normal). `None` where a limit
+    /// is unknown: the other one alone would make the reading look surer than anybody can be. A limit shown to be broken
+    /// keeps its number, because the other limit could only lower it.
+    pub probability: Option<f64>,
     /// Signed distance to the nearest known limit, positive inside.
     pub margin: Option<Length>,
     /// The rule used.
@@ -149,7 +160,8 @@ pub struct Decision {
 
 /// Probability that the true value lies within the known limits (JCGM 106:2012, clause 7: normal, no prior knowledge).
 ///
-/// With no uncertainty it is 0 or 1 by the settled comparison. An unknown side counts as absent.
+/// With no uncertainty it is 0 or 1 by the settled comparison. An unknown side counts as absent, so it is an upper bound
+/// there; [`Decision::probability`] is then left out.
 ///
 /// ```
 /// use framegauge::{Grade, measure::{Limits, Reading, conformance_probability}, mm};
@@ -159,36 +171,45 @@ pub struct Decision {
 /// ```
 #[must_use]
 pub fn conformance_probability(reading: &Reading, limits: &Limits) -> f64 {
-    let u = to_mm(reading.standard_uncertainty());
-    if u <= 0.0 {
-        return if limits.admits(reading.value()) {
-            1.0
-        } else {
-            0.0
-        };
-    }
-    let score = |limit: Length| to_mm(limit - reading.value()) / u;
-    // Summing the two tails keeps full precision where 1 - p is tiny.
-    let below = limits.lower().known().map_or(0.0, |low| phi(score(low)));
-    let above = limits.upper().known().map_or(0.0, |high| phi(-score(high)));
-    (1.0 - below - above).clamp(0.0, 1.0)
+    Tails::of(reading, limits, phi).within()
 }
 
-/// Probability that the true value lies beyond one particular limit, the likelier of the two. A reading so coarse that
-/// the tolerance is lost in it makes both sides likely and neither shown.
-fn beyond_one_limit(reading: &Reading, limits: &Limits) -> f64 {
-    let u = to_mm(reading.standard_uncertainty());
-    if u <= 0.0 {
-        return if limits.admits(reading.value()) {
-            0.0
-        } else {
-            1.0
+/// Probabilities that the true value lies beyond each known limit.
+pub(super) struct Tails {
+    below: f64,
+    above: f64,
+}
+
+impl Tails {
+    /// By a cumulative distribution of (limit - value) / u.
+    pub(super) fn of(reading: &Reading, limits: &Limits, cumulative: impl Fn(f64) -> f64) -> Self {
+        let u = to_mm(reading.standard_uncertainty());
+        let beyond = |limit: Option<Length>, sign: f64| {
+            limit.map_or(0.0, |limit| {
+                if u > 0.0 {
+                    cumulative(sign * to_mm(limit - reading.value()) / u)
+                } else {
+                    let inside = settled_cmp((limit - reading.value()) * sign, mm(0.0));
+                    f64::from(inside == Ordering::Greater)
+                }
+            })
         };
+        Self {
+            below: beyond(limits.lower().known(), 1.0),
+            above: beyond(limits.upper().known(), -1.0),
+        }
     }
-    let score = |limit: Length| to_mm(limit - reading.value()) / u;
-    let below = limits.lower().known().map_or(0.0, |low| phi(score(low)));
-    let above = limits.upper().known().map_or(0.0, |high| phi(-score(high)));
-    libm::fmax(below, above)
+
+    /// Within both. Summing the two tails keeps full precision where 1 - p is tiny.
+    pub(super) fn within(&self) -> f64 {
+        (1.0 - self.below - self.above).clamp(0.0, 1.0)
+    }
+
+    /// Beyond one particular limit, the likelier of the two. A reading so coarse that the tolerance is lost in it makes both
+    /// sides likely and neither shown.
+    pub(super) fn beyond_one(&self) -> f64 {
+        libm::fmax(self.below, self.above)
+    }
 }
 
 /// Probability that must be reached for the 2017 rule.
@@ -209,17 +230,14 @@ pub(super) const SHOWN: f64 = 0.95;
 /// ```
 #[must_use]
 pub fn decide(reading: &Reading, limits: &Limits, rule: DecisionRule) -> Decision {
-    let probability = conformance_probability(reading, limits);
+    let tails = Tails::of(reading, limits, phi);
     let margin = limits.margin(reading.value());
     let within_by = |band: Length| margin.is_none_or(|m| settled_cmp(m, band) != Ordering::Less);
     let outside_by =
         |band: Length| margin.is_some_and(|m| settled_cmp(-m, band) == Ordering::Greater);
     let expanded = reading.expanded_uncertainty();
     let (inside, outside) = match rule {
-        DecisionRule::Iso14253Of2017 => (
-            probability >= SHOWN,
-            beyond_one_limit(reading, limits) >= SHOWN,
-        ),
+        DecisionRule::Iso14253Of2017 => (tails.within() >= SHOWN, tails.beyond_one() >= SHOWN),
         DecisionRule::Iso14253Of1998 => (within_by(expanded), outside_by(expanded)),
         DecisionRule::SimpleAcceptance => (within_by(mm(0.0)), outside_by(mm(0.0))),
         DecisionRule::GuardBand(GuardFactor(r)) => (
@@ -242,10 +260,49 @@ pub fn decide(reading: &Reading, limits: &Limits, rule: DecisionRule) -> Decisio
     Decision {
         outcome,
         why,
-        probability,
+        probability: told(why, &tails),
         margin,
         rule,
         grade: limits.grade(),
+    }
+}
+
+/// The probability that may be told with this reason.
+pub(super) fn told(why: Why, tails: &Tails) -> Option<f64> {
+    (why != Why::LimitUnknown).then(|| tails.within())
+}
+
+impl Decision {
+    /// The one of two that weighs more: out, then undecided, then within; then the less probable, then the smaller margin.
+    ///
+    /// ```
+    /// use framegauge::{Grade, measure::{DecisionRule, Limits, Outcome, decide}, mm};
+    /// let limits = Limits::between(mm(43.95), mm(44.0), Grade::Published).unwrap();
+    /// let of = |text: &str| decide(&text.parse().unwrap(), &limits, DecisionRule::default());
+    /// let worse = of("43.97 +/- 0.01 mm").worse(of("44.05 +/- 0.01 mm"));
+    /// assert_eq!(worse.outcome, Outcome::NonconformityShown);
+    /// ```
+    #[must_use]
+    pub fn worse(self, other: Self) -> Self {
+        if other.weight(&self) == Ordering::Less {
+            other
+        } else {
+            self
+        }
+    }
+
+    /// Less: this one weighs more.
+    pub(crate) fn weight(&self, other: &Self) -> Ordering {
+        let rank = |d: &Self| match d.outcome {
+            Outcome::NonconformityShown => 0,
+            Outcome::Undecided => 1,
+            Outcome::ConformityShown => 2,
+        };
+        let by = |a: Option<f64>, b: Option<f64>| a.partial_cmp(&b).unwrap_or(Ordering::Equal);
+        rank(self)
+            .cmp(&rank(other))
+            .then_with(|| by(self.probability, other.probability))
+            .then_with(|| by(self.margin.map(to_mm), other.margin.map(to_mm)))
     }
 }
 
@@ -322,7 +379,7 @@ impl serde::Serialize for Decision {
         // Four places: a probability from workshop uncertainties is not known better.
         out.serialize_field(
             "conformance_probability",
-            &(libm::round(self.probability * 1e4) / 1e4),
+            &self.probability.map(|p| libm::round(p * 1e4) / 1e4),
         )?;
         out.serialize_field("margin_mm", &self.margin.map(crate::quantity::settled_mm))?;
         out.serialize_field("rule", &alloc::format!("{}", self.rule))?;
