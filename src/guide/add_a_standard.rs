@@ -122,3 +122,4 @@
 //! `ask` and `prepare_frame` take them as `--rows FILE`; `examples/rows/shop.toml` is such a file.
 //!
 //! A verdict that rests on a shop's row reports the grade `shop`. It is the weakest of all, because nobody else can check it.
+//! Rows built in Rust that carry another grade are refused.

@@ -9,6 +9,7 @@ use super::{
     PressPart, Rotor, Row, SeatClamp, SeatTube, Seatpost, Shell, ShellWindow, SpacerRule, Stated,
     Steerer, SteererRule, ThreadUse, TorqueFigure,
 };
+use crate::evidence::{Evidence, Grade};
 use crate::{Error, ErrorKind};
 
 /// A row that a shop can bring.
@@ -30,10 +31,19 @@ macro_rules! families {
         }
 
         impl ShopRows {
-            /// Checks that no code or alias of a shop's row is taken, by our rows or by another of the shop's.
+            /// Checks that no code or alias of a shop's row is taken, by our rows or by another of the shop's, and that no
+            /// figure claims another grade than `Shop`.
             ///
             /// # Errors
-            /// `NameTaken`, naming family and code; `Missing` for an empty code.
+            /// `NameTaken`, naming family and code; `Missing` for an empty code; `Contradiction` for a borrowed grade.
+            ///
+            /// ```
+            /// use framegauge::{ErrorKind, standard::{Seatpost, ShopRows, find}};
+            /// // A row of ours under another name would carry our grade.
+            /// let copied = Seatpost { code: "our_27_2".into(), ..find::<Seatpost>("27.2").unwrap().clone() };
+            /// let shop = ShopRows { seatpost: vec![copied], ..ShopRows::default() };
+            /// assert_eq!(shop.check().unwrap_err().kind(), ErrorKind::Contradiction);
+            /// ```
             pub fn check(&self) -> Result<(), Error> {
                 $( check_family(&self.$family)?; )*
                 Ok(())
@@ -114,6 +124,20 @@ fn check_family<R: Row>(rows: &[R]) -> Result<(), Error> {
                     "give your row another code; rows of ours are never replaced",
                 ));
             }
+        }
+        let mut claimed = None;
+        row.walk("", &mut |field, stated| {
+            let grade = stated.evidence().map(Evidence::grade);
+            claimed = claimed.or(grade.filter(|g| *g != Grade::Shop).map(|g| (field, g)));
+        });
+        if let Some((field, grade)) = claimed {
+            return Err(Error::new(
+                ErrorKind::Contradiction,
+                format!("{}.{}.{field}", R::FAMILY, row.code()),
+                grade.words(),
+                "a shop's figure has the grade `shop` only",
+                "give it `Evidence::shop`, and say in its note what it rests on",
+            ));
         }
     }
     Ok(())
