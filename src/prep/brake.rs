@@ -60,7 +60,7 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, sheet: &BrakeSheet) {
     };
     if !sheet.after.is_empty() {
         let off = came_off(sheet, &mut report);
-        super::facing::left_after(cut_limits(sheet), off, &mut report);
+        super::came_off::left_after(cut_limits(sheet), off, &mut report);
     }
     let plane = survey.least_squares();
     let u = survey.reading_uncertainty();

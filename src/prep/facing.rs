@@ -4,6 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::came_off::{compare, left_after};
 use super::draft::{Draft, DraftStep, Stage};
 use super::plan::{Amount, Consequence, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Coating, Face, MakerLimit};
@@ -175,7 +176,9 @@ pub(super) fn plan(draft: &mut Draft<'_>, facing: Facing<'_>, report: &mut Inter
     let mut limits = facing.limits.clone();
     limits.extend(written_limits(&face.limits));
     if cut_before {
-        limits = left_after(limits, compare(face, &surveyed, report), report);
+        let before = survey(face, &face.probes, surveyed.datum()).ok();
+        let off = before.and_then(|before| compare(&before, &surveyed, report));
+        limits = left_after(limits, off, report);
     }
     let allowance = Allowance::new(limits);
     let own_square = face
@@ -278,82 +281,6 @@ fn paint_step(
             .into(),
         },
     }
-}
-
-/// What is left of the limits after a cut, from readings before it; a limit that was passed is said so. A cut of unknown
-/// depth leaves unknown amounts.
-pub(super) fn left_after(
-    limits: Vec<CutLimit>,
-    off: Option<Reading>,
-    report: &mut InterfaceReport,
-) -> Vec<CutLimit> {
-    limits
-        .into_iter()
-        .filter_map(|limit| {
-            let Some(off) = off else {
-                return CutLimit::unknown(
-                    limit.kind(),
-                    String::from(limit.what()),
-                    "measure what is left: the two surveys do not tell what came off",
-                )
-                .ok();
-            };
-            let left = limit.after_cutting(&off);
-            if let Some(over) = left.may_come_off()
-                && settled_below(over.value() + over.expanded_uncertainty(), mm(0.0))
-            {
-                report.leave.push(format!(
-                    "the face: nothing more may come off because of {}, {} too much is off already",
-                    left.what(),
-                    in_mm(-over.value())
-                ));
-            }
-            Some(left)
-        })
-        .collect()
-}
-
-/// What a pass took off, place by place where both surveys have the same places; the most of it.
-fn compare(face: &Face, now: &RingSurvey, report: &mut InterfaceReport) -> Option<Reading> {
-    let before = survey(face, &face.probes, now.datum()).ok()?;
-    let removed: Vec<Reading> = before
-        .probes()
-        .iter()
-        .filter_map(|b| {
-            let a = now
-                .probes()
-                .iter()
-                .find(|a| (a.at.degrees() - b.at.degrees()).abs() < 0.5)?;
-            Some(b.height.less(&a.height))
-        })
-        .collect();
-    let mut deepest = None;
-    let words = match crate::judge::extremes(&removed).as_slice() {
-        [least, most]
-            if most.value() + most.expanded_uncertainty() < mm(0.0)
-                || least.value() < -least.expanded_uncertainty() * 2.0 =>
-        {
-            format!(
-                "the face stands {} higher than before in one place: the two surveys do not share a datum, or something lies under the indicator",
-                in_mm(-least.value())
-            )
-        }
-        [least, most] => {
-            deepest = Some(*most);
-            format!(
-                "removed {} to {} ± {}",
-                in_mm(least.value()),
-                in_mm(most.value()),
-                in_mm(most.expanded_uncertainty())
-            )
-        }
-        _ => String::from("the two surveys share no places: nothing can be said of what came off"),
-    };
-    report.findings.push(Finding {
-        readings: removed,
-        ..Finding::stated("what came off", words)
-    });
-    deepest
 }
 
 /// What the cut changes elsewhere, by at most this depth.

@@ -1,6 +1,7 @@
 //! The whole frame: sheet in, ordered plan with stops, checks and cautions out.
 
 mod brake;
+mod came_off;
 mod caution;
 mod draft;
 mod facing;
