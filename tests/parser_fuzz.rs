@@ -15,8 +15,9 @@ use framegauge::identify::{InterfaceKind, Observation};
 use framegauge::measure::Reading;
 use framegauge::quantity::{Pitch, parse_length, parse_toleranced};
 use framegauge::thread::{Designation, ThreadSize, ToleranceClass};
-use proptest::prelude::Rng;
-use proptest::test_runner::{RngAlgorithm, TestRng};
+
+mod random;
+use random::{Dice, times};
 
 /// Texts for each reader in one run.
 const TEXTS: u32 = 20_000;
@@ -98,56 +99,43 @@ const PIECES: [&str; 26] = [
     "to",
 ];
 
-struct Dice(TestRng);
-
-impl Dice {
-    fn below(&mut self, n: usize) -> usize {
-        usize::try_from(self.0.next_u64() % n.max(1) as u64).unwrap()
+/// A seed with up to four pieces cut, doubled, put in or changed; now and then pure noise.
+fn text(dice: &mut Dice) -> String {
+    if dice.below(16) == 0 {
+        let length = dice.below(24);
+        return (0..length)
+            .filter_map(|_| char::from_u32(u32::try_from(dice.below(0x3000)).unwrap()))
+            .collect();
     }
-
-    /// A seed with up to four pieces cut, doubled, put in or changed; now and then pure noise.
-    fn text(&mut self) -> String {
-        if self.below(16) == 0 {
-            let length = self.below(24);
-            return (0..length)
-                .filter_map(|_| char::from_u32(u32::try_from(self.below(0x3000)).unwrap()))
-                .collect();
-        }
-        let mut chars: Vec<char> = SEEDS[self.below(SEEDS.len())].chars().collect();
-        for _ in 0..self.below(5) {
-            let at = self.below(chars.len() + 1);
-            let to = (at + self.below(4)).min(chars.len());
-            match self.below(4) {
-                0 => drop(chars.drain(at..to)),
-                1 => {
-                    let again = chars[at..to].to_vec();
-                    drop(chars.splice(at..at, again));
-                }
-                2 => {
-                    let digit = char::from_digit(u32::try_from(self.below(10)).unwrap(), 10);
-                    drop(chars.splice(at..(at + 1).min(chars.len()), digit));
-                }
-                _ => {
-                    let piece = PIECES[self.below(PIECES.len())];
-                    drop(chars.splice(at..at, piece.chars()));
-                }
+    let mut chars: Vec<char> = SEEDS[dice.below(SEEDS.len())].chars().collect();
+    for _ in 0..dice.below(5) {
+        let at = dice.below(chars.len() + 1);
+        let to = (at + dice.below(4)).min(chars.len());
+        match dice.below(4) {
+            0 => drop(chars.drain(at..to)),
+            1 => {
+                let again = chars[at..to].to_vec();
+                drop(chars.splice(at..at, again));
+            }
+            2 => {
+                let digit = char::from_digit(u32::try_from(dice.below(10)).unwrap(), 10);
+                drop(chars.splice(at..(at + 1).min(chars.len()), digit));
+            }
+            _ => {
+                let piece = PIECES[dice.below(PIECES.len())];
+                drop(chars.splice(at..at, piece.chars()));
             }
         }
-        chars.into_iter().collect()
     }
-}
-
-fn times() -> u32 {
-    std::env::var("FUZZ_TIMES").map_or(1, |n| n.parse().expect("FUZZ_TIMES is a whole number"))
+    chars.into_iter().collect()
 }
 
 /// `read` is given every text; `sound` looks at what was accepted.
 fn run<T>(seed: u8, read: impl Fn(&str) -> Result<T, Error>, sound: impl Fn(&T) -> bool) {
-    let seed = [seed.wrapping_add(u8::try_from(times() % 200).unwrap()); 32];
-    let mut dice = Dice(TestRng::from_seed(RngAlgorithm::ChaCha, &seed));
+    let mut dice = Dice::new(seed);
     let (mut taken, mut refused) = (0_u32, 0_u32);
     for _ in 0..TEXTS * times() {
-        let text = dice.text();
+        let text = text(&mut dice);
         match read(&text) {
             Ok(value) => {
                 taken += 1;

@@ -11,14 +11,11 @@
 
 use framegauge::prep::{WrittenSheet, prepare, record};
 use framegauge::standard::Tables;
-use proptest::prelude::Rng;
-use proptest::test_runner::{RngAlgorithm, TestRng};
+
+mod random;
+use random::{Dice, times};
 
 const SHEETS: u32 = 20_000;
-
-fn times() -> u32 {
-    std::env::var("FUZZ_TIMES").map_or(1, |n| n.parse().expect("FUZZ_TIMES is a whole number"))
-}
 
 /// What a hand, a script or a broken file puts in place of a value.
 const VALUES: [&str; 24] = [
@@ -47,14 +44,6 @@ const VALUES: [&str; 24] = [
     "[\"41.1 mm +/- 99 mm\"]",
     "\"\\u0000\"",
 ];
-
-struct Dice(TestRng);
-
-impl Dice {
-    fn below(&mut self, n: usize) -> usize {
-        usize::try_from(self.0.next_u64() % n.max(1) as u64).unwrap()
-    }
-}
 
 /// One to three lines lost, doubled, swapped, given another value, or bitten.
 fn mutated(dice: &mut Dice, sheet: &str) -> String {
@@ -104,10 +93,7 @@ fn mutated_sheets_are_planned_or_refused() {
         .iter()
         .map(|p| std::fs::read_to_string(p).unwrap())
         .collect();
-    let mut dice = Dice(TestRng::from_seed(
-        RngAlgorithm::ChaCha,
-        &[25 + times() as u8; 32],
-    ));
+    let mut dice = Dice::new(26);
     let count = SHEETS * times();
     let (mut planned, mut refused) = (0_u32, 0_u32);
     for turn in 0..count {

@@ -6,32 +6,10 @@ use framegauge::ask::{Context, answer_line, forms};
 use serde_json::Value;
 
 use crate::QUESTIONS;
+use crate::random::{Dice, times};
 
 /// Lines in one run.
 const LINES: u32 = 200_000;
-
-fn times() -> u32 {
-    std::env::var("FUZZ_TIMES").map_or(1, |n| n.parse().expect("FUZZ_TIMES is a whole number"))
-}
-
-/// SplitMix64 (Steele, Lea and Flood 2014).
-struct Dice(u64);
-
-impl Dice {
-    fn roll(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^ (z >> 31)
-    }
-    fn below(&mut self, n: usize) -> usize {
-        usize::try_from(self.roll() % n.max(1) as u64).unwrap()
-    }
-    fn of<'a, T>(&mut self, list: &'a [T]) -> &'a T {
-        &list[self.below(list.len())]
-    }
-}
 
 const WORDS: [&str; 60] = [
     "",
@@ -195,7 +173,7 @@ fn random_and_mutated_lines() {
         .filter_map(|l| serde_json::from_str(l).ok())
         .collect();
     let context = Context::default();
-    let mut dice = Dice(20_261_124 + u64::from(times()));
+    let mut dice = Dice::new(50);
     let lines = LINES * times();
     let (mut answered, mut refused) = (0_u32, 0_u32);
     for turn in 0..lines {

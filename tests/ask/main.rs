@@ -11,6 +11,8 @@ mod fuzz;
 mod lines;
 mod pinned;
 mod process;
+#[path = "../random/mod.rs"]
+mod random;
 mod readme;
 mod rows;
 mod schema;
