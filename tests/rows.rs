@@ -226,4 +226,25 @@ fn a_shop_never_stands_in_front_of_us() {
     ] {
         assert!(toml::from_str::<ShopRows>(bad).is_err(), "{bad}");
     }
+    // What is unknown has no value, not even one limit of it or a part of a thread.
+    let with = |field: &str| {
+        let shell = format!("[[shell]]\ncode = \"x\"\nname = \"x\"\n{field}");
+        toml::from_str::<ShopRows>(&shell).map_err(|e| e.to_string())
+    };
+    for value in [
+        "nominal = \"42 mm\"",
+        "lower = \"42 mm\"",
+        "upper = \"42 mm\"",
+    ] {
+        let told = with(&format!("bore = {{ unknown = \"no drawing\", {value} }}")).unwrap_err();
+        assert!(told.contains("either unknown or has"), "{value}: {told}");
+    }
+    for value in [
+        "form = \"iso_metric\"",
+        "major = \"35 mm\"",
+        "pitch = \"1 mm\"",
+    ] {
+        let told = with(&format!("thread = {{ unknown = \"no drawing\", {value} }}")).unwrap_err();
+        assert!(told.contains("either unknown or has"), "{value}: {told}");
+    }
 }

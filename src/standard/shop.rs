@@ -186,9 +186,6 @@ mod thread_fact {
     fn fact<E: de::Error>(written: &Written) -> Result<Fact<ThreadSize>, E> {
         // The claimed grade is read, so that a row copied from data/ is accepted, and then not believed.
         let _ = (written.grade, written.basis, &written.formula);
-        if let Some(reason) = &written.unknown {
-            return Ok(Fact::unknown(reason.clone()));
-        }
         let mut voices = Vec::new();
         for voice in &written.dissent {
             voices.push(crate::evidence::Dissent {
@@ -196,11 +193,21 @@ mod thread_fact {
                 evidence: shop_evidence(&voice.from, voice.note.clone()),
             });
         }
-        Ok(Fact::known(
-            size(written)?,
-            shop_evidence(&written.from, written.note.clone()),
-        )
-        .disputed_by(voices))
+        let fact = match &written.unknown {
+            None => Fact::known(
+                size(written)?,
+                shop_evidence(&written.from, written.note.clone()),
+            ),
+            Some(_)
+                if written.form.is_some() || written.major.is_some() || written.pitch.is_some() =>
+            {
+                return Err(E::custom(
+                    "a thread is either unknown or has a form, major and pitch, not both",
+                ));
+            }
+            Some(reason) => Fact::unknown(reason.clone()),
+        };
+        Ok(fact.disputed_by(voices))
     }
 
     pub(in crate::standard) fn thread<'de, D: Deserializer<'de>>(
