@@ -130,3 +130,6 @@
 //! assert!(bad.read().unwrap_err().len() >= 2);
 //! # }
 //! ```
+//!
+//! From JSON, `ask::Sheet::from_json` is the reader that the questions use too: its errors carry
+//! the path of the field, and a program that also answers lines of `ask` carries one reader, not two.
