@@ -293,11 +293,6 @@ impl LeastSquaresPlane {
     pub const fn rms(&self) -> Length {
         mm(self.rms)
     }
-    /// Standard uncertainty of the run-out over a diameter, for reading uncertainty u, in the worst direction.
-    #[must_use]
-    pub fn run_out_uncertainty(&self, over: Length, reading: Length) -> Length {
-        mm(self.fit.worst_slope_u(to_mm(reading)) * to_mm(over))
-    }
 }
 
 /// Least squares of z over (x, y), vertical residuals, after centring.
