@@ -9,7 +9,7 @@ use crate::fit::{Conformance, Fit, Wanted};
 use crate::measure::{
     Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
 };
-use crate::quantity::{in_mm, settled_mm};
+use crate::quantity::{in_mm, settled_mm, to_mm};
 
 /// One thing that was found at one place.
 #[derive(Debug, Clone, PartialEq)]
@@ -146,23 +146,25 @@ impl Finding {
     }
 }
 
+/// `34.010 to 34.060 mm`, or one value where both print the same.
+pub(crate) fn span_words(least_mm: f64, most_mm: f64) -> String {
+    if format!("{least_mm:.3}") == format!("{most_mm:.3}") {
+        format!("{most_mm:.3} mm")
+    } else {
+        format!("{least_mm:.3} to {most_mm:.3} mm")
+    }
+}
+
 /// `interference 0.050 to 0.100 mm` or `clearance …`, on diameter.
 pub(crate) fn fit_words(fit: &Fit) -> String {
     let (low, high) = (
         settled_mm(fit.tightest().value()),
         settled_mm(fit.loosest().value()),
     );
-    let span = |a: f64, b: f64| {
-        if format!("{a:.3}") == format!("{b:.3}") {
-            format!("{b:.3} mm")
-        } else {
-            format!("{a:.3} to {b:.3} mm")
-        }
-    };
     if high <= 0.0 {
-        format!("interference {}", span(-high, -low))
+        format!("interference {}", span_words(-high, -low))
     } else if low >= 0.0 {
-        format!("clearance {}", span(low, high))
+        format!("clearance {}", span_words(low, high))
     } else {
         format!(
             "from {:.3} mm interference to {:.3} mm clearance",
@@ -281,6 +283,9 @@ pub(crate) fn spread(readings: &[Reading]) -> String {
                 in_mm(u.expanded_uncertainty()),
                 readings.len()
             )
+        }
+        [only] if to_mm(only.expanded_uncertainty()) == 0.0 => {
+            format!("{}, as stated", in_mm(only.value()))
         }
         [only] => format!("{only} (one reading)"),
         _ => String::from("not measured"),

@@ -8,9 +8,9 @@ use super::option::{Damage, Rescue, RescueOption, Stand, Step};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::{MaterialKind, Shape, SizeReading};
-use crate::judge::{Joint, NextStep, Worked};
+use crate::judge::{Joint, NextStep, Worked, span_words};
 use crate::measure::Reading;
-use crate::quantity::{Length, ShaftDiameter, in_mm};
+use crate::quantity::{Length, ShaftDiameter, settled_mm};
 use crate::standard::Hold;
 
 /// A damaged bore or seat, with what is known of it.
@@ -209,11 +209,12 @@ impl BoreRescue {
                 Step::Gauge,
                 Stand::Allowed,
                 format!(
-                    "bore {:.3} to {}; clearance {:.3} to {} on diameter (negative presses)",
-                    crate::settled_mm(shape.smallest().value()),
-                    in_mm(shape.largest().value()),
-                    crate::settled_mm(tight.value()),
-                    in_mm(loose.value())
+                    "bore {}; clearance {} on diameter (negative presses)",
+                    span_words(
+                        settled_mm(shape.smallest().value()),
+                        settled_mm(shape.largest().value())
+                    ),
+                    span_words(settled_mm(tight.value()), settled_mm(loose.value()))
                 ),
             )
             .with(Worked::length(
