@@ -307,9 +307,13 @@ impl<P: Part> Member<P> {
         if self.by_mean {
             return Some(decide(&shape.mean(), &limits, rule));
         }
-        let small = decide(&shape.smallest(), &limits, rule);
-        let large = decide(&shape.largest(), &limits, rule);
-        Some(small.worse(large))
+        let (smallest, largest) = (shape.smallest(), shape.largest());
+        let small = decide(&smallest, &limits, rule);
+        // A single reading is both.
+        if smallest == largest {
+            return Some(small);
+        }
+        Some(small.worse(decide(&largest, &limits, rule)))
     }
 }
 
