@@ -9,6 +9,7 @@
 mod bores;
 mod compare;
 mod decide;
+mod few;
 mod refuse;
 
 use framegauge::face::*;
