@@ -159,8 +159,10 @@ pub(crate) fn fit_words(fit: &Fit) -> String {
             format!("{a:.3} to {b:.3} mm")
         }
     };
-    if high <= 0.0 {
-        format!("interference {}", span(-high, -low))
+    if low == 0.0 && high == 0.0 {
+        String::from("neither gap nor press")
+    } else if high <= 0.0 {
+        format!("interference {}", span(0.0 - high, 0.0 - low))
     } else if low >= 0.0 {
         format!("clearance {}", span(low, high))
     } else {
