@@ -45,6 +45,13 @@ impl FacingGoal {
     ///
     /// # Errors
     /// `NotFinite`, `OutOfRange` for a limit that is none.
+    ///
+    /// ```
+    /// use framegauge::{Grade, face::FacingGoal, mm};
+    /// let goal = FacingGoal::square_within(mm(0.05), mm(40.0), Grade::Shop).unwrap();
+    /// assert!(goal.clone().flat_within(mm(0.02), Grade::Shop).is_ok());
+    /// assert_eq!(goal.flat_within(mm(-0.02), Grade::Shop).unwrap_err().field(), "flatness");
+    /// ```
     pub fn flat_within(mut self, limit: Length, grade: Grade) -> Result<Self, Error> {
         self.flat = Some(upper(limit, grade, "flatness")?);
         Ok(self)

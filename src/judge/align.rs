@@ -2,13 +2,14 @@
 
 use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
 use super::{Finding, sizes_against};
-use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
 use crate::quantity::{Angle, Length, deg, in_mm, mm, to_mm};
+use crate::{Error, ErrorKind};
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 /// Two dropouts: their spacing and their angle, kept apart.
 ///
@@ -36,7 +37,7 @@ impl Dropouts {
     /// that a stated angle implies. No limit for either is published.
     ///
     /// # Errors
-    /// `OutOfRange` and `NotFinite` for sizes that are none; `Contradiction` when a stated angle disagrees with two readings.
+    /// `OutOfRange` and `NotFinite` for sizes that are none, and for a stated angle that is none between two faces.
     ///
     /// ```
     /// use framegauge::{deg, judge::Dropouts, mm};
@@ -52,11 +53,14 @@ impl Dropouts {
         size_reading("spacing", &self.spacing)?;
         let hub = size("hub width", self.hub)?;
         let off = self.spacing.value() - hub;
-        let way = if settled_cmp(off, NOTHING).is_ge() {
-            "wide"
-        } else {
-            "narrow"
+        let apart = match settled_cmp(off, NOTHING) {
+            Ordering::Greater => format!("{} too wide, {} a side", in_mm(off), in_mm(off / 2.0)),
+            Ordering::Less => format!("{} too narrow, {} a side", in_mm(-off), in_mm(-off / 2.0)),
+            Ordering::Equal => String::from("as wide as the hub"),
         };
+        if let Some(angle) = self.angle {
+            between_dropouts(angle)?;
+        }
         let mut said = Verdict::from_findings(
             "dropouts",
             Vec::from([Finding {
@@ -65,11 +69,9 @@ impl Dropouts {
                 ..Finding::stated(
                     "spacing",
                     format!(
-                        "{} for a hub of {}: {} too {way}, {} a side; no limit is published",
+                        "{} for a hub of {}: {apart}; no limit is published",
                         self.spacing,
                         in_mm(hub),
-                        in_mm(off.abs()),
-                        in_mm(off.abs() / 2.0)
                     ),
                 )
             }]),
@@ -84,16 +86,9 @@ impl Dropouts {
             off / 2.0,
             "half of it, if both stand equally far from the middle",
         ));
-        let mut sentence = format!(
-            "Spacing {} too {way} ({} a side)",
-            in_mm(off.abs()),
-            in_mm(off.abs() / 2.0)
-        );
+        let mut sentence = format!("Spacing {apart}");
         let mut angle_known = false;
         if let Some(difference) = &self.difference {
-            if !difference.value().is_finite() {
-                size_reading("difference", difference)?;
-            }
             let apart = to_mm(difference.value()).abs();
             match (self.over, self.angle) {
                 (Some(over), stated) => {
@@ -112,17 +107,7 @@ impl Dropouts {
                     }
                 }
                 (None, Some(stated)) => {
-                    let tan = libm::tan(stated.value);
-                    if !(tan.is_finite() && tan > 1e-4) {
-                        return Err(Error::new(
-                            crate::ErrorKind::OutOfRange,
-                            "angle",
-                            stated.value,
-                            "no angle between dropout faces",
-                            "give a few degrees",
-                        ));
-                    }
-                    let over = mm(apart / tan);
+                    let over = mm(apart / libm::tan(stated.value));
                     angle_known = true;
                     sentence.push_str(&format!(
                         "; {:.3} mm at the stated angle implies a length of {}",
@@ -155,6 +140,25 @@ impl Dropouts {
         ));
         Ok(said.saying(sentence).minding("cold setting is for steel only, and for a qualified builder; never bend aluminium, titanium or carbon"))
     }
+}
+
+/// A stated angle: more than nothing, and no more than two bent faces can stand apart.
+fn between_dropouts(angle: Angle) -> Result<(), Error> {
+    let degrees = angle.value.to_degrees();
+    let (kind, problem) = if !degrees.is_finite() {
+        (ErrorKind::NotFinite, "an angle must be finite")
+    } else if !(0.01..=45.0).contains(&degrees) {
+        (ErrorKind::OutOfRange, "no angle between dropout faces")
+    } else {
+        return Ok(());
+    };
+    Err(Error::new(
+        kind,
+        "angle",
+        degrees,
+        problem,
+        "give a few degrees",
+    ))
 }
 
 /// Why a spindle binds in two bearings: three causes, each by its own readings.
@@ -280,6 +284,13 @@ impl SpindleBinds {
                     }
                     findings.push(found);
                 }
+                if self.ring_width.is_none() {
+                    next.push(NextStep::new(
+                        "width of a bearing's inner ring",
+                        "a wide ring takes more of the clearance when the spindle is tilted",
+                        "caliper",
+                    ));
+                }
                 findings.push(Finding::stated(
                     "coaxiality",
                     "no limit is published for the two bores of a shell",
@@ -306,12 +317,21 @@ impl SpindleBinds {
                 "by hand",
             )),
         }
-        let sentence = if shown.is_empty() {
+        let ruled_out = next.is_empty()
+            && findings
+                .iter()
+                .filter_map(|f| f.outcome)
+                .all(|o| o == Outcome::ConformityShown);
+        let sentence = if !shown.is_empty() {
+            format!("What the readings show: {}.", shown.join("; "))
+        } else if ruled_out {
+            String::from(
+                "It is none of the three usual causes: the spindle slides, the bores leave it its clearance, and it binds without side load.",
+            )
+        } else {
             String::from(
                 "Three causes look alike: a spindle too large, bores not on one axis, side load. What is measured so far does not say which.",
             )
-        } else {
-            format!("What the readings show: {}.", shown.join("; "))
         };
         let mut said = Verdict::from_findings("spindle in two bearings", findings);
         if shown.is_empty() {

@@ -3,6 +3,7 @@
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
 use super::{Finding, sizes_against};
@@ -272,12 +273,16 @@ pub fn hub_width(pattern: &str, over_caps: Option<&Reading>) -> Result<Verdict, 
         );
         if differs && found.outcome == Some(Outcome::ConformityShown) {
             found.outcome = Some(Outcome::Undecided);
+            found
+                .words
+                .push_str("; but not the width that is printed, and no tolerance is published");
         }
-        sentence.push_str(&format!(
-            "; it is {}: {} short",
-            in_mm(reading.value()),
-            in_mm(short)
-        ));
+        sentence.push_str(&format!("; it is {}", in_mm(reading.value())));
+        match settled_cmp(short, NOTHING) {
+            Ordering::Greater => sentence.push_str(&format!(": {} short", in_mm(short))),
+            Ordering::Less => sentence.push_str(&format!(": {} over", in_mm(-short))),
+            Ordering::Equal => {}
+        }
         if found.outcome == Some(Outcome::NonconformityShown) {
             sentence.push_str(
                 ", so a cap or spacer is missing or wrong, and the rotor stands off by it",

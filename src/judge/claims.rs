@@ -122,6 +122,11 @@ pub fn table_row(
     let slack = mm(0.01);
     let expected = Limits::between(mm(low) - slack, mm(high) + slack, Grade::Derived)?;
     let agrees = |d: Length| expected.admits(d - core);
+    let heights = if settled_cmp(mm(low), mm(high)).is_eq() {
+        format!("{}", in_mm(mm(high)))
+    } else {
+        format!("{:.3} to {}", settled_mm(mm(low)), in_mm(mm(high)))
+    };
     let own = agrees(nominal);
     let mut findings = Vec::from([Finding {
         outcome: Some(if own {
@@ -135,10 +140,8 @@ pub fn table_row(
         ..Finding::stated(
             "nominal less core",
             format!(
-                "{} against {:.3} to {} for {pitch}: {}",
+                "{} against {heights} for {pitch}: {}",
                 in_mm(nominal - core),
-                settled_mm(mm(low)),
-                in_mm(mm(high)),
                 if own {
                     "they agree"
                 } else {
@@ -164,7 +167,7 @@ pub fn table_row(
         let written = size("designation", written)?;
         let same = settled_cmp(written, nominal).is_eq();
         let words = match (same, own, agrees(written)) {
-            (true, ..) => format!("the designation says {} too", in_mm(written)),
+            (true, ..) => format!("{} stands too", in_mm(written)),
             (false, true, false) => format!("{} is a slip for {}", in_mm(written), in_mm(nominal)),
             (false, false, true) => format!(
                 "{} agrees with core and pitch, the nominal {} does not",
@@ -200,9 +203,14 @@ pub fn table_row(
             "nominal - core",
         ))
         .with(Worked::length(
-            "height expected",
+            "least height expected",
+            mm(low),
+            "profile height on diameter x pitch, lowest form",
+        ))
+        .with(Worked::length(
+            "greatest height expected",
             mm(high),
-            "profile height on diameter x pitch",
+            "profile height on diameter x pitch, highest form",
         ));
     if flawed {
         said = said.then(NextStep::new(
@@ -255,33 +263,37 @@ pub fn series_pitches(major: Length, coarse: Pitch, fine: Pitch) -> Result<Verdi
         ("fine", fine, Series::Fine),
     ] {
         let size = ThreadSize::new(ThreadForm::Unified, major, pitch)?;
-        let found = series(&size);
-        let right = found == Some(wanted);
+        let listed = listed_pitch(major, wanted);
+        let right = listed.map(|l| settled_cmp(l.length(), pitch.length()).is_eq());
+        let words = match (listed, right) {
+            (Some(_), Some(true)) => format!("{pitch} is the {wanted} pitch of this size"),
+            (Some(listed), _) => format!("{pitch}; the {wanted} series has {listed}"),
+            (None, _) => format!("{pitch}; the {wanted} series has no pitch for this size here"),
+        };
+        if let (Some(listed), Some(false)) = (listed, right) {
+            let carried = match series(&size) {
+                Some(at @ (Series::Coarse | Series::Fine | Series::ExtraFine)) => {
+                    format!("a pitch of the {at} series")
+                }
+                _ => pitch.to_string(),
+            };
+            sentence.push_str(&format!(
+                " The {column} column carries {carried}; the {wanted} series has {listed}."
+            ));
+        }
         findings.push(Finding {
-            outcome: Some(match found {
-                Some(_) if right => Outcome::ConformityShown,
-                Some(_) => Outcome::NonconformityShown,
+            outcome: Some(match right {
+                Some(true) => Outcome::ConformityShown,
+                Some(false) => Outcome::NonconformityShown,
                 None => Outcome::Undecided,
             }),
-            grade: usual_class(&size, Member::Internal)
+            grade: listed
+                .and_then(|_| usual_class(&size, Member::Internal))
                 .and_then(|class| limits_of_size(&size, &class).ok())
                 .map(|limits| limits.grade()),
             owner: String::from("the table of unified series"),
-            ..Finding::stated(
-                format!("{column} column"),
-                match found {
-                    Some(at) => format!("{pitch} belongs to the {at} series of this size"),
-                    None => format!("{pitch} is in no series of this size here"),
-                },
-            )
+            ..Finding::stated(format!("{column} column"), words)
         });
-        if let Some(at) = found
-            && !right
-        {
-            sentence.push_str(&format!(
-                " The {column} column carries a pitch of the {at} series."
-            ));
-        }
     }
     Ok(Verdict::from_findings("series of one size", findings)
         .saying(sentence)
@@ -290,6 +302,16 @@ pub fn series_pitches(major: Length, coarse: Pitch, fine: Pitch) -> Result<Verdi
             "one wrong row is rarely alone: a fix of the row is no fix of the column",
             "another published table",
         )))
+}
+
+/// The pitch that this series has for this size, if the table lists one. Listed sizes have 4 to 80 threads to the inch.
+fn listed_pitch(major: Length, wanted: Series) -> Option<Pitch> {
+    (4..=80)
+        .filter_map(|threads| Pitch::tpi(threads).ok())
+        .find(|pitch| {
+            ThreadSize::new(ThreadForm::Unified, major, *pitch)
+                .is_ok_and(|size| series(&size) == Some(wanted))
+        })
 }
 
 /// A diameter from a tape round the part: circumference / π, and which posts of the series that leaves open.

@@ -43,7 +43,7 @@ pub fn over_coating(
     };
     let direction = if sign > 0.0 { "large" } else { "small" };
     let mut sentence = format!(
-        "A coat of {} to {} a side (from memory) makes the reading {} to {} too {direction}",
+        "A coat of {:.3} to {} a side (from memory) makes the reading {:.3} to {} too {direction}",
         crate::settled_mm(thin),
         in_mm(thick),
         crate::settled_mm(thin * 2.0),
@@ -95,18 +95,26 @@ pub fn over_coating(
             let slack = reading.expanded_uncertainty() / 2.0;
             let like =
                 settled_cmp(coat, thin - slack).is_ge() && settled_cmp(coat, thick + slack).is_le();
-            sentence.push_str(&format!(
-                "; {} is {} {} {} on each side, {}",
-                in_mm(reading.value()),
-                in_mm(bare),
-                if sign > 0.0 { "and" } else { "less" },
-                in_mm(coat),
-                if like {
-                    "as a powder coat is"
-                } else {
-                    "which a powder coat does not explain"
-                }
-            ));
+            sentence.push_str(&if settled_cmp(coat, NOTHING).is_le() {
+                format!(
+                    "; {} is not too {direction} for {}, so no coat is seen in it",
+                    in_mm(reading.value()),
+                    in_mm(bare)
+                )
+            } else {
+                format!(
+                    "; {} is {} {} {} on each side, {}",
+                    in_mm(reading.value()),
+                    in_mm(bare),
+                    if sign > 0.0 { "and" } else { "less" },
+                    in_mm(coat),
+                    if like {
+                        "as a powder coat is"
+                    } else {
+                        "which a powder coat does not explain"
+                    }
+                )
+            });
         }
     }
     sentence.push_str(". No verdict before the coating is off.");

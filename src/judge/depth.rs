@@ -3,6 +3,7 @@
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
 use super::{Finding, sizes_against};
@@ -113,16 +114,15 @@ pub fn spindle_for_width(shell: &Reading, made_for: Length) -> Result<Verdict, E
             )
         }));
     }
-    let way = if settled_cmp(short, NOTHING).is_ge() {
-        "short"
-    } else {
-        "long"
+    let off = match settled_cmp(short, NOTHING) {
+        Ordering::Greater => format!("{} too short", in_mm(short)),
+        Ordering::Less => format!("{} too long", in_mm(-short)),
+        Ordering::Equal => String::from("as made for"),
     };
     let mut sentence = format!(
-        "Made for {}, the shell is {}: {} too {way}",
+        "Made for {}, the shell is {}: {off}",
         in_mm(made_for),
         in_mm(shell.value()),
-        in_mm(short.abs())
     );
     let deciding = match outer {
         Some((low, high, grade)) => {

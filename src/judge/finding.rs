@@ -161,8 +161,10 @@ pub(crate) fn fit_words(fit: &Fit) -> String {
         settled_mm(fit.tightest().value()),
         settled_mm(fit.loosest().value()),
     );
-    if high <= 0.0 {
-        format!("interference {}", span_words(-high, -low))
+    if low == 0.0 && high == 0.0 {
+        String::from("neither gap nor press")
+    } else if high <= 0.0 {
+        format!("interference {}", span_words(0.0 - high, 0.0 - low))
     } else if low >= 0.0 {
         format!("clearance {}", span_words(low, high))
     } else {

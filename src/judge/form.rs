@@ -143,9 +143,12 @@ pub fn parallel_faces(parallelism: Option<&Reading>, wear_pattern: bool) -> Resu
                     "The wear alone decides nothing; one headset maker's ceiling between the faces is {words}."
                 )
             } else {
-                format!(
-                    "Not enough data: one headset maker's ceiling between the faces is {words}."
-                )
+                let why = if parallelism.is_some() {
+                    "Too close to tell"
+                } else {
+                    "Not enough data"
+                };
+                format!("{why}: one headset maker's ceiling between the faces is {words}.")
             };
             said.saying(sentence)
                 .then(NextStep::new("ink on both faces, then the first light cut, pilot centred in the opposite bore", "a face that was parallel loses its ink all round at once; a shop can hardly measure this otherwise", "marking ink, facing tool"))
@@ -168,7 +171,7 @@ pub fn parallel_faces(parallelism: Option<&Reading>, wear_pattern: bool) -> Resu
 /// `out_of_square` is the height difference read over the two pads, or over the length of a pad.
 ///
 /// # Errors
-/// As [`find`].
+/// `OutOfRange` for a height difference below zero: it is given without its sign.
 ///
 /// ```
 /// use framegauge::{judge::mount_square, measure::Outcome};
@@ -177,6 +180,11 @@ pub fn parallel_faces(parallelism: Option<&Reading>, wear_pattern: bool) -> Resu
 /// assert!(said.sentence.contains("no limit is published"));
 /// ```
 pub fn mount_square(out_of_square: Option<&Reading>) -> Result<Verdict, Error> {
+    if let Some(reading) = out_of_square
+        && settled_cmp(reading.value(), NOTHING).is_lt()
+    {
+        size_reading("out of square", reading)?;
+    }
     let row = find::<BrakeFigure>("mount_squareness")?;
     let free = find::<BrakeFigure>("pads_free_play")?;
     let readings: Vec<Reading> = out_of_square.copied().into_iter().collect();

@@ -2,7 +2,7 @@
 
 use super::Joint;
 use super::mating::FitQuestion;
-use super::verdict::{NOTHING, NextStep, Verdict, Worked};
+use super::verdict::{NextStep, Verdict, Worked};
 use crate::fit::{Fit, MemberFinding};
 use crate::measure::{Outcome, Reading, settled_cmp};
 use crate::quantity::{in_mm, mm, settled_mm};
@@ -46,19 +46,15 @@ impl FitQuestion {
         said
     }
 
-    /// Cures and the next measurement.
-    pub(super) fn open(
+    /// A post that is too loose: the next size of the series, or a shim for this one.
+    pub(super) fn fill_the_gap(
         &self,
         mut said: Verdict,
         fit: &Fit,
-        named: bool,
         sentence: &mut String,
     ) -> Verdict {
         let gap = fit.tightest().value();
-        if self.joint == Joint::Seatpost
-            && said.outcome == Outcome::NonconformityShown
-            && settled_cmp(gap, NOTHING).is_gt()
-        {
+        if self.joint == Joint::Seatpost && said.outcome == Outcome::NonconformityShown {
             said = said.with(Worked::length(
                 "shim wall",
                 gap / 2.0,
@@ -94,12 +90,16 @@ impl FitQuestion {
                         "smallest bore less its nominal size",
                     ));
             }
-        }
-        if let Some(wall) = said.millimetres("shim wall") {
             sentence.push_str(&format!(
-                " For the present post a shim has a wall of {wall:.3} mm: half the gap."
+                " For the present post a shim has a wall of {}: half the gap.",
+                in_mm(gap / 2.0)
             ));
         }
+        said
+    }
+
+    /// The next measurement.
+    pub(super) fn open(&self, mut said: Verdict, fit: &Fit, named: bool) -> Verdict {
         if said.outcome == Outcome::Undecided && !named {
             said = said.then(NextStep::new(
                 "the fit that the maker of the part wants",

@@ -2,7 +2,7 @@
 
 use super::joint::{from_maker, held, quoted, wanted};
 use super::mating::FitQuestion;
-use super::verdict::{NOTHING, Verdict, Worked};
+use super::verdict::{NOTHING, Verdict};
 use super::words::capital;
 use super::{Finding, fit_words};
 use crate::Error;
@@ -56,12 +56,24 @@ impl FitQuestion {
             None
         };
         let named = !decide_by.is_empty() || envelope.is_some();
+        let too_loose = decide_by
+            .iter()
+            .map(|w| &w.conformance)
+            .chain(envelope.as_ref().map(|(_, held)| held))
+            .any(|held| held.cure.shim_wall().is_some());
         findings.extend(decide_by.iter().map(|w| w.finding(&fit, place)));
-        findings.extend(envelope);
+        findings.extend(envelope.map(|(found, _)| found));
         findings.extend(self.by_design(&fit, named)?);
-        if self.coated.contains(&true) {
-            findings = findings.into_iter().map(|f| self.on_paint(f)).collect();
-        }
+        findings = findings
+            .into_iter()
+            .map(|f| {
+                if self.rests_on_paint(&f) {
+                    on_paint(f)
+                } else {
+                    f
+                }
+            })
+            .collect();
         let mut said = Verdict::from_findings(place, findings);
         said.beside = beside.iter().map(|w| w.finding(&fit, place)).collect();
         said.beside.extend(quotes);
@@ -73,7 +85,10 @@ impl FitQuestion {
             sentence.push_str(" The published windows disagree: the maker of the part decides.");
         }
         said = self.blame(said, &fit, &mut sentence);
-        said = self.open(said, &fit, named, &mut sentence);
+        if too_loose {
+            said = self.fill_the_gap(said, &fit, &mut sentence);
+        }
+        said = self.open(said, &fit, named);
         for caution in fit.cautions() {
             said.cautions.push(caution.words().into());
         }
@@ -114,7 +129,12 @@ impl FitQuestion {
 
     /// Where nobody with a say prints a window, the span of all opinions: outside it nobody agrees. Remembered windows are
     /// left out where anything was read.
-    fn envelope(&self, fit: &Fit, windows: &[Held], place: &str) -> Result<Option<Finding>, Error> {
+    fn envelope(
+        &self,
+        fit: &Fit,
+        windows: &[Held],
+        place: &str,
+    ) -> Result<Option<(Finding, Conformance)>, Error> {
         let read = |w: &&Held| w.wanted.limits.grade() > Grade::Memory;
         let Some(first) = windows.iter().find(read).or(windows.first()) else {
             return Ok(None);
@@ -148,9 +168,8 @@ impl FitQuestion {
         };
         let conformance = fit.against(&span)?;
         let found = held(fit, place, &span, &conformance);
-        Ok(Some(
-            same.iter().fold(found, |f, w| f.resting_on(w.evidence)),
-        ))
+        let found = same.iter().fold(found, |f, w| f.resting_on(w.evidence));
+        Ok(Some((found, conformance)))
     }
 
     /// A press fit must press and a slip fit must not; nobody needs to publish that. How much is another matter.
@@ -202,113 +221,22 @@ impl FitQuestion {
         }))
     }
 
-    fn on_paint(&self, mut found: Finding) -> Finding {
-        if found.outcome.is_some() {
-            found.outcome = Some(Outcome::Undecided);
-            found.words.push_str("; but read on paint, which is not a reading on metal: nothing is shown until it is off");
+    /// A member's own finding rests on its own surface, all others on both.
+    fn rests_on_paint(&self, found: &Finding) -> bool {
+        match found.what.as_str() {
+            "hole" => self.coated[0],
+            "shaft" => self.coated[1],
+            _ => self.coated.contains(&true),
         }
-        found
     }
+}
 
-    fn numbers(&self, said: Verdict, fit: &Fit) -> Verdict {
-        let (tight, loose) = (fit.tightest().value(), fit.loosest().value());
-        let mut said = if self.hold == Hold::Press {
-            said.with(Worked::length(
-                "interference",
-                -fit.mean().value(),
-                "mean shaft less mean hole",
-            ))
-            .with(Worked::length(
-                "least interference",
-                -loose,
-                "smallest shaft less largest hole",
-            ))
-            .with(Worked::length(
-                "greatest interference",
-                -tight,
-                "largest shaft less smallest hole",
-            ))
-        } else {
-            said.with(Worked::length(
-                "clearance",
-                fit.mean().value(),
-                "mean hole less mean shaft",
-            ))
-            .with(Worked::length(
-                "least clearance",
-                tight,
-                "smallest hole less largest shaft",
-            ))
-            .with(Worked::length(
-                "greatest clearance",
-                loose,
-                "largest hole less smallest shaft",
-            ))
-        };
-        for member in [fit.hole(), fit.shaft()] {
-            if let Some(off) = member.outside_by() {
-                let what = format!("{} outside its limits by", member.feature);
-                said = said.with(Worked::length(
-                    what,
-                    off,
-                    "worst reading less the nearest limit",
-                ));
-            }
-        }
-        let beyond = said
-            .findings
-            .iter()
-            .filter(|f| f.what == self.joint.words())
-            .filter_map(|f| {
-                let limits = f.limits?;
-                let low = limits.lower().known().map(|l| l + tight);
-                let high = limits.upper().known().map(|h| -tight - h);
-                (self.hold == Hold::Press).then(|| {
-                    [low, high]
-                        .into_iter()
-                        .flatten()
-                        .find(|by| settled_cmp(*by, NOTHING).is_gt())
-                })?
-            })
-            .max_by(|a, b| settled_cmp(*a, *b));
-        match beyond {
-            Some(by) => said.with(Worked::length(
-                "beyond the window by",
-                by,
-                "value less the limit",
-            )),
-            None => said,
-        }
+fn on_paint(mut found: Finding) -> Finding {
+    if found.outcome.is_some() {
+        found.outcome = Some(Outcome::Undecided);
+        found.words.push_str("; but read on paint, which is not a reading on metal: nothing is shown until it is off");
     }
-
-    fn meaning(&self, said: &Verdict, fit: &Fit, named: bool) -> String {
-        let gap = settled_cmp(fit.tightest().value(), NOTHING).is_ge();
-        match (self.hold, said.outcome) {
-            _ if self.coated.contains(&true) => String::from(
-                "; a reading over a coating is not a reading on metal, so no verdict before it is off.",
-            ),
-            (Hold::Slip, Outcome::ConformityShown) => String::from(": as a slip fit wants it."),
-            (Hold::Slip, Outcome::NonconformityShown)
-                if settled_cmp(fit.loosest().value(), NOTHING).is_lt() =>
-            {
-                String::from(": meant to slide in, and it is larger than the hole.")
-            }
-            (Hold::Slip, _) if !named => String::from(
-                ": a slip fit by design, so having no interference is no fault; no limit is published for its gap.",
-            ),
-            (_, Outcome::ConformityShown) => String::from(": as this press fit wants it."),
-            (Hold::Press, Outcome::NonconformityShown) if gap => {
-                String::from(": it is meant to press and does not hold.")
-            }
-            (_, Outcome::NonconformityShown) => String::from(": out of what is allowed."),
-            (_, Outcome::Undecided) if !named => String::from(
-                ": how much is right nobody publishes for this joint; the maker of the part has to say.",
-            ),
-            (_, Outcome::Undecided) => {
-                String::from(": too close to a limit for these readings to settle.")
-            }
-        }
-    }
+    found
 }
 
 /// Windows that decide, those beside, and figures that can only be quoted.
@@ -369,12 +297,15 @@ fn member(found: &MemberFinding) -> Option<Finding> {
                 decision.outcome.words()
             )
         }
-        None => format!(
-            "{:.3} to {}, limits {limits}: {}",
-            settled_mm(found.smallest.value()),
-            in_mm(found.largest.value()),
-            decision.outcome.words()
-        ),
+        None => {
+            let (low, high) = (found.smallest.value(), found.largest.value());
+            let sizes = if settled_cmp(low, high).is_eq() {
+                format!("{}", in_mm(high))
+            } else {
+                format!("{:.3} to {}", settled_mm(low), in_mm(high))
+            };
+            format!("{sizes}, limits {limits}: {}", decision.outcome.words())
+        }
     };
     Some(Finding {
         outcome: Some(decision.outcome),

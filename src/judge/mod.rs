@@ -16,6 +16,7 @@ mod mating;
 mod mating_cure;
 mod mating_felt;
 mod mating_measured;
+mod mating_said;
 mod post_depth;
 mod shim;
 mod thread_signs;

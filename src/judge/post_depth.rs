@@ -1,6 +1,6 @@
 //! How deep a seatpost must go in, by every published rule.
 
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
 use super::{Finding, sizes_against};
 use crate::Error;
 use crate::evidence::Grade;
@@ -94,21 +94,28 @@ impl PostDepth {
                 asked.push((String::from(&*row.what), depth, grade, row));
             }
         }
+        if let Some(inserted) = &self.inserted {
+            size_reading("inserted", inserted)?;
+        }
         let mut findings = Vec::new();
         let mut beside = Vec::new();
+        let mut missed = Vec::new();
         let rule = DecisionRule::default();
         for (owner, depth) in &self.makers {
             let depth = size("maker's depth", *depth)?;
             let limits = Limits::at_least(depth, Grade::Shop)?;
             let readings: Vec<Reading> = self.inserted.into_iter().collect();
-            findings.push(sizes_against(
-                "maker's depth",
-                &readings,
-                &limits,
-                owner,
-                None,
-                rule,
-            ));
+            let found = sizes_against("maker's depth", &readings, &limits, owner, None, rule);
+            match found.outcome {
+                Some(Outcome::NonconformityShown) => {
+                    missed.push(format!("Less than {owner} asks: {}", in_mm(depth)));
+                }
+                Some(Outcome::Undecided) => {
+                    missed.push(format!("Too close to what {owner} asks: {}", in_mm(depth)));
+                }
+                _ => {}
+            }
+            findings.push(found);
         }
         let (mut least, mut most): (Option<Length>, Option<Length>) = (None, None);
         for (what, depth, grade, row) in &asked {
@@ -189,10 +196,12 @@ impl PostDepth {
                 } else {
                     Outcome::Undecided
                 };
-                let words = match outcome {
-                    Outcome::NonconformityShown => "less than the least demanding rule asks",
-                    Outcome::ConformityShown => "as much as the most demanding rule asks",
-                    Outcome::Undecided => {
+                let words = match (low.outcome, high.outcome) {
+                    (Outcome::NonconformityShown, _) => "less than the least demanding rule asks",
+                    (Outcome::Undecided, _) => "too close to the least demanding rule to tell",
+                    (_, Outcome::ConformityShown) => "as much as the most demanding rule asks",
+                    (_, Outcome::Undecided) => "too close to the most demanding rule to tell",
+                    (_, Outcome::NonconformityShown) => {
                         "enough for some of the published rules and not for others"
                     }
                 };
@@ -200,7 +209,11 @@ impl PostDepth {
                 findings.push(Finding {
                     outcome: Some(outcome),
                     readings: Vec::from([*inserted]),
-                    decision: Some(if outcome == low.outcome { low } else { high }),
+                    decision: Some(if low.outcome == Outcome::ConformityShown {
+                        high
+                    } else {
+                        low
+                    }),
                     grade: Some(grade),
                     owner: String::from("every published rule"),
                     ..Finding::stated("insertion", words)
@@ -210,6 +223,9 @@ impl PostDepth {
         sentence.push_str(
             ". The mark on the post and the frame maker's depth win where they ask for more.",
         );
+        for short in missed {
+            sentence.push_str(&format!(" {short}."));
+        }
         let mut said = Verdict::from_findings("seatpost insertion", findings).saying(sentence);
         if let Some((_, depth, _, row)) = ruling {
             let what = if row.code == "total_otherwise" {

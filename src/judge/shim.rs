@@ -53,17 +53,9 @@ pub fn shim(hole: &Reading, shaft: &Reading, sheet: Option<&Reading>) -> Result<
                 in_mm(sheet.value())
             ),
         };
-        sentence.push_str(&format!(
-            " {}{}.",
-            words.get(..1).unwrap_or_default().to_uppercase(),
-            words.get(1..).unwrap_or_default()
-        ));
+        sentence.push_str(&format!(" {}.", super::words::capital(&words)));
         findings.push(Finding {
-            outcome: Some(if decision.outcome == Outcome::Undecided {
-                Outcome::Undecided
-            } else {
-                decision.outcome
-            }),
+            outcome: Some(decision.outcome),
             readings: Vec::from([*sheet]),
             limits: Some(limits),
             decision: Some(decision),

@@ -1,7 +1,7 @@
 //! Threads judged by gauges, by holes before tapping, and by what was seen of them.
 
 use super::threads::{pattern_threads, side_words};
-use super::verdict::{NextStep, Verdict, Worked};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked};
 use super::{Finding, sizes_against};
 use crate::Error;
 use crate::evidence::Grade;
@@ -9,7 +9,7 @@ use crate::measure::{DecisionRule, Outcome, Reading, settled_cmp};
 use crate::quantity::{Length, in_mm, to_mm};
 use crate::standard::Shell;
 use crate::thread::{
-    Gauging, Member, Side, ThreadSize, judge_gauging, limits_of_size, usual_class,
+    Gauging, GaugingVerdict, Member, Side, ThreadSize, judge_gauging, limits_of_size, usual_class,
 };
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -121,7 +121,7 @@ pub fn hole_to_tap(size: &ThreadSize, hole: &Reading) -> Result<Verdict, Error> 
     let by = |limit: Option<Length>| limit.map(|l| l - hole.value());
     let sentence = match (said.outcome, by(low), by(high)) {
         (Outcome::NonconformityShown, Some(least), Some(most))
-            if settled_cmp(hole.value(), hole.value() + least).is_lt() =>
+            if settled_cmp(least, NOTHING).is_gt() =>
         {
             said = said
                 .with(Worked::length(
@@ -259,13 +259,44 @@ pub fn gauged_thread(
             ));
     }
     if !proved {
-        said = said.then(NextStep::new(
+        said = said.then(gauge_next(gauging, gauged.as_ref()));
+    }
+    if sentence.is_empty() {
+        sentence.push_str("Nothing was seen of it and no gauge was tried.");
+    }
+    Ok(said.saying(sentence.trim()))
+}
+
+/// What the gauges have not told yet, or what is left to do after they have told.
+fn gauge_next(gauging: Option<&Gauging>, found: Option<&GaugingVerdict>) -> NextStep {
+    match (gauging, found) {
+        (Some(tried), Some(found)) if tried.not_go_turns.is_some() => {
+            if found.outcome == Outcome::Undecided {
+                NextStep::new(
+                    "what no gauge was tried on yet: the GO gauge, or the crest diameter with plain gauges",
+                    "conformity is shown only when all four gauges agree",
+                    "GO plug, plain plugs",
+                )
+            } else if found.chasing_may_help {
+                NextStep::new(
+                    "GO, NOT GO and bore again, once it is cleaned and chased with the right hand",
+                    "dirt and paint stop a gauge as too little cutting does",
+                    "chaser, GO and NOT GO plug",
+                )
+            } else {
+                NextStep::new(
+                    "the flank engagement that is left",
+                    "chasing cannot bring metal back: it decides between an insert, the next pattern and the frame builder",
+                    "over wires, or the bore and the part's outside",
+                )
+            }
+        }
+        _ => NextStep::new(
             "pitch diameter with the threaded NOT GO gauge at both ends, or over wires",
             "it alone tells worn and over-tapped from sound; the bore does not",
             "GO and NOT GO plug",
-        ));
+        ),
     }
-    Ok(said.saying(sentence.trim()))
 }
 
 /// What was seen of a thread without gauges.

@@ -58,31 +58,34 @@ pub fn thread_pair(hole: &Designation, part: &Designation) -> Verdict {
 pub fn shell_and_part(shell: &ShellThreads, part: &ShellThreads) -> Verdict {
     let mut findings = Vec::new();
     let mut said_of = Vec::new();
+    let mut compared_sides = Vec::new();
     for side in [Side::Drive, Side::NonDrive] {
         let label = side_words(side);
         match (shell.side(side), part.side(side)) {
             (Some(hole), Some(cup)) => {
                 let found = mismatch(&hole, &cup);
                 findings.extend(grounds(label, &hole, &cup, &found));
-                said_of.push((label, found));
+                said_of.push(format!(
+                    "{}: {}",
+                    super::words::capital(label),
+                    words(&found)
+                ));
+                compared_sides.push((label, found));
             }
             (None, None) => {}
-            _ => findings.push(Finding {
-                outcome: Some(Outcome::NonconformityShown),
-                grade: Some(Grade::CommonPractice),
-                ..Finding::stated(
-                    format!("{label}, thread"),
-                    "one has a thread here, the other has none",
-                )
-            }),
+            _ => {
+                let words = "one has a thread here, the other has none";
+                said_of.push(format!("{}: {words}.", super::words::capital(label)));
+                findings.push(Finding {
+                    outcome: Some(Outcome::NonconformityShown),
+                    grade: Some(Grade::CommonPractice),
+                    ..Finding::stated(format!("{label}, thread"), words)
+                });
+            }
         }
     }
     let compared = shell.against(part);
-    let mut sentence = said_of
-        .iter()
-        .map(|(label, found)| format!("{}: {}", super::words::capital(label), words(found)))
-        .collect::<Vec<_>>()
-        .join(" ");
+    let mut sentence = said_of.join(" ");
     if compared.swapped {
         sentence.push_str(
             " The hands are swapped: the shell sits back to front, or the part is turned round.",
@@ -94,7 +97,7 @@ pub fn shell_and_part(shell: &ShellThreads, part: &ShellThreads) -> Verdict {
         });
     }
     let mut said = Verdict::from_findings("part in shell", findings).saying(sentence);
-    for (label, found) in &said_of {
+    for (label, found) in &compared_sides {
         said = numbers(said, label, found);
     }
     if shell.is_hybrid() {

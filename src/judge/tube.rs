@@ -298,7 +298,7 @@ pub fn expected_post(
         ),
     ]);
     let mut sentence = format!(
-        "A tube of {} with walls of {} to {} has a bore of {:.3} to {}",
+        "A tube of {} with walls of {:.3} to {} has a bore of {:.3} to {}",
         in_mm(outside.value()),
         settled_mm(wall_min),
         in_mm(wall_max),
@@ -346,7 +346,10 @@ pub fn expected_post(
                 Outcome::Undecided => "the readings do not tell",
             }
         );
-        sentence.push_str(&format!(" But {words}."));
+        sentence.push_str(&match decision.outcome {
+            Outcome::NonconformityShown => format!(" But {words}."),
+            _ => format!(" {}.", super::words::capital(&words)),
+        });
         findings.push(Finding {
             outcome: Some(decision.outcome),
             readings: Vec::from([wall]),

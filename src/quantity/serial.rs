@@ -25,6 +25,14 @@ pub fn as_mm<S: Serializer>(length: &Length, serializer: S) -> Result<S::Ok, S::
 ///
 /// # Errors
 /// Those of the serializer.
+///
+/// ```
+/// use framegauge::{Length, mm, serial};
+/// #[derive(serde::Serialize)]
+/// struct Mine { #[serde(serialize_with = "serial::as_mm_or_null")] bore_mm: Option<Length> }
+/// assert_eq!(serde_json::to_string(&Mine { bore_mm: Some(mm(27.2)) }).unwrap(), r#"{"bore_mm":27.2}"#);
+/// assert_eq!(serde_json::to_string(&Mine { bore_mm: None }).unwrap(), r#"{"bore_mm":null}"#);
+/// ```
 pub fn as_mm_or_null<S: Serializer>(
     length: &Option<Length>,
     serializer: S,

@@ -227,23 +227,32 @@ pub fn judge_gauging(member: Member, found: &Gauging) -> Result<GaugingVerdict, 
         Some(_) => says.push("NOT GO stops within two turns: the pitch diameter holds"),
         None => {}
     }
-    if found.plain_go_passes == Some(false) {
-        fails = true;
-        blocked = true;
-        says.push(if hole {
-            "plain GO stops: the bore is too small, or coated"
-        } else {
-            "plain GO stops: the crests are too high, or coated"
-        });
+    match found.plain_go_passes {
+        Some(true) if hole => says.push("plain GO passes: the bore is large enough"),
+        Some(true) => says.push("plain GO passes: the crests are low enough"),
+        Some(false) => {
+            fails = true;
+            blocked = true;
+            says.push(if hole {
+                "plain GO stops: the bore is too small, or coated"
+            } else {
+                "plain GO stops: the crests are too high, or coated"
+            });
+        }
+        None => {}
     }
-    if found.plain_not_go_enters == Some(true) {
-        fails = true;
-        worn = true;
-        says.push(if hole {
-            "plain NOT GO enters: the bore is too large, so the threads are too shallow"
-        } else {
-            "plain NOT GO goes on: the crests are gone, so the threads are too shallow"
-        });
+    match found.plain_not_go_enters {
+        Some(true) => {
+            fails = true;
+            worn = true;
+            says.push(if hole {
+                "plain NOT GO enters: the bore is too large, so the threads are too shallow"
+            } else {
+                "plain NOT GO goes on: the crests are gone, so the threads are too shallow"
+            });
+        }
+        Some(false) => says.push("plain NOT GO stops: the threads are deep enough"),
+        None => {}
     }
     let complete = found.go_passes.is_some()
         && found.not_go_turns.is_some()

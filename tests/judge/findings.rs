@@ -1,0 +1,318 @@
+//! One size against its limits, paint on it, and how a verdict follows from what was found.
+
+use framegauge::judge::{Finding, NextStep, Verdict, Worked, sizes_against};
+use framegauge::measure::{Bound, DecisionRule, Limits, Reading};
+use framegauge::{Evidence, Grade, deg, mm};
+
+use super::{OPEN, OUT, WITHIN, case, exact, hold, read};
+
+fn limits() -> Limits {
+    Limits::between(mm(44.0), mm(44.2), Grade::Published).unwrap()
+}
+
+fn found(readings: &[Reading], limits: Limits) -> Finding {
+    let evidence = Evidence::shop("invented drawing");
+    sizes_against(
+        "bore",
+        readings,
+        &limits,
+        "an invented maker",
+        Some(&evidence),
+        DecisionRule::default(),
+    )
+}
+
+fn judged(finding: Finding) -> Verdict {
+    Verdict::from_findings("invented seat", vec![finding])
+}
+
+#[test]
+fn sizes() {
+    let lower_only = Limits::new(Bound::At(mm(44.0)), Bound::Unknown, Grade::Published).unwrap();
+    let none = Limits::new(Bound::Unknown, Bound::Unknown, Grade::Published).unwrap();
+    let narrow = Limits::between(mm(44.0), mm(44.05), Grade::Published).unwrap();
+    hold(
+        "sizes",
+        &[
+            case(
+                "not measured",
+                OPEN,
+                "there is no reading",
+                judged(found(&[], limits())),
+            ),
+            case(
+                "on the lower limit",
+                WITHIN,
+                "44.0 belongs to 44.0 to 44.2",
+                judged(found(&[exact(44.0)], limits())),
+            ),
+            case(
+                "a micrometre under it",
+                OUT,
+                "43.999",
+                judged(found(&[exact(43.999)], limits())),
+            ),
+            case(
+                "on the upper limit",
+                WITHIN,
+                "44.2 belongs to it",
+                judged(found(&[exact(44.2)], limits())),
+            ),
+            case(
+                "a micrometre over it",
+                OUT,
+                "44.201",
+                judged(found(&[exact(44.201)], limits())),
+            ),
+            case(
+                "one of three readings outside",
+                OUT,
+                "the worst reading decides: 44.25",
+                judged(found(&[exact(44.1), exact(44.25), exact(44.05)], limits())),
+            ),
+            case(
+                "one of three readings unsure",
+                OPEN,
+                "44.19 +/- 0.03 mm may be out",
+                judged(found(
+                    &[
+                        exact(44.1),
+                        read("44.19 +/- 0.03 mm"),
+                        read("44.08 +/- 0.01 mm"),
+                    ],
+                    limits(),
+                )),
+            ),
+            case(
+                "the coarser reading is the smaller",
+                WITHIN,
+                "the spread carries the larger uncertainty",
+                judged(found(
+                    &[read("44.08 +/- 0.02 mm"), read("44.1 +/- 0.01 mm")],
+                    limits(),
+                )),
+            ),
+            case(
+                "readings alike",
+                WITHIN,
+                "all 44.1",
+                judged(found(&[exact(44.1), exact(44.1)], limits())),
+            ),
+            case(
+                "upper limit not published",
+                OPEN,
+                "conformity cannot be shown without it",
+                judged(found(&[exact(44.1)], lower_only)),
+            ),
+            case(
+                "under the limit that is published",
+                OUT,
+                "43.9 is under 44.0 whatever the other limit is",
+                judged(found(&[exact(43.9)], lower_only)),
+            ),
+            case(
+                "no limit published",
+                OPEN,
+                "nothing can be shown",
+                judged(found(&[exact(44.1), exact(44.3)], none)),
+            ),
+            case(
+                "instrument too coarse",
+                OPEN,
+                "0.05 mm of tolerance is 2 standard uncertainties, and 3.92 are needed (ISO 14253-1:2017)",
+                judged(found(&[read("44.025 +/- 0.05 mm")], narrow)),
+            ),
+        ],
+    );
+}
+
+#[test]
+fn on_paint() {
+    let on = |readings: &[Reading], inside| judged(found(readings, limits()).read_on_paint(inside));
+    let at_least = Limits::at_least(mm(44.0), Grade::Published).unwrap();
+    let at_most = Limits::at_most(mm(44.2), Grade::Published).unwrap();
+    hold(
+        "on_paint",
+        &[
+            case(
+                "bore too small",
+                OPEN,
+                "paint makes a bore read small",
+                on(&[exact(43.9)], true),
+            ),
+            case(
+                "bore too large",
+                OUT,
+                "paint cannot make a bore read large",
+                on(&[exact(44.3)], true),
+            ),
+            case(
+                "bore too small at one end and too large at the other",
+                OUT,
+                "paint explains only the one end",
+                on(&[exact(43.9), exact(44.3)], true),
+            ),
+            case(
+                "bore too small at one end and on the upper limit at the other",
+                OPEN,
+                "44.2 is within, so paint explains all of it",
+                on(&[exact(43.9), exact(44.2)], true),
+            ),
+            case(
+                "outside too large",
+                OPEN,
+                "paint makes an outside read large",
+                on(&[exact(44.3)], false),
+            ),
+            case(
+                "outside too small",
+                OUT,
+                "paint cannot make an outside read small",
+                on(&[exact(43.9)], false),
+            ),
+            case(
+                "outside too large at one end and too small at the other",
+                OUT,
+                "paint explains only the one end",
+                on(&[exact(43.9), exact(44.3)], false),
+            ),
+            case(
+                "outside too large at one end and on the lower limit at the other",
+                OPEN,
+                "44.0 is within",
+                on(&[exact(44.0), exact(44.3)], false),
+            ),
+            case(
+                "bore within",
+                WITHIN,
+                "said, with a word on the paint",
+                on(&[exact(44.1)], true),
+            ),
+            case(
+                "not measured",
+                OPEN,
+                "no word on paint where nothing was read",
+                on(&[], true),
+            ),
+            case(
+                "bore too small, only that limit",
+                OPEN,
+                "paint explains it",
+                judged(found(&[exact(43.9)], at_least).read_on_paint(true)),
+            ),
+            case(
+                "outside too large, only that limit",
+                OPEN,
+                "paint explains it",
+                judged(found(&[exact(44.3)], at_most).read_on_paint(false)),
+            ),
+            case(
+                "bore too large, only that limit",
+                OUT,
+                "there is no lower limit to be under",
+                judged(found(&[exact(44.3)], at_most).read_on_paint(true)),
+            ),
+            case(
+                "outside too small, only that limit",
+                OUT,
+                "there is no upper limit to be over",
+                judged(found(&[exact(43.9)], at_least).read_on_paint(false)),
+            ),
+        ],
+    );
+}
+
+#[test]
+fn verdicts_from_findings() {
+    let of = |grade, outcome| Finding {
+        outcome,
+        grade: Some(grade),
+        ..Finding::stated("place", "words")
+    };
+    let all = |findings| Verdict::from_findings("invented", findings);
+    let (memory, published) = (Grade::Memory, Grade::Published);
+    // Out by one is out; within needs all; a plain statement neither decides nor weakens.
+    let mixed = all(vec![of(published, Some(WITHIN)), of(memory, None)]);
+    assert_eq!((mixed.outcome, mixed.weakest), (WITHIN, Some(published)));
+    let open = all(vec![of(published, Some(WITHIN)), of(memory, Some(OPEN))]);
+    assert_eq!((open.outcome, open.weakest), (OPEN, Some(memory)));
+    let out = all(vec![
+        of(published, Some(OUT)),
+        of(memory, Some(OPEN)),
+        of(published, Some(WITHIN)),
+    ]);
+    assert_eq!((out.outcome, out.weakest), (OUT, Some(memory)));
+    assert_eq!(
+        (
+            all(vec![of(memory, None)]).outcome,
+            all(vec![of(memory, None)]).weakest
+        ),
+        (OPEN, None)
+    );
+
+    // Held to a grade: the same grade is enough, a weaker one shows nothing.
+    let kept = all(vec![of(published, Some(OUT))]).demanding(published);
+    assert_eq!((kept.outcome, kept.sentence.as_str()), (OUT, ""));
+    let dropped = all(vec![of(published, Some(OUT))]).demanding(Grade::Standard);
+    assert_eq!(dropped.outcome, OPEN);
+    assert!(
+        dropped
+            .sentence
+            .contains("weaker evidence than was asked for")
+    );
+    let open = open.demanding(Grade::Standard);
+    assert_eq!(
+        (open.outcome, open.sentence.as_str()),
+        (OPEN, ""),
+        "what is open stays open without a word"
+    );
+
+    // Evidence added later weakens, never strengthens.
+    let rests = of(published, Some(WITHIN)).resting_on(Some(&Evidence::shop("a note")));
+    assert_eq!(rests.grade, Some(published.weaker(Grade::Shop)));
+    assert_eq!(of(memory, None).resting_on(None).grade, Some(memory));
+}
+
+#[test]
+fn numbers_and_words() {
+    let turn = Worked::angle("turn", deg(1.234_56), "given");
+    assert_eq!(
+        (turn.in_deg(), turn.in_mm(), turn.bare()),
+        (Some(1.2346), None, None)
+    );
+    let share = Worked::plain("share", -0.000_01, "given");
+    assert_eq!((share.bare(), share.in_deg()), (Some(0.0), None));
+    assert!(
+        share.bare().unwrap().is_sign_positive(),
+        "no minus before nothing"
+    );
+    let length = Worked::length("wall", mm(0.75), "given");
+    assert_eq!(
+        (length.in_mm(), length.in_deg(), length.bare()),
+        (Some(0.75), None, None)
+    );
+    assert_eq!(
+        format!("{turn}; {share}; {length}"),
+        "turn 1.23°; share -0.00; wall 0.750 mm"
+    );
+
+    let mut said = Verdict::from_findings(
+        "invented",
+        vec![Finding {
+            outcome: Some(OUT),
+            grade: Some(Grade::Memory),
+            ..Finding::stated("a", "b")
+        }],
+    );
+    said.sentence = String::from("Out.");
+    said.beside.push(Finding::stated("c", "d"));
+    said.next.push(NextStep::new("e", "f", "g"));
+    said.cautions.push("h".into());
+    said.worked.push(length);
+    assert_eq!(said.millimetres("wall"), Some(0.75));
+    assert_eq!(said.millimetres("nothing of the kind"), None);
+    assert_eq!(
+        said.to_string(),
+        "invented: out of limits. Out.\n- a: b\n- beside: c: d\n- weakest evidence: from memory\n- next: measure e (g): f\n- mind: h\n"
+    );
+}
