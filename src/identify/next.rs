@@ -15,7 +15,7 @@ use crate::quantity::{mm, to_mm};
 use crate::standard::Place;
 use crate::thread::Hand;
 
-/// A candidate that is left, with its weight among those left.
+/// A candidate that is left, with its weight beside the others.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Left<'a> {
     pub entry: Entry<'a>,
@@ -253,9 +253,12 @@ fn look(left: &[Left<'_>], answer: impl Fn(&Left<'_>) -> Option<u8>) -> f64 {
         }
         all += l.weight;
     }
-    let p = if all > 0.0 { yes / all } else { 0.0 };
+    if all <= 0.0 {
+        return 0.0;
+    }
+    let p = yes / all;
     let h = |p: f64| if p > 0.0 { -p * libm::log2(p) } else { 0.0 };
-    libm::fmax(h(p) + h(1.0 - p) - blur, 0.0)
+    libm::fmax(h(p) + h(1.0 - p) - blur / all, 0.0)
 }
 
 /// The codes that a feature tells from the leading candidate: those with another answer or a band that does not meet.
