@@ -9,7 +9,9 @@
 mod bores;
 mod compare;
 mod decide;
+mod edges;
 mod few;
+mod pads;
 mod refuse;
 
 use framegauge::face::*;
