@@ -13,6 +13,7 @@ mod edges;
 mod few;
 mod pads;
 mod refuse;
+mod warnings;
 
 use framegauge::face::*;
 use framegauge::measure::{DecisionRule, Limits, Outcome, Reading, Why};

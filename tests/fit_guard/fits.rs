@@ -2,10 +2,9 @@
 
 use super::*;
 
-fn members() -> (
-    Vec<(&'static str, HoleMember)>,
-    Vec<(&'static str, ShaftMember)>,
-) {
+type Named<T> = Vec<(&'static str, T)>;
+
+fn members() -> (Named<HoleMember>, Named<ShaftMember>) {
     let at = |d: f64, axis: f64, depth: f64| {
         SizeReading::new(read(d, 0.004))
             .across(deg(axis))
