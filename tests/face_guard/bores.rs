@@ -102,5 +102,5 @@ fn shapes_of_bores() {
         "left",
         shell.remaining(&read(0.05, 0.01), &read(0.03, 0.02)),
     );
-    page.check("bores.txt");
+    page.check("face_guard/bores.txt");
 }

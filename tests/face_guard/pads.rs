@@ -70,5 +70,5 @@ fn mounts_and_calipers() {
             }
         }
     }
-    page.check("pads.txt");
+    page.check("face_guard/pads.txt");
 }

@@ -16,19 +16,19 @@ fn faces_and_mounts_are_drawn() {
         CutLimit::unknown(LimitKind::Maker, "frame maker's limit", "ask <them> & wait").unwrap(),
     ]);
     for (file, index, depth, allowance) in [
-        ("one_circle.svg", 0, 0.07, &limits),
-        ("two_circles.svg", 1, 0.05, &limits),
-        ("one_side.svg", 4, 0.012, &Allowance::default()),
+        ("face_guard/one_circle.svg", 0, 0.07, &limits),
+        ("face_guard/two_circles.svg", 1, 0.05, &limits),
+        ("face_guard/one_side.svg", 4, 0.012, &Allowance::default()),
     ] {
         check(file, &rings[index].1.drawing(mm(depth), allowance).unwrap());
     }
     let mounts = super::pads::mounts();
     check(
-        "posts.svg",
+        "face_guard/posts.svg",
         &mounts[0].1.drawing(mm(0.06), &limits).unwrap(),
     );
     check(
-        "flat_mount.svg",
+        "face_guard/flat_mount.svg",
         &mounts[1].1.drawing(mm(0.0), &Allowance::default()).unwrap(),
     );
     // A face without any error: nothing to exaggerate.
@@ -38,7 +38,7 @@ fn faces_and_mounts_are_drawn() {
         (230.0, 18.0, 0.0, 0.002),
     ]);
     check(
-        "level.svg",
+        "face_guard/level.svg",
         &level.drawing(mm(0.0), &Allowance::default()).unwrap(),
     );
 }

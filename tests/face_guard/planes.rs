@@ -113,7 +113,7 @@ fn planes_of_points() {
             cutter.touched(&points).collect::<Vec<_>>()
         ));
     }
-    page.check("planes.txt");
+    page.check("face_guard/planes.txt");
 }
 
 /// The line of two contacts passes through the axis, beside it by a little, and by more than any wander.
@@ -134,5 +134,5 @@ fn seats_on_a_line_of_contacts() {
         page.said("rock", seat.rock(mm(40.0), mm(1.0), mm(0.003)));
         page.said("worst", seat.worst_run_out(mm(40.0)));
     }
-    page.check("seats.txt");
+    page.check("face_guard/seats.txt");
 }

@@ -105,7 +105,7 @@ fn whole_answers() {
             page.line(&format!("warning: {warning}"));
         }
     }
-    page.check("answers.txt");
+    page.check("face_guard/answers.txt");
 }
 
 #[test]
@@ -154,7 +154,7 @@ fn every_step() {
             }
         }
     }
-    page.check("steps.txt");
+    page.check("face_guard/steps.txt");
 }
 
 /// The surface after a cutter has gone over it, which may have stood askew.
@@ -228,5 +228,5 @@ fn passes_and_two_faces() {
     for probe in pooled.probes() {
         page.said(&probe.at.to_string(), Ok(probe.height));
     }
-    page.check("passes.txt");
+    page.check("face_guard/passes.txt");
 }

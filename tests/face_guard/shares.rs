@@ -27,7 +27,7 @@ fn shares_and_depths() {
         let [a, b] = [face(), wide].map(|r| tilted_ring_touched(depth, r).unwrap());
         page.line(&format!("{depth} of the depth: {a:.9} and {b:.9}"));
     }
-    page.check("shares.txt");
+    page.check("face_guard/shares.txt");
 }
 
 #[test]
@@ -67,5 +67,5 @@ fn probes_and_clocks() {
     ] {
         page.said(&format!("{x}, {y}"), Plane::new(x, y, mm(0.25)));
     }
-    page.check("probes.txt");
+    page.check("face_guard/probes.txt");
 }

@@ -9,8 +9,11 @@
 mod bores;
 mod compare;
 mod decide;
+mod edges;
 mod few;
+mod pads;
 mod refuse;
+mod warnings;
 
 use framegauge::face::*;
 use framegauge::measure::{DecisionRule, Limits, Outcome, Reading, Why};
