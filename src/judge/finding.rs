@@ -9,7 +9,7 @@ use crate::fit::{Conformance, Fit, Wanted};
 use crate::measure::{
     Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
 };
-use crate::quantity::{in_mm, settled_mm};
+use crate::quantity::{Length, in_mm, settled_mm};
 
 /// One thing that was found at one place.
 #[derive(Debug, Clone, PartialEq)]
@@ -170,6 +170,15 @@ pub(crate) fn fit_words(fit: &Fit) -> String {
             "from {:.3} mm interference to {:.3} mm clearance",
             -low, high
         )
+    }
+}
+
+/// `26.980 to 27.150 mm`, or one size where both print alike.
+pub(crate) fn from_to(low: Length, high: Length) -> String {
+    if in_mm(low).to_string() == in_mm(high).to_string() {
+        in_mm(high).to_string()
+    } else {
+        format!("{:.3} to {}", settled_mm(low), in_mm(high))
     }
 }
 
