@@ -1,6 +1,5 @@
 //! `identify` and `prepare`: which standard a place is, and the plan of a whole frame.
 
-use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -390,10 +389,7 @@ impl Ask for Prepare {
             .citing(findings().flat_map(|f| &f.sources).chain(stops().flat_map(|s| &s.sources)));
         Ok(Answered {
             answer: PrepareAnswer(plan),
-            basis: Basis {
-                formula: Cow::Borrowed(""),
-                ..basis
-            },
+            basis,
         })
     }
 }

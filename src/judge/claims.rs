@@ -9,7 +9,7 @@ use super::verdict::{NextStep, Verdict, Worked, size};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{Length, Pitch, in_mm, mm, settled_mm, to_mm};
+use crate::quantity::{Length, Pitch, in_mm, mm, to_mm};
 use crate::standard::{Row, Seatpost};
 use crate::thread::{
     BasicDiameters, Member, Series, ThreadForm, ThreadSize, limits_of_size, series, usual_class,
@@ -122,11 +122,7 @@ pub fn table_row(
     let slack = mm(0.01);
     let expected = Limits::between(mm(low) - slack, mm(high) + slack, Grade::Derived)?;
     let agrees = |d: Length| expected.admits(d - core);
-    let heights = if settled_cmp(mm(low), mm(high)).is_eq() {
-        format!("{}", in_mm(mm(high)))
-    } else {
-        format!("{:.3} to {}", settled_mm(mm(low)), in_mm(mm(high)))
-    };
+    let heights = super::from_to(mm(low), mm(high));
     let own = agrees(nominal);
     let mut findings = Vec::from([Finding {
         outcome: Some(if own {

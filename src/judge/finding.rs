@@ -9,7 +9,7 @@ use crate::fit::{Conformance, Fit, Wanted};
 use crate::measure::{
     Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
 };
-use crate::quantity::{in_mm, settled_mm, to_mm};
+use crate::quantity::{Length, in_mm, settled_mm, to_mm};
 
 /// One thing that was found at one place.
 #[derive(Debug, Clone, PartialEq)]
@@ -146,32 +146,30 @@ impl Finding {
     }
 }
 
-/// `34.010 to 34.060 mm`, or one value where both print the same.
-pub(crate) fn span_words(least_mm: f64, most_mm: f64) -> String {
-    if format!("{least_mm:.3}") == format!("{most_mm:.3}") {
-        format!("{most_mm:.3} mm")
-    } else {
-        format!("{least_mm:.3} to {most_mm:.3} mm")
-    }
-}
-
 /// `interference 0.050 to 0.100 mm` or `clearance …`, on diameter.
 pub(crate) fn fit_words(fit: &Fit) -> String {
-    let (low, high) = (
-        settled_mm(fit.tightest().value()),
-        settled_mm(fit.loosest().value()),
-    );
-    if low == 0.0 && high == 0.0 {
+    let (low, high) = (fit.tightest().value(), fit.loosest().value());
+    let (low_mm, high_mm) = (settled_mm(low), settled_mm(high));
+    if low_mm == 0.0 && high_mm == 0.0 {
         String::from("neither gap nor press")
-    } else if high <= 0.0 {
-        format!("interference {}", span_words(0.0 - high, 0.0 - low))
-    } else if low >= 0.0 {
-        format!("clearance {}", span_words(low, high))
+    } else if high_mm <= 0.0 {
+        format!("interference {}", from_to(-high, -low))
+    } else if low_mm >= 0.0 {
+        format!("clearance {}", from_to(low, high))
     } else {
         format!(
             "from {:.3} mm interference to {:.3} mm clearance",
-            -low, high
+            -low_mm, high_mm
         )
+    }
+}
+
+/// `26.980 to 27.150 mm`, or one size where both print alike.
+pub(crate) fn from_to(low: Length, high: Length) -> String {
+    if in_mm(low).to_string() == in_mm(high).to_string() {
+        in_mm(high).to_string()
+    } else {
+        format!("{:.3} to {}", settled_mm(low), in_mm(high))
     }
 }
 

@@ -4,12 +4,12 @@ use super::joint::{from_maker, held, quoted, wanted};
 use super::mating::FitQuestion;
 use super::verdict::{NOTHING, Verdict};
 use super::words::capital;
-use super::{Finding, fit_words};
+use super::{Finding, fit_words, from_to};
 use crate::Error;
 use crate::evidence::{Evidence, Grade};
 use crate::fit::{Conformance, Fit, HoleMember, MemberFinding, ShaftMember, Wanted, fit_between};
 use crate::measure::{Bound, Decision, Limits, Outcome, decide, settled_cmp};
-use crate::quantity::{Length, in_mm, settled_mm};
+use crate::quantity::{Length, in_mm};
 use crate::standard::{FitWindow, Hold};
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -299,11 +299,7 @@ fn member(found: &MemberFinding) -> Option<Finding> {
         }
         None => {
             let (low, high) = (found.smallest.value(), found.largest.value());
-            let sizes = if settled_cmp(low, high).is_eq() {
-                format!("{}", in_mm(high))
-            } else {
-                format!("{:.3} to {}", settled_mm(low), in_mm(high))
-            };
+            let sizes = from_to(low, high);
             format!("{sizes}, limits {limits}: {}", decision.outcome.words())
         }
     };

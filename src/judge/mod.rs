@@ -41,4 +41,4 @@ pub use threads::{pattern_threads, shell_and_part, shell_orientation, thread_pai
 pub use tube::{expected_post, head_tube_from_stock, inside_diameter, reaming, wall_implied};
 pub use verdict::{NextStep, Number, Verdict, Worked};
 
-pub(crate) use finding::{extremes, fit_words, span_words, spread};
+pub(crate) use finding::{extremes, fit_words, from_to, spread};

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::Finding;
 use crate::evidence::{Citation, Grade, Text};
 use crate::measure::Outcome;
-use crate::quantity::{Angle, Length, Printed, mm, settled_mm};
+use crate::quantity::{Angle, Length, Printed, in_mm, mm, settled_mm};
 
 /// What to measure or look at next, why, and with what.
 ///
@@ -141,15 +141,23 @@ impl Worked {
 
 /// Angles and ratios from workshop readings are not known better.
 fn four_places(value: f64) -> f64 {
-    libm::round(value * 1e4) / 1e4 + 0.0
+    places(4, value)
+}
+
+/// Rounded, without a minus before nothing.
+fn places(places: i32, value: f64) -> f64 {
+    let scale = libm::pow(10.0, f64::from(places));
+    libm::round(value * scale) / scale + 0.0
 }
 
 impl core::fmt::Display for Worked {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         match self.value {
-            Number::Length(length) => write!(f, "{} {:.3} mm", self.what, settled_mm(length)),
-            Number::Angle(angle) => write!(f, "{} {:.2}°", self.what, angle.in_unit()),
-            Number::Plain(value) => write!(f, "{} {value:.2}", self.what),
+            Number::Length(length) => write!(f, "{} {}", self.what, in_mm(length)),
+            Number::Angle(angle) => {
+                write!(f, "{} {:.2}°", self.what, places(2, angle.in_unit()))
+            }
+            Number::Plain(value) => write!(f, "{} {:.2}", self.what, places(2, value)),
         }
     }
 }

@@ -8,9 +8,9 @@ use super::option::{Damage, Rescue, RescueOption, Stand, Step};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::{MaterialKind, Shape, SizeReading};
-use crate::judge::{Joint, NextStep, Worked, span_words};
+use crate::judge::{Joint, NextStep, Worked, from_to};
 use crate::measure::Reading;
-use crate::quantity::{Length, ShaftDiameter, settled_mm};
+use crate::quantity::{Length, ShaftDiameter, Width};
 use crate::standard::Hold;
 
 /// A damaged bore or seat, with what is known of it.
@@ -49,7 +49,7 @@ pub struct BoreRescue {
     pub compound_gap: Option<Length>,
     /// Outside diameter of the tube around the bore.
     pub outside: Option<Reading>,
-    /// Larger sizes that parts exist in.
+    /// Larger sizes that parts exist in: of the parts, not of the bores.
     pub sizes: Vec<Length>,
     /// Kind of material; laminates are neither cut nor pressed round.
     pub material: Option<MaterialKind>,
@@ -90,9 +90,7 @@ impl BoreRescue {
     /// assert_eq!(left.stand(Step::Compound), Some(Stand::Forbidden));
     /// ```
     pub fn options(&self) -> Result<Rescue, Error> {
-        if let Some(shaft) = &self.shaft {
-            ShaftDiameter::new(shaft.value()).map_err(|e| e.within("part"))?;
-        }
+        self.check()?;
         let shape = if self.hole.is_empty() {
             None
         } else {
@@ -195,6 +193,27 @@ impl BoreRescue {
         ))
     }
 
+    /// Every size that was given, whether it comes to be used or not.
+    fn check(&self) -> Result<(), Error> {
+        for (name, reading) in [("part", &self.shaft), ("outside", &self.outside)] {
+            if let Some(reading) = reading {
+                ShaftDiameter::new(reading.value()).map_err(|e| e.within(name))?;
+            }
+        }
+        for size in &self.sizes {
+            ShaftDiameter::new(*size).map_err(|e| e.within("sizes"))?;
+        }
+        for (name, length) in [
+            ("compound gap", self.compound_gap),
+            ("wanted interference", self.wanted_interference),
+        ] {
+            if let Some(length) = length {
+                Width::new(length).map_err(|e| e.within(name))?;
+            }
+        }
+        Ok(())
+    }
+
     pub(super) fn measure() -> NextStep {
         NextStep::new(
             "largest and smallest bore on two axes at two depths, and the part's outside",
@@ -210,11 +229,8 @@ impl BoreRescue {
                 Stand::Allowed,
                 format!(
                     "bore {}; clearance {} on diameter (negative presses)",
-                    span_words(
-                        settled_mm(shape.smallest().value()),
-                        settled_mm(shape.largest().value())
-                    ),
-                    span_words(settled_mm(tight.value()), settled_mm(loose.value()))
+                    from_to(shape.smallest().value(), shape.largest().value()),
+                    from_to(tight.value(), loose.value())
                 ),
             )
             .with(Worked::length(

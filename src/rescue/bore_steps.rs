@@ -148,12 +148,21 @@ impl BoreRescue {
         Ok(RescueOption::new(
             Step::Shim,
             Stand::Allowed,
-            format!(
-                "a wall of {}: half of gap {} and wanted interference {}",
-                in_mm(wall),
-                in_mm(place.value()),
-                in_mm(wanted)
-            ),
+            match self.hold {
+                Hold::Press => format!(
+                    "a wall of {}: half of gap {} and wanted interference {}",
+                    in_mm(wall),
+                    in_mm(place.value()),
+                    in_mm(wanted)
+                ),
+                Hold::Slip | Hold::Screw => {
+                    format!(
+                        "a wall of {}: half of gap {}",
+                        in_mm(wall),
+                        in_mm(place.value())
+                    )
+                }
+            },
         )
         .of(format!("wall {}", in_mm(wall)))
         .with(Worked::length(
@@ -197,12 +206,7 @@ impl BoreRescue {
             )
             .needing(data_sheet()),
             (Some((_, loose)), Some(most)) => {
-                let limits = Limits::at_most(
-                    crate::quantity::Width::new(most)
-                        .map_err(|e| e.within("compound gap"))?
-                        .length(),
-                    Grade::Shop,
-                )?;
+                let limits = Limits::at_most(most, Grade::Shop)?;
                 let decision = decide(&loose, &limits, DecisionRule::default());
                 let words = format!(
                     "the gap is {} at its widest, the compound fills {}",
@@ -279,19 +283,36 @@ impl BoreRescue {
             .needing(Self::measure())]));
         };
         let mut out = Vec::new();
-        let mut sizes: Vec<Length> = self
+        let press = match self.hold {
+            Hold::Press => self.wanted_interference,
+            Hold::Slip | Hold::Screw => Some(mm(0.0)),
+        };
+        // A part that presses wants a bore smaller than itself.
+        let bore_for = |part: &Length| *part - press.unwrap_or(mm(0.0));
+        // The next size alone: farther ones only take more wall.
+        let next = self
             .sizes
             .iter()
-            .copied()
-            .filter(|s| settled_cmp(*s, shape.largest().value()).is_gt())
-            .collect();
-        sizes.sort_by(|a, b| settled_cmp(*a, *b));
-        // The next size alone: farther ones only take more wall.
-        for size in sizes.into_iter().take(1) {
+            .filter(|s| settled_cmp(bore_for(s), shape.largest().value()).is_gt())
+            .min_by(|a, b| settled_cmp(**a, **b));
+        if let Some(part) = next {
+            let size = bore_for(part);
             let stock = size - shape.smallest().value();
+            let name = match (self.hold, press) {
+                (Hold::Press, Some(_)) => {
+                    format!("{} for a part of {}", in_mm(size), in_mm(*part))
+                }
+                (Hold::Press, None) => format!("for a part of {}", in_mm(*part)),
+                (Hold::Slip | Hold::Screw, _) => format!("{}", in_mm(size)),
+            };
             let mut option =
                 RescueOption::new(Step::NextSize, Stand::NeedsMeasurement, String::new())
-                    .of(format!("{}", in_mm(size)))
+                    .of(name)
+                    .with(Worked::length(
+                        "new bore",
+                        size,
+                        "part less wanted interference",
+                    ))
                     .with(Worked::length(
                         "stock on diameter",
                         stock,
@@ -305,7 +326,9 @@ impl BoreRescue {
                     let wall = wall_implied(outside, &Reading::exact(size)?);
                     match wall {
                         Ok(wall) => {
-                            option.stand = Stand::Allowed;
+                            if press.is_some() {
+                                option.stand = Stand::Allowed;
+                            }
                             why.push_str(&format!(" and leaves a wall of {}", in_mm(wall.value())));
                             option = option.with(Worked::length(
                                 "wall left",
@@ -327,6 +350,14 @@ impl BoreRescue {
                         "caliper",
                     ));
                 }
+            }
+            if press.is_none() {
+                why.push_str("; the press that the part wants is not stated, and the bore has to be smaller by it");
+                option = option.needing(NextStep::new(
+                    "interference that the maker of the part wants",
+                    "a bore as large as the part does not hold it",
+                    "part maker",
+                ));
             }
             option.why = why;
             out.push(option);

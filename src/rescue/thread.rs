@@ -243,12 +243,13 @@ impl ThreadRescue {
 
     /// A better or longer part, by what still bears.
     fn part(&self) -> Result<RescueOption, Error> {
-        if matches!(self.damage, Damage::Swapped | Damage::Seized) {
-            return Ok(RescueOption::new(
-                Step::AdjustPart,
-                Stand::Forbidden,
-                "no part of this pattern has the thread that is there",
-            ));
+        let never = match self.damage {
+            Damage::Swapped => Some("no part of this pattern has the thread that is there"),
+            Damage::Seized => Some("the part is still in it"),
+            _ => None,
+        };
+        if let Some(why) = never {
+            return Ok(RescueOption::new(Step::AdjustPart, Stand::Forbidden, why));
         }
         let ask = || {
             NextStep::new(

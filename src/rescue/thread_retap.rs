@@ -79,11 +79,7 @@ impl ThreadRescue {
 
     fn retap(&self, target: &Designation, cut: &Retap) -> (RescueOption, Option<ShellThreads>) {
         let height = (to_mm(cut.to.major()) - least_minor(&cut.to)) / 2.0;
-        let share = if height > 0.0 {
-            to_mm(cut.old_thread_left_max) / height
-        } else {
-            1.0
-        };
+        let share = to_mm(cut.old_thread_left_max) / height;
         let same_helix = settled_cmp(
             self.thread.size.pitch().length(),
             target.size.pitch().length(),

@@ -137,3 +137,25 @@ fn burrs_wait_for_the_gap() {
         "allowed"
     );
 }
+
+/// What stands beside the readings counts: a thread at hand, and that a head tube is not yet reamed.
+#[test]
+fn identify_takes_what_is_said_besides() {
+    let outcome = |line: &str| reply(line)["answer"]["outcome"].clone();
+    // 8.5 mm is no M10x1 (6H: 8.917 to 9.153 mm) and suits M10x1.5 (8.376 to 8.676 mm), ISO 965-1.
+    let hole = |also: &str| {
+        outcome(&format!(
+            r#"{{"ask":"identify","interface":"hanger_thread","readings":{{"bore":"8.5 +/- 0.05 mm"}}{also}}}"#
+        ))
+    };
+    assert_eq!(hole(""), "unlisted");
+    assert_eq!(hole(r#","also":["M10x1.5"]"#), "identified");
+    // 33.6 mm is 0.3 mm under EC34 (33.90 to 33.95 mm): no seat, or one with stock left for the reamer (common practice).
+    let tube = |unfinished: &str| {
+        outcome(&format!(
+            r#"{{"ask":"identify","interface":"head_tube_upper","readings":{{"bore":"33.6 +/- 0.02 mm"}}{unfinished}}}"#
+        ))
+    };
+    assert_eq!(tube(""), tube(r#","unfinished":false"#));
+    assert_ne!(tube(""), tube(r#","unfinished":true"#));
+}

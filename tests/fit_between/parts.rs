@@ -137,6 +137,28 @@ fn slip_fit_is_not_loose() {
     );
 }
 
+/// ISO 492 limits the mean of the two-point diameters of a ring, so a ring that is out of round within the class conforms;
+/// a cup of the same limits and readings does not, because a limit of size holds at every place (ISO 286-1).
+#[test]
+fn a_ring_is_judged_by_its_mean() {
+    // Outside 42 mm, Normal class: 0/-11 um (ISO 492). One axis reads 2 um over, the other 10 um under: mean -4 um.
+    let readings = [42.002, 41.990]
+        .map(|d| SizeReading::new(framegauge::measure::Reading::exact(mm(d)).unwrap()));
+    let ring = ShaftMember::of_ring(mm(42.0), RingClass::Normal).unwrap();
+    let limits = ring.limits().unwrap();
+    let cup = ShaftMember::of_limits(limits).unwrap();
+    let shell = HoleMember::of_reading(read("41.97 +/- 0.002 mm")).unwrap();
+    let own = |shaft: ShaftMember| {
+        let fit = fit_between(&shell, &shaft.measured(&readings).unwrap(), RULE).unwrap();
+        (
+            fit.shaft().decision.unwrap().outcome,
+            fit.shaft().outside_by().is_some(),
+        )
+    };
+    assert_eq!(own(ring), (Outcome::ConformityShown, false));
+    assert_eq!(own(cup), (Outcome::NonconformityShown, true));
+}
+
 /// One oval bore: conformity needs every place, one place shown outside is enough for nonconformity.
 #[test]
 fn every_place_counts() {

@@ -293,7 +293,7 @@ fn numbers_and_words() {
     );
     assert_eq!(
         format!("{turn}; {share}; {length}"),
-        "turn 1.23°; share -0.00; wall 0.750 mm"
+        "turn 1.23°; share 0.00; wall 0.750 mm"
     );
 
     let mut said = Verdict::from_findings(

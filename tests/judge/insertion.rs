@@ -118,6 +118,22 @@ fn posts() {
                 said(Some(60.0), &[("the frame maker", 120.0)], None),
             ),
             case(
+                "too close to the most demanding rule",
+                OPEN,
+                "150 +/- 1 mm against 150 mm: even chances",
+                said(None, &[], Some(read("150 +/- 1 mm"))),
+            ),
+            case(
+                "too close to what a maker asks",
+                OPEN,
+                "200 +/- 1 mm against the maker's 200 mm",
+                said(
+                    None,
+                    &[("the frame maker", 200.0)],
+                    Some(read("200 +/- 1 mm")),
+                ),
+            ),
+            case(
                 "too close to tell",
                 OPEN,
                 "60 +/- 1 mm against 60 mm",

@@ -62,6 +62,12 @@ fn pairs() {
                 ),
             ),
             case(
+                "another flank angle",
+                OUT,
+                "60 degrees of a cycle thread in 55 degrees of a Whitworth thread (BS 811, BS 84)",
+                pair("1 in x 24 tpi Whitworth", "1 in x 24 tpi BSC"),
+            ),
+            case(
                 "a form that nobody knows",
                 OPEN,
                 "same pitch, diameter and hand, but one form is unknown",

@@ -1,0 +1,38 @@
+//! Symptoms: what can be behind each, and in which order to look.
+
+use framegauge::measure::Outcome;
+use framegauge::rescue::{Symptom, diagnose};
+
+use super::same_as_committed;
+
+#[test]
+fn every_symptom() {
+    let mut text = String::new();
+    for symptom in [
+        Symptom::JamsAfterTurns,
+        Symptom::LooseThread,
+        Symptom::WillNotUnscrew,
+        Symptom::PressedPartLoose,
+        Symptom::RunsRough,
+        Symptom::SpindleBinds,
+        Symptom::PostMisfits,
+        Symptom::OneSidedWear,
+        Symptom::RotorRubs,
+        Symptom::Rocks,
+    ] {
+        let found = diagnose(symptom);
+        assert_eq!(
+            (found.symptom, found.outcome),
+            (symptom, Outcome::Undecided)
+        );
+        text.push_str(&format!("== {symptom}\n{found}"));
+        for cause in &found.causes {
+            let damage = cause
+                .damage
+                .map_or_else(|| String::from("no damage of the frame"), |d| d.to_string());
+            text.push_str(&format!("  {}: {damage}\n", cause.what));
+        }
+        text.push('\n');
+    }
+    same_as_committed("symptoms", &text);
+}
