@@ -348,8 +348,8 @@ mod tests {
         }
     }
 
-    /// Two equally likely points, Gaussian readings: the separation-power table of the measurement notes (derived
-    /// there by independent integration; delta = distance in standard uncertainties).
+    /// Two equally likely points, Gaussian readings: a table of separation power that was integrated
+    /// independently of this crate (delta = distance in standard uncertainties).
     #[test]
     fn separation_power() {
         for (delta, bits) in [

@@ -1,34 +1,7 @@
-//! Identification at and beside its limits: the smallest change of a reading that changes what is said.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
+//! At and beside its limits: the smallest change of a reading that changes what is said.
 
-use framegauge::identify::{
-    Belief, DoubtKind, Feature, HeadTubeEnd, Identification, InterfaceKind as Kind, Observation,
-    Options, Outcome, Standing, UNLISTED, identify,
-};
+use super::*;
 use framegauge::quantity::deg;
-
-fn see(words: &[(&str, &str)]) -> Vec<Observation> {
-    words
-        .iter()
-        .map(|(key, value)| Observation::read(key, value).unwrap())
-        .collect()
-}
-
-fn ask(kind: Kind, words: &[(&str, &str)]) -> Identification {
-    identify(kind, &see(words), &Options::default()).unwrap()
-}
-
-fn excluded_by(answer: &Identification, code: &str) -> Option<Feature> {
-    match answer.candidate(code).expect(code).standing {
-        Standing::Excluded(e) => Some(e.by),
-        _ => None,
-    }
-}
 
 /// A bearing of 36 degrees (a headset tutorial of 2009, 36 x 36 family) may read 1.5 degrees off (the assumed spread) and
 /// two standard uncertainties more: with 0.1 degrees up to 37.7.
