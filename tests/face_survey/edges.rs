@@ -72,7 +72,7 @@ fn readings_of_one_place_and_of_one_section() {
         ([two(0.0, 5.0), two(0.009, 5.0)], true),
         ([two(20.0, 5.0), two(199.995, 5.0)], true),
         ([two(20.0, 5.0), two(140.0, 5.0)], false),
-        ([two(20.0, 5.0), two(20.0, 5.02)], false),
+        ([two(20.0, 0.0), two(20.0, 0.01)], false),
         ([two(20.0, 5.0), two(20.0, 5.009)], true),
         ([three(20.0, 5.0), three(140.0, 5.0)], true),
         ([three(20.0, 5.0), three(259.995, 5.0)], true),
