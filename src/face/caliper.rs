@@ -161,7 +161,7 @@ impl PadSurvey {
         let slope = self.harmful_slope(kind);
         let u = to_mm(self.u);
         let spread = match kind {
-            MountKind::Posts => self.fit.slope_u(0.0, 1.0, u),
+            MountKind::Posts => self.fit.slope_y_u(u),
             MountKind::Tab => self.fit.worst_slope_u(u),
         };
         let sine = slope / libm::sqrt(1.0 + slope * slope);

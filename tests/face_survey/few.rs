@@ -87,3 +87,40 @@ fn a_flat_face_is_touched() {
     assert_eq!(tangent.contacts().collect::<Vec<_>>(), [0, 1, 2]);
     assert!((to_mm(tangent.plane().height()) - 0.2).abs() < 1e-12);
 }
+
+#[test]
+fn a_goal_says_what_it_asks() {
+    let plain = goal();
+    assert_eq!(
+        (plain.flat(), plain.share(), plain.over()),
+        (None, 1.0, mm(40.0))
+    );
+    let full = goal()
+        .flat_within(mm(0.03), Grade::Memory)
+        .unwrap()
+        .touching(0.9)
+        .unwrap();
+    assert_eq!(
+        full.flat(),
+        Some(Limits::at_most(mm(0.03), Grade::Memory).unwrap())
+    );
+    assert_eq!(
+        full.square(),
+        Limits::at_most(mm(0.05), Grade::Shop).unwrap()
+    );
+    assert_eq!(full.share(), 0.9);
+    // A share lies above 0 and not above 1; a limit above 0.
+    for (share, good) in [
+        (1.0, true),
+        (1.001, false),
+        (0.001, true),
+        (0.0, false),
+        (f64::NAN, false),
+    ] {
+        assert_eq!(goal().touching(share).is_ok(), good, "{share}");
+    }
+    let square = |limit: f64| FacingGoal::square_within(mm(limit), mm(40.0), Grade::Shop);
+    assert_eq!(square(0.0).unwrap_err().kind(), ErrorKind::OutOfRange);
+    assert_eq!(square(f64::NAN).unwrap_err().kind(), ErrorKind::NotFinite);
+    assert!(square(0.001).is_ok() && goal().flat_within(mm(0.0), Grade::Shop).is_err());
+}

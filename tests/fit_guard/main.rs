@@ -14,6 +14,7 @@
 #[path = "../guard_support/mod.rs"]
 mod guard_support;
 
+mod edges;
 mod fits;
 mod measures;
 mod presses;

@@ -65,11 +65,10 @@ pub(crate) fn fit(points: &[P]) -> Option<Fit> {
 }
 
 impl Fit {
-    /// Standard uncertainty of the slope in the direction (dx, dy), a unit vector, for reading noise u.
-    pub(crate) fn slope_u(&self, dx: f64, dy: f64, u: f64) -> f64 {
+    /// Standard uncertainty of the slope in y, for reading noise u.
+    pub(crate) fn slope_y_u(&self, u: f64) -> f64 {
         let det = self.sxx * self.syy - self.sxy * self.sxy;
-        let variance = (dx * dx * self.syy - 2.0 * dx * dy * self.sxy + dy * dy * self.sxx) / det;
-        u * libm::sqrt(libm::fmax(variance, 0.0))
+        u * libm::sqrt(libm::fmax(self.sxx / det, 0.0))
     }
     /// Largest standard uncertainty of a slope over all directions, for reading noise u.
     pub(crate) fn worst_slope_u(&self, u: f64) -> f64 {

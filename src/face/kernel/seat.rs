@@ -73,11 +73,7 @@ fn around(points: &[P], axis: (f64, f64)) -> Option<[Slot; 3]> {
                 return Some([edge, next, third]);
             }
         }
-        if from_right >= 0.0
-            && from_left <= 0.0
-            && turn(&right.p, &left.p) >= 0.0
-            && !behind(&right.p, &left.p, &next.p)
-        {
+        if from_right >= 0.0 && from_left <= 0.0 && turn(&right.p, &left.p) >= 0.0 {
             continue;
         }
         if from_left > 0.0 && from_right > 0.0 {
@@ -89,11 +85,6 @@ fn around(points: &[P], axis: (f64, f64)) -> Option<[Slot; 3]> {
         }
     }
     None
-}
-
-/// With both edges in one direction, a point on the far side is neither left nor right of them.
-fn behind(right: &P, left: &P, next: &P) -> bool {
-    right.x * next.x + right.y * next.y < 0.0 && left.x * next.x + left.y * next.y < 0.0
 }
 
 fn shifted(p: &P, axis: (f64, f64)) -> P {
