@@ -1,14 +1,20 @@
-//! Lines of the scripting contract, one core: simple questions, and a whole frame.
+//! Lines of the scripting contract, one core: simple questions alone and in batches, and a whole frame. Beside the batches
+//! stands the floor under any such contract: the same lines read into JSON values and written back, without an answer.
 //!
 //! `cargo bench --bench ask`. Target for simple questions: 200 000 lines a second on one core, so 5 microseconds a line.
 
-#![allow(clippy::expect_used)]
+#![allow(clippy::unwrap_used, clippy::expect_used)]
 
 use divan::counter::ItemsCount;
 use divan::{Bencher, black_box};
 use framegauge::ask::{Context, answer_line};
 
 fn main() {
+    // A refusal is quicker than an answer: only the last question, a size without a unit, may end in one.
+    for (line, answered) in SIMPLE.into_iter().zip([true; 7].into_iter().chain([false])) {
+        let reply = answer_line(line, &Context::default());
+        assert_eq!(reply.answered, answered, "{}", reply.json);
+    }
     divan::main();
 }
 
@@ -23,12 +29,53 @@ const SIMPLE: [&str; 8] = [
     r#"{"id":8,"ask":"fit_limits","nominal":42,"class":"N7"}"#,
 ];
 
-#[divan::bench(args = SIMPLE)]
+#[divan::bench(args = SIMPLE, sample_size = 16)]
 fn simple(bencher: Bencher<'_, '_>, line: &str) {
     let context = Context::default();
     bencher
         .counter(ItemsCount::new(1_usize))
         .bench(|| answer_line(black_box(line), &context));
+}
+
+/// Simple questions in turn, each line with a number of its own. One line is the first question, a quick one; the mix is
+/// whole from eight lines on.
+fn batch(count: usize) -> Vec<String> {
+    let question = |(number, line): (usize, &str)| {
+        let rest = line.split_once(',').expect("an id first").1;
+        format!(r#"{{"id":{number},{rest}"#)
+    };
+    SIMPLE
+        .into_iter()
+        .cycle()
+        .take(count)
+        .enumerate()
+        .map(question)
+        .collect()
+}
+
+fn over_lines(bencher: Bencher<'_, '_>, count: usize, answer: impl Fn(&str) -> String) {
+    let lines = batch(count);
+    let over = || {
+        black_box(&lines)
+            .iter()
+            .map(|line| answer(line).len())
+            .sum::<usize>()
+    };
+    bencher.counter(ItemsCount::new(count)).bench_local(over);
+}
+
+#[divan::bench(args = [1, 100, 10_000], max_time = 2)]
+fn lines(bencher: Bencher<'_, '_>, count: usize) {
+    let context = Context::default();
+    over_lines(bencher, count, |line| answer_line(line, &context).json);
+}
+
+#[divan::bench(args = [1, 100, 10_000], max_time = 2)]
+fn lines_through_json_alone(bencher: Bencher<'_, '_>, count: usize) {
+    over_lines(bencher, count, |line| {
+        let value: serde_json::Value = serde_json::from_str(line).unwrap();
+        value.to_string()
+    });
 }
 
 const IDENTIFY: &str = r#"{"id":9,"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#;

@@ -55,20 +55,18 @@ fn main() {
 }
 """
 
-WHOLE = """use framegauge::ask::{Context, answer_line};
-use framegauge::prep::{WrittenSheet, prepare};
+WHOLE = """use framegauge::ask::{Context, Sheet, answer_line};
+use framegauge::prep::prepare;
 
 fn main() {
     let text = std::env::args().nth(1).unwrap_or_default();
-    let written: Result<WrittenSheet, _> = serde_json::from_str(&text);
-    if let Ok(Ok(sheet)) = written.map(|written| written.read()) {
+    if let Ok(Ok(sheet)) = Sheet::from_json(&text).map(|sheet| sheet.0.read()) {
         println!("{}", prepare(&sheet));
     }
     println!("{}", answer_line(&text, &Context::default()).json);
 }
 """
 
-JSON = "serde_json = { version = \"1\", features = [\"float_roundtrip\"] }\n"
 USES = [
     ("an empty program (base)", "", "fn main() {}\n"),
     ("one table lookup", ", default-features = false", LOOKUP),
@@ -104,7 +102,7 @@ def measure(number, features, text):
         folder = Path(name)
         needs = ""
         if number:
-            needs = f'framegauge = {{ path = "{CRATE.as_posix()}"{features} }}\n' + (JSON if "serde_json" in text else "")
+            needs = f'framegauge = {{ path = "{CRATE.as_posix()}"{features} }}\n'
         (folder / "src").mkdir()
         (folder / "src" / "main.rs").write_text(text)
         (folder / "Cargo.toml").write_text(

@@ -1,4 +1,7 @@
-//! How long an identification takes. Aim: among all shells, from three readings, under 5 microseconds.
+//! How long an identification takes, and how that grows with the number of readings. Aim: among all shells, from three
+//! readings, under 5 microseconds.
+//!
+//! `cargo bench --bench identify`. One reading alone leaves several shells, so what to measure next is weighed too.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -24,22 +27,31 @@ fn read(key: &str, value: &str) -> Observation {
     Observation::read(key, value).expect("a bench reading")
 }
 
-/// Bore, width and a half width: one shell is left.
-#[divan::bench]
-fn shell_from_three_readings(bencher: Bencher) {
-    run(
-        bencher,
-        InterfaceKind::Shell,
-        &[
-            read("bore", "46.0 +/- 0.05 mm"),
-            read("width", "79.0 +/- 0.1 mm"),
-            read("half_width_drive", "34.0 +/- 0.6 mm"),
-        ],
-    );
+/// One shell, read once, twice, ... (invented readings of an asymmetric press shell).
+const READINGS: [(&str, &str); 4] = [
+    ("bore", "46.0 +/- 0.05 mm"),
+    ("width", "79.0 +/- 0.1 mm"),
+    ("half_width_drive", "34.0 +/- 0.6 mm"),
+    ("half_width_non_drive", "45.0 +/- 0.6 mm"),
+];
+
+#[divan::bench(args = [1, 2, 3, 4], sample_size = 8)]
+fn shell_by_readings(bencher: Bencher, count: usize) {
+    let seen: Vec<Observation> = READINGS[..count]
+        .iter()
+        .map(|(key, value)| read(key, value))
+        .collect();
+    let left = identify(InterfaceKind::Shell, &seen, &Options::default())
+        .expect("an answer")
+        .outcome
+        .left()
+        .len();
+    assert!(if count == 1 { left > 1 } else { left == 1 }, "{left} left");
+    run(bencher, InterfaceKind::Shell, &seen);
 }
 
 /// Pitch, minor diameter and a hand: two names of one thread are left.
-#[divan::bench]
+#[divan::bench(sample_size = 8)]
 fn shell_from_a_thread(bencher: Bencher) {
     run(
         bencher,
@@ -53,7 +65,7 @@ fn shell_from_a_thread(bencher: Bencher) {
 }
 
 /// Bore and width by one caliper, whose bias is averaged over.
-#[divan::bench]
+#[divan::bench(sample_size = 8)]
 fn shell_with_one_caliper(bencher: Bencher) {
     let by =
         |feature, size, tool| Observation::with(feature, mm(size), tool).expect("a bench reading");
@@ -68,18 +80,8 @@ fn shell_with_one_caliper(bencher: Bencher) {
     );
 }
 
-/// Several are left, so the next measurement is planned.
-#[divan::bench]
-fn shell_with_a_plan(bencher: Bencher) {
-    run(
-        bencher,
-        InterfaceKind::Shell,
-        &[read("bore", "46.0 +/- 0.05 mm")],
-    );
-}
-
 /// A caliper reading between two seat-tube sizes.
-#[divan::bench]
+#[divan::bench(sample_size = 8)]
 fn seat_tube_between_sizes(bencher: Bencher) {
     run(
         bencher,
@@ -89,7 +91,7 @@ fn seat_tube_between_sizes(bencher: Bencher) {
 }
 
 /// Any thread of the tables by crests and pitch.
-#[divan::bench]
+#[divan::bench(sample_size = 8)]
 fn any_thread(bencher: Bencher) {
     run(
         bencher,

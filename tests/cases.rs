@@ -1,4 +1,4 @@
-//! Every case of the log, through the public API: numbers and outcome, or the honest undecided answer and the next step.
+//! Every real question of `examples/support/cases`, through the public API: numbers and outcome, or the honest undecided answer and the next step.
 #![cfg(feature = "serde")]
 #![allow(
     clippy::unwrap_used,

@@ -251,7 +251,7 @@ fn roughness_never_lowers_stress() {
 }
 
 /// What the same bearing loses in an aluminium and in a steel tube (42 mm outside, raceway 39.6 mm assumed, tube 46 mm,
-/// 20 µm): the research notes reckon 12.1 and 6.7 µm; a fixed "80 %" would say 16.
+/// 20 µm): an independent reckoning gives 12.1 and 6.7 µm; a fixed "80 %" would say 16.
 #[test]
 fn bearing_clearance_in_two_shells() {
     let steel = metal(206.0, 0.3);

@@ -105,7 +105,7 @@ fn examples_print_what_is_committed() {
     }
 }
 
-/// What the README shows of a plan and of a record is what is printed.
+/// What the README shows of a plan and of an identification is what is printed.
 #[test]
 fn the_readme_shows_what_is_printed() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
@@ -118,13 +118,7 @@ fn the_readme_shows_what_is_printed() {
             1,
             "plan_painted_steel.txt",
         ),
-        (
-            "painted_steel_after.toml --record markdown",
-            2,
-            "record_markdown.txt",
-        ),
         ("which_standard -- shell", 2, "which_standard.txt"),
-        ("thread_mismatch -- M35x1", 2, "thread_mismatch.txt"),
     ] {
         let after = readme
             .split_once(marker)
@@ -144,5 +138,33 @@ fn the_readme_shows_what_is_printed() {
                 "{printed} does not hold what the README shows: {line}"
             );
         }
+    }
+}
+
+/// The face that the README shows is the one that is drawn.
+#[test]
+fn the_picture_of_the_readme_is_drawn_anew() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let folder = std::env::temp_dir().join(format!("framegauge-pictures-{}", std::process::id()));
+    let ran = Command::new(example("prepare_frame"))
+        .current_dir(root)
+        .args(["examples/frames/painted_steel.toml", "--pictures"])
+        .arg(&folder)
+        .output()
+        .unwrap();
+    assert_eq!(ran.status.code(), Some(1));
+    let drawn = std::fs::read_to_string(folder.join("shell_drive_before.svg")).unwrap();
+    std::fs::remove_dir_all(&folder).unwrap();
+    let name = "examples/frames/painted_steel_drive_face.svg";
+    assert!(
+        std::fs::read_to_string(root.join("README.md"))
+            .unwrap()
+            .contains(name)
+    );
+    if std::env::var_os("UPDATE_PRINTED").is_some() {
+        std::fs::write(root.join(name), drawn).unwrap();
+    } else {
+        let committed = std::fs::read_to_string(root.join(name)).unwrap();
+        assert!(committed == drawn, "{name} is stale: UPDATE_PRINTED=1");
     }
 }

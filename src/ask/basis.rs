@@ -75,6 +75,12 @@ impl Basis {
     }
 
     /// The same, with a note.
+    ///
+    /// ```
+    /// use framegauge::{Grade, ask::Basis};
+    /// let basis = Basis::graded(Grade::Derived).by("half the difference").noting("on diameter");
+    /// assert_eq!((&*basis.formula, &*basis.note), ("half the difference", "on diameter"));
+    /// ```
     #[must_use]
     pub fn noting(mut self, note: impl Into<Text>) -> Self {
         self.note = note.into();

@@ -260,6 +260,50 @@ impl Ask for Identify {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sheet(pub WrittenSheet);
 
+#[cfg(feature = "json")]
+impl Sheet {
+    /// Reads a sheet from its JSON text, for a program that plans frames of its own accord: the same reader as a question
+    /// has, so that a program with both carries one.
+    ///
+    /// # Errors
+    /// `TooLarge` above [`LONGEST_LINE`](super::LONGEST_LINE) bytes; `Text` with the line, where it is no JSON; else what
+    /// is wrong with a field, with its path.
+    ///
+    /// ```
+    /// use framegauge::ask::Sheet;
+    /// use framegauge::prep::prepare;
+    /// let sheet = Sheet::from_json(r#"{"format":1,"frame":"invented","shell":{"width":["68.2 +/- 0.1 mm"]}}"#).unwrap();
+    /// assert!(!prepare(&sheet.0.read().unwrap()).questions.is_empty());
+    /// let error = Sheet::from_json(r#"{"format":1,"frame":"invented","shell":["68 mm"]}"#).unwrap_err();
+    /// assert_eq!(error.field(), "shell");
+    /// assert_eq!(Sheet::from_json("{\n\"format\": 1,}").unwrap_err().line(), Some(2));
+    /// ```
+    pub fn from_json(text: &str) -> Result<Self, Error> {
+        if text.len() > super::LONGEST_LINE {
+            return Err(Error::new(
+                ErrorKind::TooLarge,
+                "sheet",
+                text.len(),
+                format!("more than {} bytes", super::LONGEST_LINE),
+                "one frame a sheet",
+            ));
+        }
+        let tree: Tree<'_> = serde_json::from_str(text).map_err(|e| {
+            let told = format!("{e}");
+            let what = told.split(" at line ").next().unwrap_or(&told);
+            let error = Error::new(
+                ErrorKind::Text,
+                "sheet",
+                "",
+                format!("not JSON: {what}, column {}", e.column()),
+                "write the sheet as one JSON object",
+            );
+            error.at_line(e.line())
+        })?;
+        Self::read(&tree)
+    }
+}
+
 impl Read for Sheet {
     const SHAPE: Shape = Shape::Report {
         what: "a frame sheet, format 1, as in examples/frames, in JSON",

@@ -105,6 +105,22 @@ pub(super) fn twice(field: &str) -> Error {
 /// A tree as something that serde types are read from.
 pub(super) struct At<'t>(pub(super) &'t Tree<'t>);
 
+impl At<'_> {
+    fn instead_of(&self, expected: &dyn de::Expected) -> Refused {
+        let found = match self.0 {
+            Tree::Null => Unexpected::Unit,
+            Tree::YesNo(value) => Unexpected::Bool(*value),
+            Tree::Whole(value) => Unexpected::Signed(*value),
+            Tree::Large(value) => Unexpected::Unsigned(*value),
+            Tree::Number(value) => Unexpected::Float(*value),
+            Tree::Text(text) => Unexpected::Str(text),
+            Tree::List(_) => Unexpected::Seq,
+            Tree::Fields(_) => Unexpected::Map,
+        };
+        de::Error::invalid_type(found, expected)
+    }
+}
+
 impl<'de> Deserializer<'de> for At<'de> {
     type Error = Refused;
 
@@ -142,9 +158,42 @@ impl<'de> Deserializer<'de> for At<'de> {
         visitor.visit_newtype_struct(self)
     }
 
+    // What is read by name is written by name: a list of values in the order of our fields is refused.
+    fn deserialize_struct<V: Visitor<'de>>(
+        self,
+        _: &'static str,
+        _: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Refused> {
+        match self.0 {
+            Tree::Fields(fields) => visitor.visit_map(Fields {
+                fields: fields.iter(),
+                open: None,
+            }),
+            _ => Err(self.instead_of(&visitor)),
+        }
+    }
+
+    fn deserialize_seq<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Refused> {
+        match self.0 {
+            Tree::List(items) => visitor.visit_seq(Items {
+                items: items.iter(),
+                index: 0,
+            }),
+            _ => Err(self.instead_of(&visitor)),
+        }
+    }
+
+    fn deserialize_string<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Refused> {
+        match self.0 {
+            Tree::Text(text) => visitor.visit_borrowed_str(text),
+            _ => Err(self.instead_of(&visitor)),
+        }
+    }
+
     forward_to_deserialize_any! {
-        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string bytes byte_buf unit unit_struct seq tuple
-        tuple_struct map struct enum identifier ignored_any
+        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str bytes byte_buf unit unit_struct tuple
+        tuple_struct map enum identifier ignored_any
     }
 }
 

@@ -235,6 +235,14 @@ macro_rules! stated {
                 }
             }
             /// The same, with values that disagree.
+            ///
+            /// ```
+            /// use framegauge::{Dissent, Evidence, Figure, Span, mm};
+            /// let span = |v| Span::new(Some(mm(v)), None, None).unwrap();
+            /// let width = Figure::known(span(68.0), Evidence::shop("drawing 12"))
+            ///     .disputed_by(vec![Dissent { value: span(68.5), evidence: Evidence::shop("measured on five frames") }]);
+            /// assert_eq!(width.dissent().len(), 1);
+            /// ```
             #[must_use]
             pub fn disputed_by(mut self, values: impl Into<List<Dissent<$inner>>>) -> Self {
                 let (State::Known { dissent, .. } | State::Unknown { dissent, .. }) =

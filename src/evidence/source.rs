@@ -1,6 +1,7 @@
 //! The texts that figures were read in, and what a figure rests on.
 
 use alloc::borrow::Cow;
+use alloc::boxed::Box;
 use core::fmt;
 
 use super::{Grade, List, Text};
@@ -64,15 +65,37 @@ impl fmt::Display for Source {
 /// A place in a source.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Citation {
-    source: Cow<'static, Source>,
+    source: Held,
     at: Text,
+}
+
+/// A `Cow` would keep room for a whole source in each of a thousand citations of the tables.
+#[derive(Debug, Clone)]
+enum Held {
+    Table(&'static Source),
+    Shop(Box<Source>),
+}
+
+impl Held {
+    fn get(&self) -> &Source {
+        match self {
+            Self::Table(source) => source,
+            Self::Shop(source) => source,
+        }
+    }
+}
+
+impl PartialEq for Held {
+    fn eq(&self, other: &Self) -> bool {
+        self.get() == other.get()
+    }
 }
 
 impl Citation {
     /// For generated tables.
     pub(crate) const fn from_table(source: &'static Source, at: &'static str) -> Self {
         Self {
-            source: Cow::Borrowed(source),
+            source: Held::Table(source),
             at: Cow::Borrowed(at),
         }
     }
@@ -87,7 +110,7 @@ impl Citation {
     #[must_use]
     pub fn new(source: Source, at: impl Into<Text>) -> Self {
         Self {
-            source: Cow::Owned(source),
+            source: Held::Shop(Box::new(source)),
             at: at.into(),
         }
     }
@@ -95,7 +118,7 @@ impl Citation {
     /// The source.
     #[must_use]
     pub fn source(&self) -> &Source {
-        &self.source
+        self.source.get()
     }
     /// The place in it: table, clause, page or part of the page.
     #[must_use]
@@ -106,7 +129,7 @@ impl Citation {
 
 impl fmt::Display for Citation {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}", self.source)?;
+        write!(f, "{}", self.source())?;
         if !self.at.is_empty() {
             write!(f, ", {}", self.at)?;
         }

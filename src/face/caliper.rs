@@ -198,8 +198,8 @@ impl PadSurvey {
             let n = own().count() as f64;
             let (mean_y, mean_z) = own().fold((0.0, 0.0), |(y, z), p| (y + p.y / n, z + p.z / n));
             let (syy, syz) = own().fold((0.0, 0.0), |(yy, yz), p| {
-                let (y, z) = (p.y - mean_y, p.z - mean_z);
-                (yy + y * y, yz + y * z)
+                let y = p.y - mean_y;
+                (yy + y * y, yz + y * p.z)
             });
             let extremes = |of: fn(&super::Point) -> f64| {
                 own()

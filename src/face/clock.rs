@@ -74,7 +74,7 @@ impl Clock {
     /// The angle in degrees, free of binary noise.
     #[must_use]
     pub fn degrees(self) -> f64 {
-        libm::round(self.0 / deg(1.0).value * 1e6) / 1e6
+        within_a_turn(libm::round(self.0 / deg(1.0).value * 1e6) / 1e6)
     }
 
     pub(crate) const fn radians(self) -> f64 {
@@ -95,6 +95,11 @@ impl Clock {
     }
 }
 
+/// What rounding lifted to a full turn is the top again.
+fn within_a_turn(degrees: f64) -> f64 {
+    if degrees >= 360.0 { 0.0 } else { degrees }
+}
+
 impl fmt::Display for Clock {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         // Minutes of the clock face, to the nearest five: a face is not read closer.
@@ -106,7 +111,8 @@ impl fmt::Display for Clock {
         } else {
             12.0
         };
-        write!(f, "{:.0} deg ({hour:.0}:{minute:02.0})", self.degrees())
+        let degrees = within_a_turn(libm::round(self.degrees()));
+        write!(f, "{degrees} deg ({hour:.0}:{minute:02.0})")
     }
 }
 
@@ -117,7 +123,7 @@ impl serde::Serialize for Clock {
         let mut out = serializer.serialize_struct("Clock", 2)?;
         out.serialize_field(
             "clockwise_from_top_deg",
-            &(libm::round(self.degrees() * 1e3) / 1e3),
+            &within_a_turn(libm::round(self.degrees() * 1e3) / 1e3),
         )?;
         out.serialize_field("words", &alloc::format!("{self}"))?;
         out.end()

@@ -41,10 +41,17 @@ impl FacingGoal {
             share: 1.0,
         })
     }
-    /// Also flat within this zone.
+    /// Also flat within this zone. Three probes cannot show it: then the face is to be probed again.
     ///
     /// # Errors
     /// `NotFinite`, `OutOfRange` for a limit that is none.
+    ///
+    /// ```
+    /// use framegauge::{Grade, face::FacingGoal, mm};
+    /// let goal = FacingGoal::square_within(mm(0.05), mm(40.0), Grade::Shop).unwrap();
+    /// assert!(goal.clone().flat_within(mm(0.02), Grade::Shop).is_ok());
+    /// assert_eq!(goal.flat_within(mm(-0.02), Grade::Shop).unwrap_err().field(), "flatness");
+    /// ```
     pub fn flat_within(mut self, limit: Length, grade: Grade) -> Result<Self, Error> {
         self.flat = Some(upper(limit, grade, "flatness")?);
         Ok(self)
@@ -155,6 +162,10 @@ pub enum FacingStep {
         )]
         depth: Length,
         /// The share of the face that this depth touches, 0 to 1.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "super::report::form::settled_share")
+        )]
         share_reachable: f64,
         /// The limit that sets it.
         limit: CutLimit,
@@ -218,7 +229,7 @@ impl RingSurvey {
         let tilt = self.tilt(goal.over)?;
         let square = decide(&tilt.run_out, &goal.square, rule);
         let flat = match goal.flat {
-            Some(limits) => Some(decide(&self.flatness()?.zone, &limits, rule)),
+            Some(limits) => Some(self.judge_flatness(&limits, rule)?),
             None => None,
         };
         let clean_up = self.clean_up();
@@ -242,6 +253,21 @@ impl RingSurvey {
             clean_up,
             nearest,
             grade,
+        })
+    }
+
+    /// Three probes lie on a plane whatever the face is like, so they show nothing of its flatness.
+    fn judge_flatness(&self, limits: &Limits, rule: DecisionRule) -> Result<Decision, Error> {
+        let judged = decide(&self.flatness()?.zone, limits, rule);
+        if self.points.len() > 3 {
+            return Ok(judged);
+        }
+        Ok(Decision {
+            outcome: Outcome::Undecided,
+            why: Why::TooClose,
+            probability: None,
+            margin: None,
+            ..judged
         })
     }
 
@@ -308,7 +334,7 @@ impl RingSurvey {
             }
             Outcome::Undecided => Ok(FacingStep::Undecided {
                 measure: format!(
-                    "{} needed and {} left under \"{}\" are too close: measure both finer, or cut part of it and survey again",
+                    "both finer, or cut part of it and survey again: {} needed and {} left under \"{}\" are too close",
                     in_mm(needed.value()),
                     in_mm(left.value()),
                     limit.what(),

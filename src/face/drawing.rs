@@ -15,7 +15,7 @@ use crate::quantity::{Length, in_mm, to_mm};
 
 impl RingSurvey {
     /// Draws the face as seen from outside, 12 o'clock up: heights in millimetres at the probes, the profile around the
-    /// ring (exaggerated), the first contact, what a cutter has touched at the proposed depth, the contacts of a seated
+    /// ring (exaggerated), the highest probe, what a cutter has touched at the proposed depth, the contacts of a seated
     /// cup, and the limits.
     ///
     /// # Errors
@@ -33,8 +33,8 @@ impl RingSurvey {
     /// ```
     pub fn drawing(&self, depth: Length, allowance: &Allowance) -> Result<String, Error> {
         let share = self.touched_area(depth)?;
-        let cutter = cutter_plane(&self.points, depth)?;
-        let touched: Vec<usize> = cutter.touched(&self.points).collect();
+        // The level of the hatching: a mark is filled just where the face about it is hatched.
+        let level = self.cutter_level(depth)?;
         let highest = self
             .points
             .iter()
@@ -81,7 +81,7 @@ impl RingSurvey {
             let (radius, angle) = (to_mm(probe.radius.length()), probe.at.radians());
             page.mark(
                 place(radius, angle),
-                touched.contains(&index),
+                point.z >= level,
                 highest == Some(index),
                 seat.contains(&index),
             );
@@ -103,7 +103,7 @@ impl RingSurvey {
         let mut lines = alloc::vec![
             format!("Hatched: touched at {} after first contact, {:.0} % of the face", in_mm(depth), share * 100.0),
             format!("Clean-up depth: {} at the probes, {} to the outer edge (up to {})", in_mm(clean.at_probes), in_mm(clean.at_outer_edge), in_mm(clean.upper)),
-            "Double ring: first contact. Filled: touched. Open: not touched. Cross: carries a pressed cup.".into(),
+            "Double ring: highest probe. Filled: touched. Open: not touched. Cross: carries a pressed cup.".into(),
             "Outer line: profile, heights exaggerated; dashed: where the cutter would stand.".into(),
         ];
         lines.extend(limits_in_words(allowance));

@@ -113,6 +113,14 @@ impl PadSurvey {
         &self.points
     }
     /// Standard uncertainty of one height.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, in_mm, mm};
+    /// # let at = |pad: &'static str, x, y, z| PadPoint { pad: pad.into(), point: Point::new(mm(x), mm(y), mm(z)).unwrap() };
+    /// let mount = PadSurvey::new("wheel axle", [at("upper", -37.0, -6.0, 0.0), at("upper", -37.0, 6.0, 0.08),
+    ///     at("lower", 37.0, -6.0, 0.3), at("lower", 37.0, 6.0, 0.38)], mm(0.004)).unwrap();
+    /// assert_eq!(in_mm(mount.reading_uncertainty()).to_string(), "0.004 mm");
+    /// ```
     #[must_use]
     pub const fn reading_uncertainty(&self) -> Length {
         self.u

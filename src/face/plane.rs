@@ -138,6 +138,13 @@ impl Plane {
         }
     }
     /// Rise towards 3 o'clock, per unit of length.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, mm};
+    /// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+    /// let plane = least_squares(&[p(4.0, 0.0, 3.0), p(0.0, 4.0, 0.0), p(-4.0, 0.0, -3.0), p(0.0, -4.0, 0.0)]).unwrap().plane();
+    /// assert!((plane.slope_x() - 0.75).abs() < 1e-12); // 3 mm in 4 mm, towards 3 o'clock
+    /// ```
     #[must_use]
     pub const fn slope_x(&self) -> f64 {
         self.0.a
@@ -184,6 +191,13 @@ impl Plane {
         })
     }
     /// Cosine of the tilt: a distance along the axis times this is the distance square to the plane.
+    ///
+    /// ```
+    /// # use framegauge::{face::*, mm};
+    /// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
+    /// let plane = least_squares(&[p(4.0, 0.0, 3.0), p(0.0, 4.0, 0.0), p(-4.0, 0.0, -3.0), p(0.0, -4.0, 0.0)]).unwrap().plane();
+    /// assert!((plane.cosine() - 0.8).abs() < 1e-12); // the 3-4-5 triangle
+    /// ```
     #[must_use]
     pub fn cosine(&self) -> f64 {
         1.0 / libm::sqrt(1.0 + self.0.a * self.0.a + self.0.b * self.0.b)
@@ -292,11 +306,6 @@ impl LeastSquaresPlane {
     #[must_use]
     pub const fn rms(&self) -> Length {
         mm(self.rms)
-    }
-    /// Standard uncertainty of the run-out over a diameter, for reading uncertainty u, in the worst direction.
-    #[must_use]
-    pub fn run_out_uncertainty(&self, over: Length, reading: Length) -> Length {
-        mm(self.fit.worst_slope_u(to_mm(reading)) * to_mm(over))
     }
 }
 

@@ -47,6 +47,12 @@ pub(crate) mod form {
         (libm::round(share * 1e6) / 1e6) + 0.0
     }
     /// As the type itself serializes.
+    pub(crate) fn settled_share<S: serde::Serializer>(
+        value: &f64,
+        serializer: S,
+    ) -> Result<S::Ok, S::Error> {
+        serializer.serialize_f64(share(value))
+    }
     pub(crate) fn own<T>(value: &T) -> &T {
         value
     }

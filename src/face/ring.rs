@@ -271,6 +271,16 @@ impl RingSurvey {
         &self.points
     }
     /// Standard uncertainty of one height: root mean square over the probes.
+    ///
+    /// ```
+    /// # use framegauge::{Grade, Radius, deg, face::*, in_mm, measure::{DecisionRule, Reading}, mm};
+    /// # let r = |v| Radius::new(mm(v)).unwrap();
+    /// # let ring = |heights: &[f64]| RingSurvey::new(Annulus::new(r(17.0), r(21.0)).unwrap(), "through bar",
+    /// #     heights.iter().enumerate().map(|(i, z)| Probe { at: Clock::new(deg(360.0 * i as f64 / heights.len() as f64)).unwrap(),
+    /// #         radius: r(20.0), height: Reading::new(mm(*z), mm(0.004)).unwrap() }).collect::<Vec<_>>()).unwrap();
+    /// let survey = ring(&[0.10, 0.04, -0.06, -0.08, 0.00]);
+    /// assert_eq!(in_mm(survey.reading_uncertainty()).to_string(), "0.004 mm");
+    /// ```
     #[must_use]
     pub fn reading_uncertainty(&self) -> Length {
         mm(self.u_mm())

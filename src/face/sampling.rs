@@ -122,7 +122,7 @@ pub(crate) fn recommended_probes(now: usize) -> usize {
         0..5 => 5,
         5..7 => 7,
         7..9 => 9,
-        more => more + 2 - more % 2,
+        more => more + 1 + more % 2,
     }
 }
 

@@ -8,7 +8,7 @@ use super::member::{HoleMember, Member, Part, ShaftMember, mixed};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Outcome, Reading};
-use crate::quantity::{Clearance, Length, nanometres, settled_mm};
+use crate::quantity::{Length, nanometres, settled_mm};
 
 /// The kind of a fit (ISO 286-1). A clearance fit with no gap left still is one, and is not called loose here: a direct
 /// bearing in its shell is meant to go in by hand.
@@ -106,13 +106,13 @@ impl Out {
 /// All clearances are on diameter, hole less shaft: a negative clearance is an interference.
 ///
 /// ```
-/// use framegauge::{fit::{HoleMember, ShaftMember, fit_between}, in_mm, measure::DecisionRule};
+/// use framegauge::{Clearance, fit::{HoleMember, ShaftMember, fit_between}, in_mm, measure::DecisionRule};
 /// let tube = HoleMember::of_reading("27.25 +/- 0.03 mm".parse().unwrap()).unwrap();
 /// let post = ShaftMember::of_reading("27.15 +/- 0.04 mm".parse().unwrap()).unwrap();
 /// let fit = fit_between(&tube, &post, DecisionRule::default()).unwrap();
 /// assert_eq!(in_mm(fit.mean().value()).to_string(), "0.100 mm");
 /// assert_eq!(in_mm(fit.mean().expanded_uncertainty()).to_string(), "0.050 mm");
-/// assert_eq!(fit.mean_clearance().unwrap().as_interference().to_string(), "-0.100 mm");
+/// assert_eq!(Clearance::new(fit.mean().value()).unwrap().as_interference().to_string(), "-0.100 mm");
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -252,13 +252,6 @@ impl Fit {
     #[must_use]
     pub const fn mean(&self) -> Reading {
         self.mean
-    }
-    /// The mean as a clearance.
-    ///
-    /// # Errors
-    /// Never for a fit of checked members; the role newtype checks again.
-    pub fn mean_clearance(&self) -> Result<Clearance, Error> {
-        Clearance::new(self.mean.value())
     }
     /// Clearance, transition or interference, by the values as they stand.
     #[must_use]

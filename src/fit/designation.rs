@@ -47,6 +47,13 @@ impl SizeClass {
     ///
     /// # Errors
     /// As [`limit_deviations`].
+    ///
+    /// ```
+    /// use framegauge::fit::SizeClass;
+    /// // ISO 286-2: 40 H7 is 0 to +25 µm.
+    /// let seat: SizeClass = "40 H7".parse().unwrap();
+    /// assert_eq!(seat.deviations().unwrap().upper_um(), 25.0);
+    /// ```
     pub fn deviations(&self) -> Result<LimitDeviations, Error> {
         limit_deviations(self.nominal, self.class)
     }

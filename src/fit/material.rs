@@ -151,6 +151,13 @@ impl Material {
         self.strength
     }
     /// Coefficient of linear expansion, where known.
+    ///
+    /// ```
+    /// use framegauge::{Ratio, fit::{Material, MaterialKind}, gpa, per_kelvin};
+    /// let shell = Material::new("6061-T6", MaterialKind::Metal, gpa(68.9), Ratio(0.33)).unwrap();
+    /// assert!(shell.expansion().is_none()); // unknown, not zero
+    /// assert_eq!(shell.with_expansion(per_kelvin(23.6e-6)).unwrap().expansion(), Some(per_kelvin(23.6e-6)));
+    /// ```
     #[must_use]
     pub const fn expansion(&self) -> Option<Expansion> {
         self.expansion

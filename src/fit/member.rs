@@ -187,6 +187,13 @@ impl<P: Part> Member<P> {
     ///
     /// # Errors
     /// As [`Shape::of`].
+    ///
+    /// ```
+    /// use framegauge::{fit::{HoleMember, SizeReading}, measure::Reading, mm};
+    /// let at = |v| SizeReading::new(Reading::new(mm(v), mm(0.005)).unwrap());
+    /// let tube = HoleMember::measured_only(&[at(27.21), at(27.24)]).unwrap();
+    /// assert!(tube.limits().is_none() && HoleMember::measured_only(&[]).is_err());
+    /// ```
     pub fn measured_only(readings: &[SizeReading]) -> Result<Self, Error> {
         Self::EMPTY.measured(readings)
     }
@@ -307,9 +314,13 @@ impl<P: Part> Member<P> {
         if self.by_mean {
             return Some(decide(&shape.mean(), &limits, rule));
         }
-        let small = decide(&shape.smallest(), &limits, rule);
-        let large = decide(&shape.largest(), &limits, rule);
-        Some(small.worse(large))
+        let (smallest, largest) = (shape.smallest(), shape.largest());
+        let small = decide(&smallest, &limits, rule);
+        // A single reading is both.
+        if smallest == largest {
+            return Some(small);
+        }
+        Some(small.worse(decide(&largest, &limits, rule)))
     }
 }
 

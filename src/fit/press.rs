@@ -298,6 +298,16 @@ impl PressJoint {
 
     /// How much the outside of the outer part grows on diameter: 2 p d² D / (E (D² − d²)). For the inner ring of a
     /// bearing, give its raceway as the outside of the outer part.
+    ///
+    /// ```
+    /// use framegauge::{Interference, Ratio, fit::{JointShape, Material, MaterialKind, Press, PressJoint}, gpa, mm, to_mm};
+    /// let steel = Material::new("steel", MaterialKind::Metal, gpa(206.0), Ratio(0.3)).unwrap();
+    /// let ring = |outside| JointShape { diameter: mm(42.0), shaft_bore: None, hub_outside: mm(outside), length: mm(7.0) };
+    /// let press = Press::new(Interference::new(mm(0.02)).unwrap()).unwrap();
+    /// let growth = |outside| to_mm(PressJoint::new(ring(outside), &steel, &steel).unwrap().outside_growth(press));
+    /// // On a solid shaft of one material the pressure is delta E (D2 - d2) / (2 d D2), so the outside grows by delta d / D.
+    /// assert!((growth(84.0) - 0.01).abs() < 1e-9 && growth(44.0) > growth(84.0));
+    /// ```
     #[must_use]
     pub fn outside_growth(&self, press: Press) -> Length {
         let p = self.pressure(press).value;

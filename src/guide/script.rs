@@ -60,6 +60,61 @@
 //! # }
 //! ```
 //!
+//! # One line of each question
+//!
+//! Below each, a part of its answer.
+//!
+//! ```text
+//! {"id":1,"ask":"thread_limits","thread":"M10x1-6H"}
+//!     "pitch_diameter_mm":{"min":9.35,"max":9.5}
+//! {"id":2,"ask":"fit_limits","nominal":"42 mm","class":"N7"}
+//!     {"id":2,"answer":{"lower_um":-33,"upper_um":-8,"min_mm":41.967,"max_mm":41.992,
+//! {"id":3,"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}
+//!     "sentence":"This can be `iso_6696` and `bsc`: they interchange, so it does not matter which."
+//! {"id":4,"ask":"hand","shell":"bsc","side":"drive"}
+//!     "hand":"left","tighten":"counter-clockwise","loosen":"clockwise"
+//! {"id":7,"ask":"conform","readings":["45.80 +/- 0.05 mm","45.97 +/- 0.05 mm"],"limits":"45.95 mm to 46.00 mm","measures":"inside"}
+//!     "outcome":"nonconformity_shown"
+//! {"id":11,"ask":"mate","hole":{"readings":["27.40 +/- 0.02 mm"],"nominal":"27.2 mm"},"shaft":{"readings":["27.00 +/- 0.02 mm"]},"clearance":["0 mm to 0.1 mm"]}
+//!     "kind":"clearance","tightest_mm":0.4
+//! {"id":12,"ask":"press","hole":{"readings":["43.98 +/- 0.005 mm"]},"shaft":{"readings":["44.05 +/- 0.005 mm"]},"hub_outside":"50 mm","shaft_bore":"41 mm","length":"10 mm","hub_material":"al_6061_t6","shaft_material":"al_6061_t6","friction":{"holding":0.06,"pressing":0.15}}
+//!     "push_in_force_n":1142.868
+//! {"id":13,"ask":"face","datum":"shell thread, drive side","inner_radius":"17 mm","outer_radius":"21 mm","probe_radius":"20 mm","probes":[{"at":"0 deg","height":"0.15 +/- 0.008 mm"},{"at":"72 deg","height":"0.11 +/- 0.008 mm"},{"at":"144 deg","height":"0.03 +/- 0.008 mm"},{"at":"216 deg","height":"0.02 +/- 0.008 mm"},{"at":"288 deg","height":"0.09 +/- 0.008 mm"}],"square_within":"0.05 mm","over":"40 mm","limits":[{"what":"least width","measured":"68.4 +/- 0.02 mm","least":"68 mm"}]}
+//!     "next":{"step":"one_pass","depth_mm":0.148615,"up_to_mm":0.164136
+//! {"id":14,"ask":"bore_shape","readings":[{"at":"0 deg","depth":"5 mm","diameter":"43.97 +/- 0.01 mm"},{"at":"90 deg","depth":"5 mm","diameter":"43.98 +/- 0.01 mm"},{"at":"0 deg","depth":"12 mm","diameter":"43.96 +/- 0.01 mm"},{"at":"90 deg","depth":"12 mm","diameter":"43.97 +/- 0.01 mm"}],"limits":"43.95 mm to 44.00 mm"}
+//!     "decision":{"outcome":"conformity_shown","why":"clear","conformance_probability":0.9772
+//! {"id":15,"ask":"pitch_mismatch","a":"M35x1","b":"1.370 in x 24 tpi BSC"}
+//!     "mates":"no"
+//! {"id":16,"ask":"engagement","thread":"M10x1","bore":"9.3 mm"}
+//!     "percent_of_basic_height":64.663
+//! {"id":17,"ask":"strip","thread":"M10x1","engagement":"8 mm","screw_shear_strength":"480 MPa","hole_shear_strength":"180 MPa","nut_factor":0.2}
+//!     "torque_n_m":59.348443
+//! {"id":18,"ask":"three_wire","thread":"M10x1","over_wires":"10.21 +/- 0.01 mm"}
+//!     "best_wire_mm":0.57735
+//! {"id":19,"ask":"seatpost_for_tube","bore":["27.24 +/- 0.02 mm"],"clearance":"0 mm to 0.1 mm"}
+//!     "posts":[{"code":"27.2","diameter_mm":27.2
+//! {"id":20,"ask":"insertion","post":"27.2 mm","junction":"40 mm","inserted":"120 +/- 1 mm"}
+//!     "depth_mm":90.0
+//! {"id":21,"ask":"shim","bore":["27.40 +/- 0.02 mm"],"post":["27.00 +/- 0.02 mm"],"nominal":"27.2 mm","clearance":"0 mm to 0.1 mm"}
+//!     "shim_wall_mm":0.2
+//! {"id":22,"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","part":"12.0 +/- 0.1 mm"}
+//!     "outcome":"nonconformity_shown","length_mm":-3.0
+//! {"id":23,"ask":"width_stack","shell":"68.1 +/- 0.05 mm","spacers":["2.5 +/- 0.02 mm","2.5 +/- 0.02 mm"],"wanted":"72.5 mm to 73.5 mm"}
+//!     "outcome":"conformity_shown","length_mm":73.1
+//! {"id":24,"ask":"bolt_length","mount":"12.4 +/- 0.1 mm","bolts":["18 mm","23 mm","28 mm"],"engaged":"10 mm to 12 mm"}
+//!     "bolt_mm":23.0
+//! {"id":25,"ask":"standard","code":"27.2"}
+//!     "family":"seatpost","code":"27.2"
+//! {"id":26,"ask":"convert","length":"1 3/8 in"}
+//!     "text_in":"1.3750 in"
+//! {"id":28,"ask":"prepare","sheet":{"format":1,"frame":"invented","invented":true,"material":"steel","crown":{"seat":["26.45 mm +/- 0.02 mm"],"race":["26.38 mm +/- 0.02 mm"],"believed":"26.4"}}}
+//!     "ask":"crown-race seat: 26.4 or 26.5? No reading with these tools tells them apart"
+//! {"id":50,"ask":"rescue","damage":"stripped","shell":"bsc","side":"drive","to":["36 mm x 24 tpi"],"outside":"40.2 +/- 0.1 mm"}
+//!     "sentence":"In order of caution, possible: clean, gauge, retap to the next pattern (36 mm x 24 tpi), refer;
+//! {"id":62,"ask":"fit_limits","nominal":42,"class":"N7"}
+//!     "error":{"kind":"unit","field":"nominal"
+//! ```
+//!
 //! # Options and exit codes of `ask`
 //!
 //! | option | what it does |
@@ -130,3 +185,6 @@
 //! assert!(bad.read().unwrap_err().len() >= 2);
 //! # }
 //! ```
+//!
+//! From JSON, `ask::Sheet::from_json` is the reader that the questions use too: its errors carry
+//! the path of the field, and a program that also answers lines of `ask` carries one reader, not two.

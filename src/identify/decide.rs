@@ -19,7 +19,7 @@ use crate::evidence::{Grade, Text};
 /// Most candidates among which the next measurement is planned; the likeliest are kept.
 const PLANNED: usize = 48;
 
-/// The candidates that are left, likeliest first, with weights that sum to one.
+/// The candidates that are left, likeliest first.
 struct Running<'a> {
     rows: Option<[Left<'a>; PLANNED]>,
     count: usize,
@@ -43,18 +43,10 @@ impl<'a> Running<'a> {
         }
     }
 
-    fn settle(&mut self) {
-        let Some(list) = self
-            .rows
-            .as_mut()
-            .and_then(|rows| rows.get_mut(..self.count))
-        else {
-            return;
-        };
-        list.sort_unstable_by(|a, b| b.weight.total_cmp(&a.weight));
-        let all: f64 = list.iter().map(|l| l.weight).sum();
-        if all > 0.0 {
-            list.iter_mut().for_each(|l| l.weight /= all);
+    fn sort(&mut self) {
+        let rows = self.rows.as_mut();
+        if let Some(list) = rows.and_then(|rows| rows.get_mut(..self.count)) {
+            list.sort_unstable_by(|a, b| b.weight.total_cmp(&a.weight));
         }
     }
 
@@ -99,7 +91,7 @@ pub(super) fn decide<'a>(
             });
         }
     });
-    running.settle();
+    running.sort();
     let left = running.list();
 
     let scattered = doubt::scatter(seen);

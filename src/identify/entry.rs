@@ -307,3 +307,19 @@ fn any_thread<'a>(options: &Options<'a>, visit: &mut dyn FnMut(Entry<'a>)) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Entry, pitch_diameter};
+    use crate::thread::Designation;
+
+    /// Basic pitch diameters as ISO 724 prints them for M8 x 1.25 and M10 x 1.
+    #[test]
+    fn pitch_diameters_of_metric_threads() {
+        for (name, printed) in [("M8x1.25", 7.188), ("M10x1", 9.350)] {
+            let size = name.parse::<Designation>().unwrap().size;
+            let got = pitch_diameter(Entry::Size(&size), &size).unwrap();
+            assert!((got - printed).abs() < 6e-4, "{name}: {got}");
+        }
+    }
+}

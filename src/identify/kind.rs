@@ -278,6 +278,11 @@ impl Feature {
     }
 
     /// Whether it is a length that a [`Reading`](crate::measure::Reading) can hold.
+    ///
+    /// ```
+    /// use framegauge::identify::Feature;
+    /// assert!(Feature::Bore.is_length() && !Feature::Hand.is_length());
+    /// ```
     #[must_use]
     pub const fn is_length(self) -> bool {
         !matches!(

@@ -41,6 +41,7 @@ mod entry;
 mod gather;
 mod hands;
 mod information;
+mod island;
 mod kind;
 mod next;
 mod observe;

@@ -8,14 +8,14 @@ use super::assume::{GAUGE_U, LEAST_GAIN};
 use super::band::{Band, Ground};
 use super::entry::Entry;
 use super::gather::{Seen, Size};
-use super::information::gain_of;
+use super::information::Forecast;
 use super::{Feature, InterfaceKind};
 use crate::measure::{Instrument, Measures, instruments};
 use crate::quantity::{mm, to_mm};
 use crate::standard::Place;
 use crate::thread::Hand;
 
-/// A candidate that is left, with its weight among those left.
+/// A candidate that is left, with its weight beside the others.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Left<'a> {
     pub entry: Entry<'a>,
@@ -100,10 +100,10 @@ pub(super) fn plan<'a>(ground: &Ground<'a>, seen: &Seen<'_>, left: &[Left<'a>]) 
                 Some((look(left, |l| hand_code(l.entry.hands().only)), None, 1))
             }
             Feature::Threaded | Feature::HandDrive | Feature::HandNonDrive | Feature::Hand => None,
-            Feature::SeatAngle => seen
-                .size(feature)
-                .is_none()
-                .then(|| (gain_of(ground, left, feature, 1.0, None, seen), None, 4)),
+            Feature::SeatAngle => seen.size(feature).is_none().then(|| {
+                let forecast = Forecast::of(ground, left, feature, None, seen);
+                (forecast.gain(1.0), None, 4)
+            }),
             _ => best_tool(ground, seen, left, feature)
                 .map(|(bits, tool)| (bits, Some(tool.code.clone()), tool.cost)),
         };
@@ -193,19 +193,23 @@ fn best_tool<'a>(
     };
     // The finest tool tells the most; the cheapest that comes within 0.05 bit of it is enough.
     let (fine, finest) = usable(0..=u8::MAX).min_by(|a, b| a.0.total_cmp(&b.0))?;
-    let most = gain_of(ground, left, feature, fine, held, seen);
+    let forecast = Forecast::of(ground, left, feature, held, seen);
+    let most = forecast.gain(fine);
     if most < LEAST_GAIN {
         return None;
     }
-    let mut tried = (fine, most);
+    // A coarser reading tells less, so what is coarser than one that tells too little need not be asked.
+    let mut too_coarse = f64::INFINITY;
     for cost in 0..finest.cost {
         for (u, tool) in usable(cost..=cost) {
-            if u != tried.0 {
-                tried = (u, gain_of(ground, left, feature, u, held, seen));
+            if u >= too_coarse {
+                continue;
             }
-            if tried.1 >= most - LEAST_GAIN {
-                return Some((tried.1, tool));
+            let bits = if u == fine { most } else { forecast.gain(u) };
+            if bits >= most - LEAST_GAIN {
+                return Some((bits, tool));
             }
+            too_coarse = u;
         }
     }
     Some((most, finest))
@@ -249,9 +253,12 @@ fn look(left: &[Left<'_>], answer: impl Fn(&Left<'_>) -> Option<u8>) -> f64 {
         }
         all += l.weight;
     }
-    let p = if all > 0.0 { yes / all } else { 0.0 };
+    if all <= 0.0 {
+        return 0.0;
+    }
+    let p = yes / all;
     let h = |p: f64| if p > 0.0 { -p * libm::log2(p) } else { 0.0 };
-    libm::fmax(h(p) + h(1.0 - p) - blur, 0.0)
+    libm::fmax(h(p) + h(1.0 - p) - blur / all, 0.0)
 }
 
 /// The codes that a feature tells from the leading candidate: those with another answer or a band that does not meet.

@@ -9,7 +9,7 @@ use crate::fit::{Conformance, Fit, Wanted};
 use crate::measure::{
     Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
 };
-use crate::quantity::{Length, in_mm, settled_mm};
+use crate::quantity::{Length, in_mm, settled_mm, to_mm};
 
 /// One thing that was found at one place.
 #[derive(Debug, Clone, PartialEq)]
@@ -157,27 +157,18 @@ impl Finding {
 
 /// `interference 0.050 to 0.100 mm` or `clearance …`, on diameter.
 pub(crate) fn fit_words(fit: &Fit) -> String {
-    let (low, high) = (
-        settled_mm(fit.tightest().value()),
-        settled_mm(fit.loosest().value()),
-    );
-    let span = |a: f64, b: f64| {
-        if format!("{a:.3}") == format!("{b:.3}") {
-            format!("{b:.3} mm")
-        } else {
-            format!("{a:.3} to {b:.3} mm")
-        }
-    };
-    if low == 0.0 && high == 0.0 {
+    let (low, high) = (fit.tightest().value(), fit.loosest().value());
+    let (low_mm, high_mm) = (settled_mm(low), settled_mm(high));
+    if low_mm == 0.0 && high_mm == 0.0 {
         String::from("neither gap nor press")
-    } else if high <= 0.0 {
-        format!("interference {}", span(0.0 - high, 0.0 - low))
-    } else if low >= 0.0 {
-        format!("clearance {}", span(low, high))
+    } else if high_mm <= 0.0 {
+        format!("interference {}", from_to(-high, -low))
+    } else if low_mm >= 0.0 {
+        format!("clearance {}", from_to(low, high))
     } else {
         format!(
             "from {:.3} mm interference to {:.3} mm clearance",
-            -low, high
+            -low_mm, high_mm
         )
     }
 }
@@ -301,6 +292,9 @@ pub(crate) fn spread(readings: &[Reading]) -> String {
                 in_mm(u.expanded_uncertainty()),
                 readings.len()
             )
+        }
+        [only] if to_mm(only.expanded_uncertainty()) == 0.0 => {
+            format!("{}, as stated", in_mm(only.value()))
         }
         [only] => format!("{only} (one reading)"),
         _ => String::from("not measured"),

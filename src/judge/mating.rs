@@ -152,6 +152,12 @@ impl FitQuestion {
     ///
     /// # Errors
     /// As [`HoleMember::measured_once`].
+    ///
+    /// ```
+    /// use framegauge::{judge::FitQuestion, standard::{Shell, find}};
+    /// let question = FitQuestion::of_shell(find::<Shell>("bb30").unwrap()).unwrap();
+    /// assert!(question.hole_measured("41.98 +/- 0.01 mm".parse().unwrap()).is_ok());
+    /// ```
     pub fn hole_measured(mut self, reading: Reading) -> Result<Self, Error> {
         let member = match self.hole.take() {
             Some(member) => member.measured_once(reading)?,
@@ -167,6 +173,15 @@ impl FitQuestion {
         self
     }
     /// The size that both are sold or drawn as.
+    ///
+    /// ```
+    /// use framegauge::{fit::ShaftMember, judge::{FitQuestion, Joint}, mm};
+    /// // With the size both are sold as, the answer says which of the two is off.
+    /// let post = ShaftMember::of_reading("27.00 +/- 0.02 mm".parse().unwrap()).unwrap();
+    /// let said = FitQuestion::new(Joint::Seatpost).sold_as(mm(27.2)).hole_measured("27.22 +/- 0.02 mm".parse().unwrap()).unwrap()
+    ///     .shaft(post).judge().unwrap();
+    /// assert!(said.sentence.contains("Against 27.200 mm as sold, the inner part is off"));
+    /// ```
     #[must_use]
     pub const fn sold_as(mut self, nominal: Length) -> Self {
         self.nominal = Some(nominal);
@@ -185,6 +200,12 @@ impl FitQuestion {
         self
     }
     /// This member was read on paint or another coating.
+    ///
+    /// ```
+    /// use framegauge::{fit::Feature, judge::{FitQuestion, Joint}, measure::Outcome};
+    /// let said = FitQuestion::new(Joint::CrownRace).coated(Feature::Shaft).judge().unwrap();
+    /// assert_eq!(said.outcome, Outcome::Undecided);
+    /// ```
     #[must_use]
     pub const fn coated(mut self, member: Feature) -> Self {
         match member {

@@ -392,7 +392,7 @@ impl serde::Serialize for Decision {
 mod tests {
     use super::guard_factor;
 
-    /// Two-sided factors for 95 %: derived in the research notes with an independent solver (T/u 4, 4.5, 5, 6).
+    /// Two-sided factors for 95 %: reckoned with an independent solver (T/u 4, 4.5, 5, 6).
     #[test]
     fn guard_factors() {
         for (ratio, expected) in [(4.0, 1.796_213), (3.92, 1.953_938)] {

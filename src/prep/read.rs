@@ -35,6 +35,12 @@ impl WrittenSheet {
     ///
     /// # Errors
     /// As [`Self::read`].
+    ///
+    /// ```
+    /// use framegauge::{prep::WrittenSheet, standard::Tables};
+    /// let written = WrittenSheet { format: Some(1), frame: "Invented demo".into(), ..WrittenSheet::default() };
+    /// assert_eq!(written.read_with(Tables::ours()).unwrap().frame, "Invented demo");
+    /// ```
     pub fn read_with(&self, tables: Tables<'_>) -> Result<FrameSheet, Vec<Error>> {
         let mut reader = Reader {
             written: self,

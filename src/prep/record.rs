@@ -251,7 +251,10 @@ const fn mark(outcome: Option<Outcome>) -> &'static str {
 
 fn findings(f: &mut fmt::Formatter<'_>, head: &str, findings: &[Finding]) -> fmt::Result {
     for finding in findings {
-        let outcome = mark(finding.outcome);
+        // Some findings say their outcome as their last words.
+        let outcome = Some(mark(finding.outcome))
+            .filter(|words| !finding.words.ends_with(words))
+            .unwrap_or_default();
         let gap = if outcome.is_empty() { "" } else { " -> " };
         writeln!(
             f,

@@ -4,7 +4,7 @@ use alloc::string::String;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-use super::{Length, Pitch, Printed, parse_length, settled_mm};
+use super::{Length, Pitch, parse_length, settled_mm};
 
 /// Serializes a length as a number of millimetres, settled to whole nanometres.
 ///
@@ -25,6 +25,14 @@ pub fn as_mm<S: Serializer>(length: &Length, serializer: S) -> Result<S::Ok, S::
 ///
 /// # Errors
 /// Those of the serializer.
+///
+/// ```
+/// use framegauge::{Length, mm, serial};
+/// #[derive(serde::Serialize)]
+/// struct Mine { #[serde(serialize_with = "serial::as_mm_or_null")] bore_mm: Option<Length> }
+/// assert_eq!(serde_json::to_string(&Mine { bore_mm: Some(mm(27.2)) }).unwrap(), r#"{"bore_mm":27.2}"#);
+/// assert_eq!(serde_json::to_string(&Mine { bore_mm: None }).unwrap(), r#"{"bore_mm":null}"#);
+/// ```
 pub fn as_mm_or_null<S: Serializer>(
     length: &Option<Length>,
     serializer: S,
@@ -47,30 +55,6 @@ pub fn as_mm_or_null<S: Serializer>(
 pub fn from_text<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Length, D::Error> {
     let text = String::deserialize(deserializer)?;
     parse_length(&text).map_err(de::Error::custom)
-}
-
-/// Deserializes an optional length from text with a unit.
-///
-/// # Errors
-/// Those of [`parse_length`], in the words of the deserializer.
-pub fn from_text_or_none<'de, D: Deserializer<'de>>(
-    deserializer: D,
-) -> Result<Option<Length>, D::Error> {
-    let text = Option::<String>::deserialize(deserializer)?;
-    text.map(|t| parse_length(&t).map_err(de::Error::custom))
-        .transpose()
-}
-
-/// Deserializes any printed quantity from text.
-///
-/// # Errors
-/// Those of [`Printed::parse`], in the words of the deserializer.
-pub fn printed_or_none<'de, D: Deserializer<'de>, Q: Printed>(
-    deserializer: D,
-) -> Result<Option<Q>, D::Error> {
-    let text = Option::<String>::deserialize(deserializer)?;
-    text.map(|t| Q::parse(&t).map_err(de::Error::custom))
-        .transpose()
 }
 
 impl Serialize for Pitch {

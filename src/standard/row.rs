@@ -141,36 +141,34 @@ pub fn find_in<'a, R: Row>(rows: &'a [R], name: &str) -> Result<&'a R, Error> {
                     .any(|alias| alias.eq_ignore_ascii_case(wanted))
             })
         })
-        .ok_or_else(|| {
-            let near = nearest(rows, wanted);
-            Error::new(
-                ErrorKind::UnknownName,
-                R::FAMILY,
-                name,
-                format!("no {} of this name", R::FAMILY.replace('_', " ")),
-                if near.is_empty() {
-                    String::from("look the names up with `coverage`")
-                } else {
-                    format!("nearest: {}", near.join(", "))
-                },
-            )
-        })
+        .ok_or_else(|| unknown_name(R::FAMILY, name, &mut rows.iter().map(Row::code)))
+}
+
+/// Not generic, so that a program carries it once and not for every family.
+fn unknown_name(family: &'static str, name: &str, codes: &mut dyn Iterator<Item = &str>) -> Error {
+    let near = nearest(codes, name.trim());
+    Error::new(
+        ErrorKind::UnknownName,
+        family,
+        name,
+        format!("no {} of this name", family.replace('_', " ")),
+        if near.is_empty() {
+            String::from("look the names up with `coverage`")
+        } else {
+            format!("nearest: {}", near.join(", "))
+        },
+    )
 }
 
 /// The five codes that differ least from a name.
-fn nearest<R: Row>(rows: &[R], wanted: &str) -> Vec<String> {
+fn nearest<'a>(codes: &mut dyn Iterator<Item = &'a str>, wanted: &str) -> Vec<&'a str> {
     // A hostile name must not cost more than a real one.
     let wanted: String = wanted.chars().take(40).collect::<String>().to_lowercase();
-    let mut scored: Vec<(usize, &str)> = rows
-        .iter()
-        .map(|row| (distance(&wanted, &row.code().to_lowercase()), row.code()))
+    let mut scored: Vec<(usize, &str)> = codes
+        .map(|code| (distance(&wanted, &code.to_lowercase()), code))
         .collect();
-    scored.sort();
-    scored
-        .into_iter()
-        .take(5)
-        .map(|(_, code)| String::from(code))
-        .collect()
+    scored.sort_unstable();
+    scored.into_iter().take(5).map(|(_, code)| code).collect()
 }
 
 /// Edit distance between two short names.

@@ -164,6 +164,14 @@ impl IsoClass {
     }
 
     /// Tolerance grade of the pitch diameter.
+    ///
+    /// ```
+    /// use framegauge::thread::{IsoClass, Position};
+    /// let class = IsoClass::new(5, 6, Position::ExternalG).unwrap();
+    /// assert_eq!((class.pitch_grade(), class.crest_grade()), (5, 6));
+    /// assert_eq!(class.to_string(), "5g6g"); // the pitch diameter comes first (ISO 965-1)
+    /// assert_eq!(class.position(), Position::ExternalG);
+    /// ```
     #[must_use]
     pub const fn pitch_grade(&self) -> u8 {
         self.pitch_grade

@@ -234,6 +234,15 @@ impl MinimumMaterial {
     ///
     /// # Errors
     /// `OutOfRange` for a force or strength that is not above zero; `NotApplicable` when the threads do not overlap at all.
+    ///
+    /// ```
+    /// use framegauge::{mm, mpa, newton, to_mm, thread::{Member, MinimumMaterial, limits_of_size}};
+    /// let size = "M10x1".parse().unwrap();
+    /// let of = |class: &str| limits_of_size(&size, &class.parse().unwrap()).unwrap();
+    /// let pair = MinimumMaterial::of_limits(&of("6g"), &of("6H")).unwrap();
+    /// let needed = |force| to_mm(pair.engagement_for_force(newton(force), Member::Internal, mpa(180.0)).unwrap());
+    /// assert!((needed(20_000.0) / needed(10_000.0) - 2.0).abs() < 1e-9); // twice the force, twice the thread
+    /// ```
     pub fn engagement_for_force(
         &self,
         force: Force,

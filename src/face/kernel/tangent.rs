@@ -143,7 +143,13 @@ pub(crate) fn tangent(points: &[P], fit: &Fit) -> Option<(Abc, [usize; 3])> {
                 b: fit.plane.b + db,
                 c: fit.plane.c + dc,
             };
-            return Some((plane, basis.map(|c| c.index)));
+            // Nothing stood above: all of them lie on the plane, so the first three touch it.
+            let on = if size == 0 {
+                [0, 1, 2]
+            } else {
+                basis.map(|c| c.index)
+            };
+            return Some((plane, on));
         };
         let [a, b, c] = basis;
         let mut four = [a, b, c, nobody];

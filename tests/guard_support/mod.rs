@@ -1,0 +1,98 @@
+//! Answers as readable lines, compared with a committed file: a guard against change, no evidence.
+//!
+//! `UPDATE_GUARD=1 cargo test --test face_guard --test fit_guard` rewrites the files: read the difference first.
+#![allow(dead_code, reason = "each test file uses a part")]
+
+use std::path::Path;
+
+use serde_json::Value;
+
+/// One line of what serializes: `name { field value, field value }`, lists in square brackets.
+pub fn flat(value: &Value) -> String {
+    match value {
+        Value::Null => "-".into(),
+        Value::String(text) => text.clone(),
+        Value::Array(all) => format!("[{}]", all.iter().map(flat).collect::<Vec<_>>().join("; ")),
+        Value::Object(fields) => {
+            let fields: Vec<String> = fields
+                .iter()
+                .map(|(k, v)| format!("{k} {}", flat(v)))
+                .collect();
+            format!("{{{}}}", fields.join(", "))
+        }
+        other => other.to_string(),
+    }
+}
+
+/// The file a topic is written to.
+pub struct Page(String);
+
+impl Page {
+    pub fn new() -> Self {
+        Self(
+            "# A guard against change, no evidence. Everything measured is invented. Rewritten by UPDATE_GUARD=1.\n"
+                .into(),
+        )
+    }
+    pub fn title(&mut self, words: &str) {
+        self.0.push_str(&format!("\n== {words}\n"));
+    }
+    pub fn line(&mut self, words: &str) {
+        self.0.push_str(words);
+        self.0.push('\n');
+    }
+    /// Every field on a line of its own; one that grows too long is split once more.
+    pub fn fields(&mut self, of: &impl serde::Serialize) {
+        self.split("", &serde_json::to_value(of).unwrap());
+    }
+    fn split(&mut self, before: &str, value: &Value) {
+        let line = flat(value);
+        match value {
+            Value::Object(fields) if before.is_empty() || line.len() > 150 => {
+                for (key, inner) in fields {
+                    let name = if before.is_empty() {
+                        key.clone()
+                    } else {
+                        format!("{before}.{key}")
+                    };
+                    self.split(&name, inner);
+                }
+            }
+            Value::Array(all) if line.len() > 150 => {
+                for (index, inner) in all.iter().enumerate() {
+                    self.split(&format!("{before}.{index}"), inner);
+                }
+            }
+            _ => self.line(&format!("{before}: {line}")),
+        }
+    }
+    /// A value with its name, on one line; errors too.
+    pub fn said<T: serde::Serialize>(&mut self, name: &str, said: Result<T, framegauge::Error>) {
+        match said {
+            Ok(value) => {
+                let line = flat(&serde_json::to_value(value).unwrap());
+                self.line(&format!("{name}: {line}"));
+            }
+            Err(error) => self.line(&format!("{name}: {error}")),
+        }
+    }
+    pub fn check(self, name: &str) {
+        check(name, &self.0);
+    }
+}
+
+/// Compares with the committed file, or rewrites it.
+pub fn check(name: &str, text: &str) {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR"))
+        .join("tests")
+        .join(name);
+    if std::env::var_os("UPDATE_GUARD").is_some() {
+        std::fs::write(&path, text).unwrap();
+        return;
+    }
+    let committed = std::fs::read_to_string(&path).unwrap_or_default();
+    for (number, (is, was)) in text.lines().zip(committed.lines()).enumerate() {
+        assert_eq!(is, was, "{name}, line {}", number + 1);
+    }
+    assert!(text == committed, "{name} is longer or shorter than it was");
+}

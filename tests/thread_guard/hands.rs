@@ -1,0 +1,200 @@
+//! Gauges in every combination, chasing, hands and turns.
+
+use framegauge::thread::*;
+use strum::IntoEnumIterator;
+
+use super::{Page, refusal};
+
+#[test]
+fn gauges() {
+    let mut page = Page::new();
+    let tried = [None, Some(true), Some(false)];
+    let shown = |tried: Option<bool>| match tried {
+        None => '-',
+        Some(true) => 'y',
+        Some(false) => 'n',
+    };
+    for member in [Member::Internal, Member::External] {
+        page.title(&format!(
+            "{member}: GO passes, turns of NOT GO, plain GO passes, plain NOT GO enters"
+        ));
+        for go_passes in tried {
+            for not_go_turns in [None, Some(0.0), Some(2.0), Some(2.001)] {
+                for plain_go_passes in tried {
+                    for plain_not_go_enters in tried {
+                        let found = Gauging {
+                            go_passes,
+                            not_go_turns,
+                            plain_go_passes,
+                            plain_not_go_enters,
+                        };
+                        // The two members differ in words only; a hole shows every combination, a screw each finding alone.
+                        let used = [
+                            go_passes.is_some(),
+                            not_go_turns.is_some(),
+                            plain_go_passes.is_some(),
+                            plain_not_go_enters.is_some(),
+                        ];
+                        if member == Member::External && used.iter().filter(|u| **u).count() != 1 {
+                            continue;
+                        }
+                        let said = judge_gauging(member, &found).map(|verdict| {
+                            let says = if member == Member::External {
+                                verdict.says.join("; ")
+                            } else {
+                                verdict.says.len().to_string()
+                            };
+                            format!(
+                                "{} | chase {} | {says} | {}",
+                                verdict.outcome, verdict.chasing_may_help, verdict.next
+                            )
+                        });
+                        let asked = format!(
+                            "{} {} {} {}",
+                            shown(go_passes),
+                            not_go_turns.map_or("-".into(), |t| t.to_string()),
+                            shown(plain_go_passes),
+                            shown(plain_not_go_enters)
+                        );
+                        page.said(&asked, said);
+                    }
+                }
+            }
+        }
+    }
+    page.title("what each finding says of a hole");
+    for found in [
+        Gauging {
+            go_passes: Some(true),
+            not_go_turns: Some(1.5),
+            plain_go_passes: Some(true),
+            plain_not_go_enters: Some(false),
+        },
+        Gauging {
+            go_passes: Some(false),
+            not_go_turns: Some(3.0),
+            plain_go_passes: Some(false),
+            plain_not_go_enters: Some(true),
+        },
+    ] {
+        for says in judge_gauging(Member::Internal, &found).unwrap().says {
+            page.line(says);
+        }
+    }
+    page.title("turns that are none");
+    for turns in [f64::NAN, f64::NEG_INFINITY, -0.1, 200.1] {
+        let found = Gauging {
+            not_go_turns: Some(turns),
+            ..Gauging::default()
+        };
+        page.line(&refusal(
+            &judge_gauging(Member::Internal, &found).unwrap_err(),
+        ));
+    }
+    let many = Gauging {
+        not_go_turns: Some(200.0),
+        ..Gauging::default()
+    };
+    assert!(judge_gauging(Member::Internal, &many).is_ok());
+    page.title("what each gauge means");
+    for gauge in Gauge::iter() {
+        for member in [Member::Internal, Member::External] {
+            let means = gauge.meaning(member);
+            page.line(&format!(
+                "{gauge} {member}: shows {} | silent on {} | {}",
+                means.shows, means.silent_on, means.used
+            ));
+        }
+    }
+    page.title("chasing");
+    let chasing = chasing();
+    for (name, words) in [
+        ("restores", chasing.restores),
+        ("never restores", chasing.never_restores),
+        ("before", chasing.before),
+        ("after", chasing.check_after),
+    ] {
+        for word in words {
+            page.line(&format!("{name}: {word}"));
+        }
+    }
+    page.check("gauges.txt");
+}
+
+#[test]
+fn hands() {
+    let mut page = Page::new();
+    page.title("patterns, and which way to turn");
+    for pattern in hand_patterns() {
+        page.line(&format!(
+            "{} ({}): {}",
+            pattern.code,
+            pattern.aliases.join(", "),
+            pattern.name
+        ));
+        assert_eq!(
+            hand_pattern(&format!(" {} ", pattern.code.to_uppercase())).unwrap(),
+            pattern
+        );
+        for alias in pattern.aliases {
+            assert_eq!(
+                hand_pattern(&alias.to_uppercase()).unwrap().code,
+                pattern.code
+            );
+        }
+        for side in Side::iter() {
+            let said = turning(pattern, side).map(|turning| {
+                assert_eq!(pattern.hand(side), Some(turning.hand));
+                format!(
+                    "{} | {turning} | {} | {} | {}",
+                    turning.hand,
+                    turning.reason,
+                    turning.evidence.grade(),
+                    turning.disputed
+                )
+            });
+            page.said(&format!("  {side}"), said);
+        }
+    }
+    page.title("reasons");
+    for reason in [
+        Reason::PrecessionTightens,
+        Reason::TorqueOnly,
+        Reason::LittleTurningLoad,
+        Reason::DriveTightens,
+        Reason::LocksAnother,
+    ] {
+        page.line(&format!("{reason}: {}", reason.words()));
+    }
+    page.title("words");
+    for hand in Hand::iter() {
+        page.line(&format!(
+            "{hand}: {}, tighten {}, loosen {}, not {}",
+            hand.words(),
+            hand.tighten().words(),
+            hand.loosen(),
+            !hand
+        ));
+    }
+    for side in Side::iter() {
+        page.line(&format!("{side}: {}, not {}", side.words(), !side));
+    }
+    for turn in Turn::iter() {
+        page.line(&format!("{turn}: {}, not {}", turn.words(), !turn));
+    }
+    for form in ThreadForm::iter() {
+        let angle = form
+            .included_angle()
+            .map_or("-".into(), |a| format!("{:.3}", a.value.to_degrees()));
+        page.line(&format!("{form}: {}, {angle}", form.words()));
+    }
+    for mark in [
+        "L", "LH", "l", "lh", "left", "G", "R", "RH", "r", "rh", "right", "D", " LH ",
+    ] {
+        page.line(&format!(
+            "mark `{mark}`: {}",
+            Hand::from_mark(mark).unwrap()
+        ));
+    }
+    page.check("hands.txt");
+}
