@@ -120,6 +120,15 @@ impl Finding {
         self
     }
 
+    /// The same, for a fit with a coated member: nothing is shown before the coat is off.
+    pub(crate) fn through_paint(mut self) -> Self {
+        if self.outcome.is_some() {
+            self.outcome = Some(Outcome::Undecided);
+            self.words.push_str("; but read on paint, which is not a reading on metal: nothing is shown until it is off");
+        }
+        self
+    }
+
     /// A fit held against a wanted window.
     #[must_use]
     pub fn fit(

@@ -68,7 +68,7 @@ impl FitQuestion {
             .into_iter()
             .map(|f| {
                 if self.rests_on_paint(&f) {
-                    on_paint(f)
+                    f.through_paint()
                 } else {
                     f
                 }
@@ -229,14 +229,6 @@ impl FitQuestion {
             _ => self.coated.contains(&true),
         }
     }
-}
-
-fn on_paint(mut found: Finding) -> Finding {
-    if found.outcome.is_some() {
-        found.outcome = Some(Outcome::Undecided);
-        found.words.push_str("; but read on paint, which is not a reading on metal: nothing is shown until it is off");
-    }
-    found
 }
 
 /// Windows that decide, those beside, and figures that can only be quoted.

@@ -111,6 +111,13 @@ fn race(
         .filter(|w| w.joint == "crown race on seat");
     let held: Vec<Finding> = windows
         .filter_map(|window| press::held(&fit, "race on its seat", window))
+        .map(|found| {
+            if covered(sheet.common.coating) {
+                found.through_paint()
+            } else {
+                found
+            }
+        })
         .collect();
     let none_outside = held
         .iter()

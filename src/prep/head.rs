@@ -43,9 +43,10 @@ pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, measured: &HeadE
     if now.is_some() {
         press::came_off(&measured.bore, &measured.after, &mut report);
     }
-    let seat = super::identity::head(draft, interface, end, &mut report)
-        .and_then(|settled| draft.tables.find::<HeadSeat>(&settled.code).ok());
-    head_bore::bore(draft, interface, end, seat, &mut report);
+    let settled = super::identity::head(draft, interface, end, &mut report);
+    let doubt = settled.as_ref().and_then(|s| s.doubt);
+    let seat = settled.and_then(|s| draft.tables.find::<HeadSeat>(&s.code).ok());
+    head_bore::bore(draft, interface, end, (seat, doubt), &mut report);
     head_bore::depth(draft, interface, end, seat, &mut report);
     let slip = seat.is_some_and(|s| s.kind == SeatKind::Integrated);
     if seat.is_some() {

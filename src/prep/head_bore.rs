@@ -20,7 +20,7 @@ pub(super) fn bore(
     draft: &mut Draft<'_>,
     interface: Interface,
     end: &HeadEnd,
-    seat: Option<&HeadSeat>,
+    (seat, doubt): (Option<&HeadSeat>, Option<usize>),
     report: &mut InterfaceReport,
 ) {
     let readings: Vec<Reading> = end.bore.iter().map(|p| p.reading).collect();
@@ -114,7 +114,7 @@ pub(super) fn bore(
             &readings,
             &limits,
             (sources, owner),
-            integrated,
+            (integrated, doubt),
         );
     } else if covered(end.common.coating)
         && seat.is_some_and(|s| s.kind != SeatKind::Integrated)
@@ -141,7 +141,7 @@ fn correct(
     readings: &[Reading],
     limits: &Limits,
     (sources, owner): (Vec<Citation>, String),
-    integrated: bool,
+    (integrated, doubt): (bool, Option<usize>),
 ) {
     let (Some(low), Some(smallest)) = (
         limits.lower().known(),
@@ -204,12 +204,13 @@ fn correct(
     );
     let tool = (
         format!("head-tube reamer that finishes inside {limits}"),
-        "centred in the opposite bore, so that both stay in line",
+        "the opposite bore, in which it is centred, so that both stay in line",
     );
     let Some(mut step) = press::ream(interface, words, tool, smallest, limits, (sources, &owner))
     else {
         return;
     };
+    step.waits_for.extend(doubt);
     if let Some(outside) = end.outside.first() {
         let wall = (outside.value() - high) / 2.0;
         step.checks.push(format!("wall left: {} by outside less bore, halved; builders use 0.9 to 1.1 mm, a least wall is not published", in_mm(wall)));

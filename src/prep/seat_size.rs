@@ -8,9 +8,9 @@ use super::draft::Draft;
 use super::plan::{Interface, InterfaceReport};
 use super::sheet::SeatTubeSheet;
 use crate::fit::Shape;
-use crate::judge::Finding;
+use crate::judge::{Finding, from_to};
 use crate::measure::{Reading, settled_cmp};
-use crate::quantity::{Length, in_mm, mm, settled_mm};
+use crate::quantity::{Length, mm};
 use crate::standard::{CuttingRule, Seatpost};
 
 const HERE: Interface = Interface::SeatTube;
@@ -111,11 +111,10 @@ fn settle(
             report.findings.push(Finding::stated(
                 "size",
                 format!(
-                    "the sheet says {} mm, the readings say {:.3} to {}: {}. The readings are believed, the label is not",
+                    "the sheet says {} mm, the readings say {}: {}. The readings are believed, the label is not",
                     post.code,
-                    settled_mm(small.value()),
-                    in_mm(large.value()),
-                    if fits.is_empty() { String::from("no listed size agrees") } else { format!("{} agrees", names(&fits)) }
+                    from_to(small.value(), large.value()),
+                    if fits.is_empty() { String::from("no listed size agrees") } else { format!("that is {}", names(&fits)) }
                 ),
             ));
             None

@@ -13,6 +13,7 @@ use super::sheet::{Coating, GaugeResult, JointMaterial, ShellSheet, ShellSide, T
 use super::shell_press;
 use super::shell_width::{believed_parts, cut_limits, halves, spindle, width_window};
 use super::thread_work::{self, OnBench};
+use crate::evidence::Grade;
 use crate::judge::{Finding, spread};
 use crate::standard::{LocatedBy, Shell};
 use crate::thread::Side;
@@ -105,6 +106,7 @@ fn threaded(
             .push(Finding::stated("thread", format!("{size}")).resting_on(Some(evidence)));
     }
     let mut swapped = false;
+    let mut look_first: Vec<(Side, usize)> = Vec::new();
     for side in [Side::Drive, Side::NonDrive] {
         let here = side_of(sheet, side);
         match (here.hand, shell.hand(side)) {
@@ -136,16 +138,24 @@ fn threaded(
                     Finding::stated(format!("hand, {}", side_words(side)), words)
                         .resting_on(shell.hand_fact(side).and_then(|f| f.evidence())),
                 );
-                if disputed && here.hand.is_none() {
-                    draft.ask(
+                let remembered = shell
+                    .hand_fact(side)
+                    .is_none_or(|f| f.grade().is_none_or(|g| g <= Grade::Memory));
+                if (disputed || remembered) && here.hand.is_none() {
+                    let question = draft.ask(
                         Interface::ShellSide(side),
                         format!(
                             "{}: which hand is the thread? Look at its slope",
                             side_words(side)
                         ),
-                        "sources disagree on the hand of this pattern",
+                        if disputed {
+                            "sources disagree on the hand of this pattern"
+                        } else {
+                            "the hand of this side is remembered, not read"
+                        },
                         "eye, light",
                     );
+                    look_first.push((side, question));
                 }
             }
             (_, None) => {
@@ -192,7 +202,11 @@ fn threaded(
                 "the chaser of the other side: both are started by hand and guide each other",
             ),
             proof: String::from("a cup screws in by hand to its shoulder and does not rock"),
-            waits_for: Vec::new(),
+            waits_for: look_first
+                .iter()
+                .filter(|(s, _)| *s == side)
+                .map(|(_, question)| *question)
+                .collect(),
         };
         thread_work::work(draft, bench, report);
     }

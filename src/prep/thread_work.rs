@@ -76,15 +76,11 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
             bench.size
         ));
     }
-    let refer = |title: String, why: &str| {
-        let mut step = DraftStep::new(bench.interface, Stage::Thread, Operation::Refer, title, why);
-        step.end = bench.end;
-        step
-    };
     if bench.not_go == GaugeResult::Failed
         || matches!(bench.state, ThreadState::Loose | ThreadState::Stripped)
     {
-        let mut step = refer(
+        let mut step = referred(
+            &bench,
             format!(
                 "Do not cut the thread of the {}: it is worn or torn out",
                 bench.name
@@ -145,6 +141,13 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
     }
 }
 
+/// A thread that is not cut here.
+fn referred(bench: &OnBench<'_>, title: String, why: &str) -> DraftStep {
+    let mut step = DraftStep::new(bench.interface, Stage::Thread, Operation::Refer, title, why);
+    step.end = bench.end;
+    step
+}
+
 /// What the gauges did, as it was written down.
 fn gauged(name: &str, go: GaugeResult, not_go: GaugeResult, report: &mut InterfaceReport) {
     let go = match go {
@@ -184,18 +187,20 @@ fn chase(bench: &OnBench<'_>, tool: Tool, checks: Vec<String>, why: &str) -> Dra
             "Clean the thread of the {} by hand; chase it only with the frame maker's written consent",
             bench.name
         );
+        step.why = String::from("a thread bonded into laminate turns out with the cutter");
+        step.passes = "";
         step.cautions = Vec::from([Caution::Carbon, Caution::BondedInsert]);
     } else {
         step.tool = Some(tool);
+        step.stop = Some(Stop {
+            limit: String::from(
+                "the end of the existing thread; and any cutting of bright metal along the flanks",
+            ),
+            left: None,
+            grade: None,
+            sources: Vec::new(),
+        });
     }
-    step.stop = Some(Stop {
-        limit: String::from(
-            "the end of the existing thread; and any cutting of bright metal along the flanks",
-        ),
-        left: None,
-        grade: None,
-        sources: Vec::new(),
-    });
     step.waits_for.clone_from(&bench.waits_for);
     step.checks = checks;
     step.proof.clone_from(&bench.proof);
@@ -229,12 +234,15 @@ fn tap(
     step.proof.clone_from(&bench.proof);
     step.waits_for.clone_from(&bench.waits_for);
     let Some(limits) = limits else {
-        step.operation = Operation::Refer;
-        step.title = format!(
+        let title = format!(
             "Do not tap the {}: no hole size is published for {}",
             bench.name, bench.size
         );
-        draft.step(step);
+        draft.step(referred(
+            &bench,
+            title,
+            "the tap's maker names the hole, and the frame maker the thread",
+        ));
         return;
     };
     let found = sizes_against("hole", bench.minor, &limits.minor, "", None, draft.rule);
@@ -282,18 +290,13 @@ fn tap(
             draft.step(step);
         }
         (Some(Outcome::NonconformityShown), Some(hole), _, Some(high)) => {
-            step.operation = Operation::Refer;
-            step.title = format!(
+            let title = format!(
                 "Do not tap the {}: the hole is {} too large for {}",
                 bench.name,
                 in_mm(hole.value() - high),
                 bench.size
             );
-            step.why = String::from(
-                "too little thread would be left; insert or next pattern, by the frame maker or a qualified builder",
-            );
-            step.tool = None;
-            draft.step(step);
+            draft.step(referred(&bench, title, "too little thread would be left; insert or next pattern, by the frame maker or a qualified builder"));
         }
         (None, ..) | (Some(Outcome::Undecided), ..) => {
             let question = draft.ask(
