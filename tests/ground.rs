@@ -75,6 +75,31 @@ fn text_that_reads_two_ways_is_refused() {
     assert!(parse_toleranced("41.96 -0.1/+0.1 mm").is_err());
 }
 
+/// Micrometres after a bare nominal value would make 34 um of a 34 mm seat.
+#[test]
+fn a_nominal_value_before_micrometres_needs_its_unit() {
+    for text in ["33.9 +/- 50 um", "33.9 ± 50 µm", "41.96 0/-25 um"] {
+        let error = parse_toleranced(text).unwrap_err();
+        assert_eq!(error.kind(), ErrorKind::Unit, "{text}");
+        assert!(error.remedy().contains("33.9 mm +/- 50 um"));
+    }
+    let (nominal, found) = parse_toleranced("33.9 mm +/- 50 um").unwrap();
+    assert_eq!(settled_mm(nominal), 33.9);
+    assert_eq!(settled_mm(found.unwrap().lower), -0.05);
+    // Both in micrometres is meant when both say so.
+    let (nominal, _) = parse_toleranced("500 um +/- 50 um").unwrap();
+    assert_eq!(settled_mm(nominal), 0.5);
+}
+
+/// 0.0127 mm is half of the last of three places; what is less has no sign either.
+#[test]
+fn nothing_has_no_sign_in_inches() {
+    let shown = |value: f64| format!("{:.3}", framegauge::in_inches(mm(value)));
+    assert_eq!(shown(-0.0126), "0.000 in");
+    assert_eq!(shown(-0.0128), "-0.001 in");
+    assert_eq!(settled_mm(parse_length("1 - 3/8 in").unwrap()), 34.925);
+}
+
 /// A comma before three digits is a decimal comma only where thousands are out of the question on a bicycle.
 #[test]
 fn decimal_commas() {

@@ -56,6 +56,9 @@ pub const fn in_inches(length: Length) -> InInches {
 impl fmt::Display for InInches {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let precision = f.precision().unwrap_or(4);
-        write!(f, "{:.precision$} in", settled_mm(self.0) / 25.4)
+        let inches = settled_mm(self.0) / 25.4;
+        // What is rounded to nothing has no sign.
+        let sign_only = libm::fabs(inches) * libm::pow(10.0, precision as f64) < 0.5;
+        write!(f, "{:.precision$} in", if sign_only { 0.0 } else { inches })
     }
 }

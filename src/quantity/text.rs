@@ -331,6 +331,7 @@ fn inches(number: &str) -> Result<Length, Error> {
             whole
                 .trim()
                 .trim_end_matches('-')
+                .trim_end()
                 .parse::<u32>()
                 .map_err(|_| refuse())?,
             numerator,

@@ -1,6 +1,6 @@
 //! Reading a length with its deviations.
 
-use super::text::{check_length_of, number_in, split_unit, unit_missing};
+use super::text::{Unit, check_length_of, number_in, split_unit, unit_missing};
 use super::{Length, mm, parse_length};
 use crate::{Error, ErrorKind};
 
@@ -18,7 +18,8 @@ pub struct Toleranced {
 /// Reads `33.9 +/- 0.05 mm`, `33.9 mm ± 0.05 mm` or `41.96 +0.025/-0 mm`; a plain length has no deviations (`None`).
 ///
 /// # Errors
-/// As [`parse_length`]; also `Contradiction` when the upper deviation lies below the lower one.
+/// As [`parse_length`]; also `Contradiction` when the upper deviation lies below the lower one, and `Unit` for a nominal value
+/// without its unit before a deviation in micrometres.
 ///
 /// ```
 /// use framegauge::{in_mm, parse_toleranced};
@@ -42,10 +43,7 @@ pub fn parse_toleranced(text: &str) -> Result<(Length, Option<Toleranced>), Erro
                     "write e.g. `33.9 +/- 0.05 mm`",
                 ));
             }
-            let nominal = match split_unit(front) {
-                Some((number, unit)) => number_in(number, unit)?,
-                None => number_in(front.trim(), unit)?,
-            };
+            let nominal = nominal(text, front, unit)?;
             return Ok((
                 nominal,
                 Some(Toleranced {
@@ -62,10 +60,7 @@ pub fn parse_toleranced(text: &str) -> Result<(Length, Option<Toleranced>), Erro
         && lower_text.trim_start().starts_with(['+', '-', '−', '0'])
     {
         let (lower_text, unit) = split_unit(lower_text).ok_or_else(|| unit_missing(text))?;
-        let nominal = match split_unit(nominal_text) {
-            Some((number, unit)) => number_in(number, unit)?,
-            None => number_in(nominal_text.trim(), unit)?,
-        };
+        let nominal = nominal(text, nominal_text, unit)?;
         let upper = number_in(upper_text.trim(), unit)?;
         let lower = number_in(lower_text, unit)?;
         if upper < lower {
@@ -87,4 +82,20 @@ pub fn parse_toleranced(text: &str) -> Result<(Length, Option<Toleranced>), Erro
         ));
     }
     parse_length(text).map(|nominal| (nominal, None))
+}
+
+/// The nominal value, in the unit at the end unless it has its own. Micrometres at the end are meant for the deviations alone
+/// (`33.9 mm +/- 50 um`), so a nominal value before them must say what it is in.
+fn nominal(text: &str, front: &str, at_the_end: Unit) -> Result<Length, Error> {
+    match (split_unit(front), at_the_end) {
+        (Some((number, unit)), _) => number_in(number, unit),
+        (None, Unit::Micrometre) => Err(Error::new(
+            ErrorKind::Unit,
+            "length",
+            text,
+            "a nominal value without its unit before a deviation in micrometres",
+            "write both units, e.g. `33.9 mm +/- 50 um`",
+        )),
+        (None, unit) => number_in(front.trim(), unit),
+    }
 }

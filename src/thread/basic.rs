@@ -1,5 +1,6 @@
 //! Basic diameters: what a thread would measure without any tolerance.
 
+use super::form::Profile;
 use super::tables::cite;
 use super::{ThreadForm, ThreadSize};
 use crate::evidence::Evidence;
@@ -58,18 +59,11 @@ impl BasicDiameters {
         let (d, p) = (to_mm(size.major()), size.pitch().to_mm());
         let iso = matches!(size.form(), ThreadForm::IsoMetric | ThreadForm::IsoInch);
         let settle = |value: f64| mm(if iso { rounded_um(value) } else { value });
-        let rounded_root = match size.form() {
-            ThreadForm::IsoMetric | ThreadForm::IsoInch | ThreadForm::Unified => {
-                // d3 = d1 - H/6.
-                Some(settle(d - (profile.to_minor + profile.triangle / 6.0) * p))
-            }
-            _ => None,
-        };
         Ok(Self {
             major: size.major(),
             pitch_diameter: settle(d - profile.to_pitch_diameter * p),
             minor: settle(d - profile.to_minor * p),
-            rounded_root,
+            rounded_root: profile.to_rounded_root.map(|below| settle(d - below * p)),
             engaged_depth: mm(profile.engaged_depth() * p),
             form: size.form(),
         })
@@ -87,6 +81,36 @@ impl BasicDiameters {
             ThreadForm::IsoMetric | ThreadForm::Unknown => &cite::ISO_BASIC,
         }
     }
+}
+
+/// The span in which the pitch diameter of a size can lie, in millimetres: a point for known forms.
+pub(super) fn pitch_diameter_span(size: &ThreadSize) -> (f64, f64) {
+    span(size, |basic| basic.pitch_diameter, |p| p.to_pitch_diameter)
+}
+
+/// The span in which the minor diameter of a size can lie, in millimetres: a point for known forms.
+pub(super) fn minor_span(size: &ThreadSize) -> (f64, f64) {
+    span(size, |basic| basic.minor, |p| p.to_minor)
+}
+
+/// For the unknown form, from the deepest of the known ones to the shallowest.
+fn span(
+    size: &ThreadSize,
+    basic: fn(&BasicDiameters) -> Length,
+    below_major: fn(Profile) -> f64,
+) -> (f64, f64) {
+    if let Ok(found) = BasicDiameters::of(size) {
+        let at = to_mm(basic(&found));
+        return (at, at);
+    }
+    let (d, p) = (to_mm(size.major()), size.pitch().to_mm());
+    [ThreadForm::IsoInch, ThreadForm::Bsc, ThreadForm::Whitworth]
+        .into_iter()
+        .filter_map(ThreadForm::profile)
+        .map(|profile| d - below_major(profile) * p)
+        .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| {
+            (libm::fmin(low, at), libm::fmax(high, at))
+        })
 }
 
 /// Whole micrometres, as a number of millimetres.

@@ -318,7 +318,7 @@ impl core::str::FromStr for ToleranceClass {
                 "ask for the hole and the screw one at a time",
             ));
         }
-        let mut chars = text.chars();
+        let mut chars = text.trim().chars();
         let grade = |c: char| c.to_digit(10).and_then(|d| u8::try_from(d).ok());
         let (Some(first), Some(letter)) = (chars.next(), chars.next()) else {
             return Err(unreadable(text, "not a tolerance class"));

@@ -87,6 +87,8 @@ impl<'t> Cursor<'t> {
                         *places += 1;
                     }
                 }
+                // A comma before a space ends the number: `M10x1, LH`.
+                b',' if self.rest.as_bytes().get(used + 1) == Some(&b' ') => break,
                 b'.' | b',' if after.is_none() => {
                     after = Some(0);
                     if b == b',' {

@@ -45,7 +45,7 @@ fn full(size: &ThreadSize, convention: PercentConvention) -> Result<f64, Error> 
         (
             PercentConvention::TapDrillTable,
             ThreadForm::IsoMetric | ThreadForm::IsoInch | ThreadForm::Unified,
-        ) => 1.5 * profile.triangle,
+        ) => 2.0 * profile.to_pitch_diameter,
         (PercentConvention::TapDrillTable, _) => {
             return Err(Error::new(
                 ErrorKind::NotApplicable,

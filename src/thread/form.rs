@@ -105,8 +105,8 @@ impl ThreadForm {
 pub(super) struct Profile {
     /// Angle between the flanks, degrees.
     pub included_deg: f64,
-    /// Height of the sharp triangle.
-    pub triangle: f64,
+    /// Basic major diameter less the minor diameter of a root rounded to H/6, where the form has one.
+    pub to_rounded_root: Option<f64>,
     /// Basic major less basic pitch diameter.
     pub to_pitch_diameter: f64,
     /// Basic major less basic minor diameter.
@@ -128,10 +128,10 @@ const HALF_ROOT_3: f64 = 0.866_025_403_784_438_6;
 /// cot 27.5°.
 const COT_27_5: f64 = 1.920_982_126_971_166;
 
-/// ISO 68-1 and ASME B1.1: H = √3/2 P, D2 = D − 3H/4, D1 = D − 5H/4.
+/// ISO 68-1 and ASME B1.1: H = √3/2 P, D2 = D − 3H/4, D1 = D − 5H/4, d3 = d1 − H/6.
 const SHARP_60: Profile = Profile {
     included_deg: 60.0,
-    triangle: HALF_ROOT_3,
+    to_rounded_root: Some(17.0 / 12.0 * HALF_ROOT_3),
     to_pitch_diameter: 0.75 * HALF_ROOT_3,
     to_minor: 1.25 * HALF_ROOT_3,
     crest_height: 0.875 * HALF_ROOT_3,
@@ -144,7 +144,7 @@ const SHARP_60: Profile = Profile {
 /// BS 811 / JIS B 0225: crests and roots rounded to P/6, so the depth is (√3/2 − 1/3) P.
 const ROUND_60: Profile = Profile {
     included_deg: 60.0,
-    triangle: HALF_ROOT_3,
+    to_rounded_root: None,
     to_pitch_diameter: HALF_ROOT_3 - 1.0 / 3.0,
     to_minor: 2.0 * (HALF_ROOT_3 - 1.0 / 3.0),
     crest_height: HALF_ROOT_3 - 1.0 / 6.0,
@@ -158,7 +158,7 @@ const ROUND_60: Profile = Profile {
 /// BS 84: H = cot(27.5°)/2 P, depth 2H/3.
 const ROUND_55: Profile = Profile {
     included_deg: 55.0,
-    triangle: COT_27_5 / 2.0,
+    to_rounded_root: None,
     to_pitch_diameter: COT_27_5 / 3.0,
     to_minor: 2.0 * COT_27_5 / 3.0,
     crest_height: 5.0 * COT_27_5 / 12.0,

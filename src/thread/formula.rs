@@ -230,6 +230,8 @@ mod tests {
 
     #[test]
     fn nearest_is_nearest() {
+        // Between two numbers of the series the lower one: 109 lies between 106 and 112.
+        assert_eq!(nearest_r40(109.0).and_then(r40_at), Some(106));
         let all: alloc::vec::Vec<i32> = (0..120).filter_map(r40_at).collect();
         assert_eq!(all.len(), 120);
         // Below 24 um whole micrometres are coarser than the series.

@@ -186,7 +186,7 @@ pub fn judge_gauging(member: Member, found: &Gauging) -> Result<GaugingVerdict, 
                 ErrorKind::OutOfRange,
                 "not go turns",
                 turns,
-                "no gauge makes so many turns",
+                "turns lie between 0 and 200",
                 "count the turns that the gauge entered; 0 when it did not",
             ));
         }
@@ -265,10 +265,14 @@ pub fn judge_gauging(member: Member, found: &Gauging) -> Result<GaugingVerdict, 
     } else {
         Outcome::Undecided
     };
-    let next = if worn {
+    let next = if worn && hole {
         "chasing cannot bring metal back: see what flank engagement is left, or retap to the next pattern"
+    } else if worn {
+        "chasing cannot bring metal back: see what flank engagement is left, or replace the part"
+    } else if blocked && hole {
+        "clean first, then chase with a tap of the same pitch and hand, then run GO, NOT GO and the bore check again"
     } else if blocked {
-        "clean first, then chase with the right hand, then run GO, NOT GO and the bore check again"
+        "clean first, then chase with a die of the same pitch and hand, then run GO, NOT GO and the crest check again"
     } else if found.go_passes.is_none() {
         "run the threaded GO gauge through by hand"
     } else if found.not_go_turns.is_none() {

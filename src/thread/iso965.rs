@@ -112,7 +112,6 @@ fn range_of(major_um: u32) -> Option<usize> {
         .filter(|edge| major_um > **edge)
         .count()
         .checked_sub(1)
-        .filter(|at| *at < ROW_AT.len())
 }
 
 /// The row of a pitch, and its place.

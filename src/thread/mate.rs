@@ -1,10 +1,12 @@
 //! Two threads against each other: do they mate, and if not, on which ground.
 
+use core::cmp::Ordering;
 use core::fmt;
 
-use super::{BasicDiameters, Designation, PitchDrift, ThreadForm, ThreadSize};
+use super::basic::{minor_span, pitch_diameter_span};
+use super::{Designation, PitchDrift, ThreadForm, ThreadSize};
 use crate::measure::settled_cmp;
-use crate::quantity::{Length, in_mm, mm, to_mm};
+use crate::quantity::{Length, in_mm, mm};
 
 /// Whether two threads mate.
 ///
@@ -124,29 +126,12 @@ pub struct Mismatch {
     /// the other way round nothing enters.
     pub wider: Option<ThreadSize>,
     /// Turns until the wrong pitch binds when the wider thread is the hole and both have basic size; `None` when the
-    /// pitches are the same.
+    /// pitches are the same, and when the narrower thread passes through the wider one without reaching its threads.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "super::round::three_places_or_null")
     )]
     pub turns_until_binding: Option<f64>,
-}
-
-/// The span in which the pitch diameter of a size can lie: a point for known forms.
-fn pitch_diameter_span(size: &ThreadSize) -> (f64, f64) {
-    if let Ok(basic) = BasicDiameters::of(size) {
-        let at = to_mm(basic.pitch_diameter);
-        return (at, at);
-    }
-    let (d, p) = (to_mm(size.major()), size.pitch().to_mm());
-    let mut span = (f64::INFINITY, f64::NEG_INFINITY);
-    for form in [ThreadForm::IsoInch, ThreadForm::Bsc, ThreadForm::Whitworth] {
-        if let Some(profile) = form.profile() {
-            let at = d - profile.to_pitch_diameter * p;
-            span = (libm::fmin(span.0, at), libm::fmax(span.1, at));
-        }
-    }
-    span
 }
 
 /// Whether two threads mate, by basic sizes.
@@ -171,16 +156,18 @@ pub fn mismatch(a: &Designation, b: &Designation) -> Mismatch {
     let gap = libm::fmax(span_a.0 - span_b.1, span_b.0 - span_a.1);
     let apart_min = mm(libm::fmax(gap, 0.0));
     let apart_max = mm(libm::fmax(span_a.1 - span_b.0, span_b.1 - span_a.0));
-    let wider = if gap <= 0.0 {
-        None
-    } else if span_a.0 > span_b.1 {
-        Some(a.size)
+    let greater = |one: Length, other: Length| settled_cmp(one, other) == Ordering::Greater;
+    let (wider, narrower) = if span_a.0 > span_b.1 {
+        (a.size, b.size)
     } else {
-        Some(b.size)
+        (b.size, a.size)
     };
+    let wider = greater(apart_min, mm(0.0)).then_some(wider);
+    // A screw that passes through the hole without reaching its threads binds nowhere.
+    let reaches = wider.is_none_or(|hole| greater(narrower.major(), mm(minor_span(&hole).0)));
     let coarser = libm::fmax(a.size.pitch().to_mm(), b.size.pitch().to_mm());
     let allowance = mm((15.0 + 11.0 * coarser) / 1e3);
-    let beyond = |apart: Length| settled_cmp(apart, allowance) == core::cmp::Ordering::Greater;
+    let beyond = |apart: Length| greater(apart, allowance);
     let angles = (a.size.form().profile(), b.size.form().profile());
     let grounds = Grounds {
         diameter: beyond(apart_min),
@@ -213,7 +200,11 @@ pub fn mismatch(a: &Designation, b: &Designation) -> Mismatch {
         apart_max,
         allowance,
         wider,
-        turns_until_binding: drift.turns_until_binding(apart_max, sharper).ok().flatten(),
+        turns_until_binding: drift
+            .turns_until_binding(apart_max, sharper)
+            .ok()
+            .flatten()
+            .filter(|_| reaches),
     }
 }
 

@@ -37,6 +37,7 @@ impl core::str::FromStr for Designation {
         let text = text.trim();
         let mut at = Cursor::new(text);
         if at.eat("m") {
+            at.spaces();
             return metric(&mut at);
         }
         if at.rest.is_empty() {
@@ -174,8 +175,8 @@ fn inch_or_plain(at: &mut Cursor<'_>) -> Result<Designation, Error> {
             ErrorKind::Contradiction,
             "major diameter",
             at.text,
-            "a fraction of a millimetre",
-            "fractions are inches",
+            "a fraction or a numbered size in millimetres",
+            "fractions and numbered sizes are inches",
         ));
     }
     at.spaces();
@@ -201,8 +202,8 @@ fn inch_or_plain(at: &mut Cursor<'_>) -> Result<Designation, Error> {
                 ErrorKind::Text,
                 "pitch",
                 at.text,
-                "threads per inch are a whole number",
-                "a pitch in millimetres is written `x 1 mm`",
+                "threads per inch are a whole number from 4 to 127",
+                "count the threads along one inch; a pitch in millimetres is written `x 1 mm`",
             ));
         }
         Pitch::tpi(count)?
@@ -250,9 +251,7 @@ fn inches(value: f64) -> Length {
 
 /// The words that name a form, with the series where one is named.
 fn form_words(at: &mut Cursor<'_>) -> (Option<ThreadForm>, Option<Series>) {
-    at.spaces();
-    at.eat("-");
-    at.spaces();
+    at.rest = at.rest.trim_start_matches([' ', '-', ',']);
     const WORDS: [(&str, ThreadForm, Option<Series>); 18] = [
         ("unknown form", ThreadForm::Unknown, None),
         ("form unknown", ThreadForm::Unknown, None),
@@ -283,8 +282,8 @@ fn form_words(at: &mut Cursor<'_>) -> (Option<ThreadForm>, Option<Series>) {
 
 /// A named series must be the series of the size; otherwise one of the two was copied wrong.
 fn check_series(text: &str, size: &ThreadSize, stated: Series) -> Result<(), Error> {
-    let found = super::series(size);
-    if found == Some(stated) {
+    let found = super::series(size).unwrap_or(Series::Other);
+    if found == stated {
         return Ok(());
     }
     #[expect(
@@ -295,16 +294,17 @@ fn check_series(text: &str, size: &ThreadSize, stated: Series) -> Result<(), Err
     let key = (crate::quantity::to_mm(size.major()) / 25.4 * 1e4 + 0.5) as u32;
     let remedy = match unified::tpi_in(stated, key) {
         Some(tpi) => alloc::format!("{stated} has {tpi} threads per inch at this diameter"),
-        None => alloc::string::String::from("write `UN` for a size outside the named series"),
+        // `UN` for a size outside the named series.
+        None => alloc::format!("check the size, or write `{found}`"),
     };
     Err(Error::new(
         ErrorKind::Contradiction,
         "thread series",
         text,
         match found {
-            Some(Series::Coarse) => "this size is UNC",
-            Some(Series::Fine) => "this size is UNF",
-            Some(Series::ExtraFine) => "this size is UNEF",
+            Series::Coarse => "this size is UNC",
+            Series::Fine => "this size is UNF",
+            Series::ExtraFine => "this size is UNEF",
             _ => "this size is not in that series",
         },
         remedy,
@@ -332,17 +332,16 @@ fn endings(at: &mut Cursor<'_>, mut designation: Designation) -> Result<Designat
                 Ok(())
             }
         };
+        let among = |all: [&str; 2]| all.iter().any(|hand| hand.eq_ignore_ascii_case(word));
+        let left = among(["LH", "left"]);
+        if left || among(["RH", "right"]) {
+            once(hand_given, "hand")?;
+            hand_given = true;
+            designation.hand = if left { Hand::Left } else { Hand::Right };
+            continue;
+        }
         match word {
             "" => return Ok(designation),
-            "LH" | "lh" | "left" | "RH" | "rh" | "right" => {
-                once(hand_given, "hand")?;
-                hand_given = true;
-                designation.hand = if word.starts_with(['L', 'l']) {
-                    Hand::Left
-                } else {
-                    Hand::Right
-                };
-            }
             "S" | "N" | "L" => {
                 once(designation.group.is_some(), "engagement group")?;
                 designation.group = Some(match word {

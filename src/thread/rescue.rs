@@ -1,7 +1,8 @@
 //! Rescue geometry: what a retap to the next pattern takes away and leaves, and what is known of inserts.
 
+use super::basic::minor_span;
 use super::tables::cite::INSERT_PROPORTIONS;
-use super::{BasicDiameters, Designation, Hand, ThreadForm, ThreadSize};
+use super::{Designation, Hand, ThreadForm, ThreadSize};
 use crate::evidence::{Figure, Span};
 use crate::measure::settled_cmp;
 use crate::quantity::{Length, ShaftDiameter, in_mm, mm, to_mm};
@@ -129,19 +130,6 @@ pub fn retap(
         old_thread_left_max: left(least),
         wall_left,
         caution: "cannot be undone: ask the frame maker what wall must stay, and never recut a bonded or composite shell",
-    })
-}
-
-/// The span in which the basic minor diameter of a size can lie: a point for known forms.
-fn minor_span(size: &ThreadSize) -> (f64, f64) {
-    if let Ok(basic) = BasicDiameters::of(size) {
-        return (to_mm(basic.minor), to_mm(basic.minor));
-    }
-    let (d, p) = (to_mm(size.major()), size.pitch().to_mm());
-    let at = |form: ThreadForm| form.profile().map_or(d, |profile| d - profile.to_minor * p);
-    let all = [ThreadForm::IsoInch, ThreadForm::Bsc, ThreadForm::Whitworth].map(at);
-    all.iter().fold((d, 0.0), |(low, high), minor| {
-        (libm::fmin(low, *minor), libm::fmax(high, *minor))
     })
 }
 

@@ -3,7 +3,7 @@
 use serde::{Serialize, Serializer};
 
 fn settled(value: f64) -> f64 {
-    libm::round(value * 1e3) / 1e3 + 0.0
+    libm::round(value * 1e3) / 1e3
 }
 
 /// Three places: turns and percents are not known better.

@@ -1,8 +1,10 @@
 //! A thread size: form, nominal major diameter and pitch, inseparable.
 
+use core::cmp::Ordering;
 use core::fmt;
 
 use super::ThreadForm;
+use crate::measure::settled_cmp;
 use crate::quantity::{Length, Pitch, in_mm, mm, nanometres, settled_mm};
 use crate::{Error, ErrorKind};
 
@@ -93,6 +95,13 @@ impl ThreadSize {
         Ok(Self { form, major, pitch })
     }
 
+    /// Whether a thread of this size, worn or new, can have this pitch diameter: from two pitches below its major one up to it.
+    pub(super) fn can_have_pitch_diameter(&self, pitch_diameter: Length) -> bool {
+        let lowest = self.major - self.pitch.length() * 2.0;
+        settled_cmp(pitch_diameter, lowest) != Ordering::Less
+            && settled_cmp(pitch_diameter, self.major) != Ordering::Greater
+    }
+
     /// For generated tables, whose values are checked by the generator.
     pub(crate) const fn from_table(form: ThreadForm, major: Length, pitch: Pitch) -> Self {
         Self { form, major, pitch }
@@ -158,7 +167,8 @@ enum Inches {
 impl Inches {
     fn of(length: Length) -> Option<Self> {
         let nm = nanometres(length)?;
-        // 1/32 in = 793 750 nm and 1/1000 in = 25 400 nm, both exact.
+        // 1/32 in = 793 750 nm and 1/1000 in = 25 400 nm, both exact. No whole or half millimetre is in thousandths: the first
+        // they share is 2 1/2 in.
         if nm % 793_750 == 0 {
             let parts = nm / 793_750;
             let mut over = parts % 32;
@@ -173,8 +183,7 @@ impl Inches {
                 under,
             });
         }
-        // A whole millimetre size is never meant in thousandths.
-        (nm % 25_400 == 0 && nm % 500_000 != 0).then_some(Self::Thousandths(nm / 25_400))
+        (nm % 25_400 == 0).then_some(Self::Thousandths(nm / 25_400))
     }
 }
 

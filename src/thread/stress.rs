@@ -1,7 +1,7 @@
 //! The area that a screw breaks across.
 
 use super::{ThreadForm, ThreadSize};
-use crate::quantity::{Area, Length, ShaftDiameter, mm};
+use crate::quantity::{Area, Length, ShaftDiameter, in_mm, mm};
 use crate::{Error, ErrorKind};
 
 /// Two constants are in use for the area that a screw breaks across.
@@ -32,7 +32,7 @@ pub enum StressAreaRule {
 /// ```
 /// use framegauge::{mm, thread::{StressAreaRule, stress_area}};
 /// let area = stress_area(&"M10x1.5".parse().unwrap(), StressAreaRule::Iso898).unwrap();
-/// assert!((area / (mm(1.0) * mm(1.0))).value - 57.99 < 0.01);
+/// assert!(((area / (mm(1.0) * mm(1.0))).value - 57.99).abs() < 0.01);
 /// assert!(stress_area(&"M10x1.5".parse().unwrap(), StressAreaRule::FedStdH28).is_err());
 /// ```
 pub fn stress_area(size: &ThreadSize, rule: StressAreaRule) -> Result<Area, Error> {
@@ -58,7 +58,8 @@ pub fn stress_area(size: &ThreadSize, rule: StressAreaRule) -> Result<Area, Erro
 /// FED-STD-H28/2B. Sources disagree from which strength on it is to be used: one says 180 ksi, others 100 ksi.
 ///
 /// # Errors
-/// `NotFinite` and `OutOfRange` for a diameter that is none; `NotApplicable` for other forms.
+/// `NotFinite` and `OutOfRange` for a diameter that is none or that no thread of this size has; `NotApplicable` for other
+/// forms.
 ///
 /// ```
 /// use framegauge::{inch, thread::{StressAreaRule, high_strength_stress_area, stress_area}};
@@ -82,6 +83,15 @@ pub fn high_strength_stress_area(
     let least = ShaftDiameter::new(pitch_diameter_min)
         .map_err(|e| e.within("pitch diameter"))?
         .length();
+    if !size.can_have_pitch_diameter(least) {
+        return Err(Error::new(
+            ErrorKind::OutOfRange,
+            "pitch diameter",
+            in_mm(least),
+            alloc::format!("no {size} has this pitch diameter"),
+            "take the least of its limits; check the unit",
+        ));
+    }
     let radius = least / 2.0 - mm(0.162_38 * size.pitch().to_mm());
     Ok(radius * radius * core::f64::consts::PI)
 }

@@ -108,7 +108,7 @@ mod serial {
     use serde::{Serialize, Serializer, ser::SerializeStruct};
 
     fn places(value: f64, scale: f64) -> f64 {
-        libm::round(value * scale) / scale + 0.0
+        libm::round(value * scale) / scale
     }
 
     impl Serialize for ShearAreas {

@@ -2,7 +2,8 @@
 
 use alloc::vec::Vec;
 
-use super::{BasicDiameters, Member, ThreadForm, ThreadSize, limits_of_size, usual_class};
+use super::basic::minor_span;
+use super::{BasicDiameters, Member, ThreadSize, limits_of_size, usual_class};
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide};
 use crate::quantity::{mm, to_mm};
@@ -93,7 +94,8 @@ pub struct BoreCandidates {
 /// Which of the candidates a bore reading leaves possible. Minor diameters of neighbouring pitches overlap (M12 with 1.25,
 /// 1.5 and 1.75 mm), and an over-drilled hole reads like a finer pitch: only the pitch itself decides.
 ///
-/// A candidate is dropped when the reading is shown to lie outside its limits (ISO 14253-1, 95 %).
+/// A candidate is dropped when the reading is shown to lie outside its limits (ISO 14253-1, 95 %). Where no limits are known
+/// (BSC, Whitworth, unknown forms) a bore must lie between the minor diameter, of the deepest form it may have, and the major one.
 ///
 /// # Errors
 /// `Missing` for an empty list; as [`caliper_shows`] for a candidate without known limits.
@@ -121,16 +123,12 @@ pub fn candidates_by_bore(
     }
     let mut possible = Vec::new();
     for size in candidates {
-        let reads = if size.form() == ThreadForm::Unknown {
-            // Nothing is derived from an unknown form, so nothing can exclude it.
-            None
-        } else {
-            Some(caliper_shows(size, Member::Internal)?.reads)
+        let bores = match usual_class(size, Member::Internal) {
+            Some(_) => caliper_shows(size, Member::Internal)?.reads,
+            // Without known limits: from the deepest form it may have to a bore that leaves no thread at all.
+            None => Limits::between(mm(minor_span(size).0), size.major(), Grade::Derived)?,
         };
-        let excluded = reads.is_some_and(|limits| {
-            decide(bore, &limits, DecisionRule::default()).outcome == Outcome::NonconformityShown
-        });
-        if !excluded {
+        if decide(bore, &bores, DecisionRule::default()).outcome != Outcome::NonconformityShown {
             possible.push(*size);
         }
     }

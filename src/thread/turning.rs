@@ -52,16 +52,20 @@ impl Hand {
     /// assert!(Hand::from_mark("X").is_err());
     /// ```
     pub fn from_mark(mark: &str) -> Result<Self, Error> {
-        match mark.trim() {
-            "L" | "LH" | "l" | "lh" | "left" | "G" => Ok(Self::Left),
-            "R" | "RH" | "r" | "rh" | "right" | "D" => Ok(Self::Right),
-            other => Err(Error::new(
+        let mark = mark.trim();
+        let among = |all: &[&str]| all.iter().any(|word| word.eq_ignore_ascii_case(mark));
+        if among(&["L", "LH", "left", "G"]) {
+            Ok(Self::Left)
+        } else if among(&["R", "RH", "right", "D"]) {
+            Ok(Self::Right)
+        } else {
+            Err(Error::new(
                 ErrorKind::Text,
                 "mark",
-                other,
+                mark,
                 "no mark of a hand",
                 "L or R, LH or RH; on old French pedals G and D",
-            )),
+            ))
         }
     }
 }
@@ -126,7 +130,9 @@ impl Reason {
             Self::LittleTurningLoad => {
                 "hardly any turning load reaches this side, so the plain right-hand thread holds"
             }
-            Self::DriveTightens => "pedalling screws it on, so it needs no more than a firm hand",
+            Self::DriveTightens => {
+                "pedalling screws it on; back-pedalling unscrews a fixed sprocket, so that one needs its left-hand lockring"
+            }
             Self::LocksAnother => {
                 "the opposite hand to the sprocket's: when the sprocket backs out it drives the lockring tighter"
             }

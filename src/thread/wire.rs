@@ -2,7 +2,7 @@
 
 use super::ThreadSize;
 use super::form::Profile;
-use crate::measure::{Limits, Reading, settled_cmp};
+use crate::measure::{Limits, Reading};
 use crate::quantity::{Length, ShaftDiameter, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind, Grade};
 
@@ -93,26 +93,31 @@ impl ThreeWire {
     /// # Errors
     /// None for any size that can be made; the type is that of [`Limits::between`].
     pub fn usable_wires(&self) -> Result<Limits, Error> {
+        let (thinnest, thickest) = self.usable();
+        Limits::between(mm(thinnest), mm(thickest), Grade::Derived)
+    }
+
+    /// The thinnest and the thickest wire that can be used, in millimetres.
+    fn usable(&self) -> (f64, f64) {
         let standing_out = 2.0 * self.crest_height / (1.0 + 1.0 / self.sin_half);
         let on_the_flank = 2.0 * self.flank_end * self.sin_half / (self.cos_half * self.cos_half);
-        Limits::between(
-            mm(standing_out * self.pitch_mm),
-            mm(on_the_flank * self.pitch_mm),
-            Grade::Derived,
-        )
+        (standing_out * self.pitch_mm, on_the_flank * self.pitch_mm)
     }
 
     fn check_wire(&self, wire: Length) -> Result<f64, Error> {
         let wire = ShaftDiameter::new(wire)
             .map_err(|e| e.within("wire"))?
             .length();
-        let usable = self.usable_wires()?;
-        if !usable.admits(wire) {
+        if !self.usable_wires()?.admits(wire) {
+            let (thinnest, thickest) = self.usable();
             return Err(Error::new(
                 ErrorKind::OutOfRange,
                 "wire",
-                in_mm(wire),
-                alloc::format!("outside the usable range of {usable} for {}", self.size),
+                alloc::format!("{:.4}", in_mm(wire)),
+                alloc::format!(
+                    "outside the usable range of {thinnest:.4} to {thickest:.4} mm for {}",
+                    self.size
+                ),
                 alloc::format!("the best wire is {:.4}", in_mm(self.best_wire())),
             ));
         }
@@ -153,11 +158,7 @@ impl ThreeWire {
             .map_err(|e| e.within("over wires"))?
             .length();
         let pitch_diameter = over - mm(self.excess(wire));
-        let major = self.size.major();
-        let lowest = major - mm(2.0 * self.pitch_mm);
-        if settled_cmp(pitch_diameter, major) == core::cmp::Ordering::Greater
-            || settled_cmp(pitch_diameter, lowest) == core::cmp::Ordering::Less
-        {
+        if !self.size.can_have_pitch_diameter(pitch_diameter) {
             return Err(Error::new(
                 ErrorKind::Contradiction,
                 "over wires",

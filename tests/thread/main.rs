@@ -10,7 +10,9 @@
 mod basic;
 mod bearing;
 mod designation;
+mod forms;
 mod limits;
+mod mended;
 #[cfg(feature = "serde")]
 mod serial;
 mod sides;
