@@ -295,3 +295,15 @@ proptest! {
         }
     }
 }
+
+/// Zero has no sign: ISO 286-2, 40 H7 is +25/0 and 40 h6 is 0/-16 (JIS B 0401:1999 excerpts print both).
+#[test]
+fn deviations_as_printed() {
+    let printed = |class: &str| {
+        limit_deviations(mm(40.0), class.parse().unwrap())
+            .unwrap()
+            .to_string()
+    };
+    assert_eq!(printed("H7"), "+25/0 µm");
+    assert_eq!(printed("h6"), "0/-16 µm");
+}

@@ -99,3 +99,18 @@ fn a_hand_that_agrees_doubles_the_odds_nearly() {
     let after = odds(&ask(Kind::Shell, &[bore, ("hand_drive", "left")]));
     assert!((after / before - 1.98).abs() < 1e-9, "{after} {before}");
 }
+
+/// A size that is written with its unit names the post of that size and no other (the codes of the seatpost table).
+#[test]
+fn a_written_size_is_the_name_of_a_post() {
+    let with = |label: &str| {
+        ask(
+            Kind::Seatpost,
+            &[("outside_diameter", "27.20 +/- 0.01 mm"), ("label", label)],
+        )
+        .belief
+    };
+    assert_eq!(with("27.20 mm"), Some(Belief::Confirmed));
+    assert_eq!(with("27.0 mm"), Some(Belief::Contradicted));
+    assert_eq!(with("27.4 mm"), Some(Belief::Contradicted));
+}
