@@ -107,7 +107,7 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
 fn shape_finding(shape: &Shape, readings: &[PlacedReading]) -> Finding {
     let plain: Vec<Reading> = readings.iter().map(|p| p.reading).collect();
     let mut words = spread(&plain);
-    let worth_saying = |length: Length| absolute(length) >= mm(0.001);
+    let worth_saying = |length: Length| length.abs() >= mm(0.001);
     if let Some(oval) = shape.ovality().filter(|o| worth_saying(o.value())) {
         words.push_str(&format!(
             "; out of round by at least {}",
@@ -117,7 +117,7 @@ fn shape_finding(shape: &Shape, readings: &[PlacedReading]) -> Finding {
     if let Some(taper) = shape.taper().filter(|t| worth_saying(t.value())) {
         words.push_str(&format!(
             "; {} {} towards the bottom",
-            in_mm(absolute(taper.value())),
+            in_mm(taper.value().abs()),
             if taper.value() < mm(0.0) {
                 "narrower"
             } else {
@@ -129,10 +129,6 @@ fn shape_finding(shape: &Shape, readings: &[PlacedReading]) -> Finding {
         readings: crate::judge::extremes(&plain),
         ..Finding::stated("bore as found", words)
     }
-}
-
-fn absolute(length: Length) -> Length {
-    if length < mm(0.0) { -length } else { length }
 }
 
 fn outside_and_wall(tube: &SeatTubeSheet, report: &mut InterfaceReport) {

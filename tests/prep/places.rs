@@ -74,3 +74,37 @@ fn paint_comes_out_of_a_press_shell_first() {
     assert_eq!(axle.len(), 1, "{axle:?}");
     assert!(axle[0].contains("pitch"), "{axle:?}");
 }
+
+/// Which side of a shell stands further out is said only where the readings show it: 0.28 mm is the uncertainty of the
+/// difference of two readings of 0.2 mm.
+#[test]
+fn half_widths_lean_only_beyond_their_uncertainty() {
+    let halves = |drive: &str, other: &str| {
+        words_of(
+            &plan(&format!(
+                "format = 1\nframe = \"f\"\nmaterial = \"aluminium\"\n[shell]\nbelieved = \"bb386\"\nwidth = [\"86.5 mm +/- 0.02 mm\"]\nbore = [\"0 deg: 45.98 mm +/- 0.003 mm\", \"90 deg: 45.98 mm +/- 0.003 mm\"]\nhalf_drive = \"{drive} mm +/- 0.2 mm\"\nhalf_non_drive = \"{other} mm +/- 0.2 mm\"\n"
+            )),
+            Interface::Shell,
+        )
+    };
+    let words = halves("43.1", "43.3");
+    assert!(
+        words.contains("equally far from the middle plane"),
+        "{words}"
+    );
+    let words = halves("43.3", "43.1");
+    assert!(
+        words.contains("equally far from the middle plane"),
+        "{words}"
+    );
+    let words = halves("43.4", "43.0");
+    assert!(
+        words.contains("0.400 mm further out on the drive side"),
+        "{words}"
+    );
+    let words = halves("43.0", "43.4");
+    assert!(
+        words.contains("0.400 mm further out on the non-drive side"),
+        "{words}"
+    );
+}

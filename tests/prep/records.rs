@@ -25,6 +25,12 @@ fn a_second_pass_is_judged_by_its_own_readings() {
         "after = [\"0 deg: 0.30 mm\", \"72 deg: 0.26 mm\", \"144 deg: 0.22 mm\", \"216 deg: 0.23 mm\", \"288 deg: 0.28 mm\"]\n",
     );
     assert!(words_of(&grown, Interface::Shell).contains("higher than before"));
+    // One place 0.020 mm higher, within twice the 0.014 mm of the difference: scatter, not another datum.
+    let scattered = face(
+        "after = [\"0 deg: 0.000 mm\", \"72 deg: 0.000 mm\", \"144 deg: 0.040 mm\", \"216 deg: 0.000 mm\", \"288 deg: 0.000 mm\"]\n",
+    );
+    let words = words_of(&scattered, Interface::Shell);
+    assert!(words.contains("removed -0.020 mm to 0.100 mm"), "{words}");
 }
 
 fn job(text: &str) -> Record {
