@@ -1,7 +1,7 @@
 //! A guard against change, no evidence: what the face room answers to invented, lopsided surveys, as it was read through
 //! once and found in order. Where a figure should be is said by `face_planes`, `face_oracle` and `face_survey`.
 //!
-//! `UPDATE_GUARD=1 cargo test --test face_guard` rewrites the files: read the difference before committing it.
+//! `UPDATE_PINNED=1 cargo test --test face_guard` rewrites the files: read the difference before committing it.
 #![cfg(feature = "serde")]
 #![allow(
     clippy::unwrap_used,
@@ -23,7 +23,7 @@ mod shares;
 use framegauge::face::*;
 use framegauge::measure::{DecisionRule, Limits, Reading};
 use framegauge::{Grade, Length, Radius, deg, mm, to_mm};
-use guard_support::{Page, check, flat};
+use guard_support::{Page, flat, same_as_committed};
 
 fn radius(v: f64) -> Radius {
     Radius::new(mm(v)).unwrap()

@@ -20,14 +20,14 @@ fn faces_and_mounts_are_drawn() {
         ("face_guard/two_circles.svg", 1, 0.05, &limits),
         ("face_guard/one_side.svg", 4, 0.012, &Allowance::default()),
     ] {
-        check(file, &rings[index].1.drawing(mm(depth), allowance).unwrap());
+        same_as_committed(file, &rings[index].1.drawing(mm(depth), allowance).unwrap());
     }
     let mounts = super::pads::mounts();
-    check(
+    same_as_committed(
         "face_guard/posts.svg",
         &mounts[0].1.drawing(mm(0.06), &limits).unwrap(),
     );
-    check(
+    same_as_committed(
         "face_guard/flat_mount.svg",
         &mounts[1].1.drawing(mm(0.0), &Allowance::default()).unwrap(),
     );
@@ -37,7 +37,7 @@ fn faces_and_mounts_are_drawn() {
         (125.0, 18.0, 0.0, 0.002),
         (230.0, 18.0, 0.0, 0.002),
     ]);
-    check(
+    same_as_committed(
         "face_guard/level.svg",
         &level.drawing(mm(0.0), &Allowance::default()).unwrap(),
     );

@@ -2,7 +2,7 @@
 //! through once. Where a figure should be is said by `fit_iso286`, `fit_press`, `fit_lengths`, `fit_between` and
 //! `face_measure`.
 //!
-//! `UPDATE_GUARD=1 cargo test --test fit_guard` rewrites the files: read the difference before committing it.
+//! `UPDATE_PINNED=1 cargo test --test fit_guard` rewrites the files: read the difference before committing it.
 #![cfg(feature = "serde")]
 #![allow(
     clippy::unwrap_used,

@@ -1,10 +1,12 @@
 //! Answers as readable lines, compared with a committed file: a guard against change, no evidence.
 //!
-//! `UPDATE_GUARD=1 cargo test --test face_guard --test fit_guard` rewrites the files: read the difference first.
+//! `UPDATE_PINNED=1 cargo test --test face_guard --test fit_guard` rewrites the files: read the difference first.
 #![allow(dead_code, reason = "each test file uses a part")]
 
-use std::path::Path;
+#[path = "../committed/mod.rs"]
+mod committed;
 
+pub use committed::same_as_committed;
 use serde_json::Value;
 
 /// One line of what serializes: `name { field value, field value }`, lists in square brackets.
@@ -30,7 +32,7 @@ pub struct Page(String);
 impl Page {
     pub fn new() -> Self {
         Self(
-            "# A guard against change, no evidence. Everything measured is invented. Rewritten by UPDATE_GUARD=1.\n"
+            "# A guard against change, no evidence. Everything measured is invented. Rewritten by UPDATE_PINNED=1.\n"
                 .into(),
         )
     }
@@ -77,22 +79,6 @@ impl Page {
         }
     }
     pub fn check(self, name: &str) {
-        check(name, &self.0);
+        same_as_committed(name, &self.0);
     }
-}
-
-/// Compares with the committed file, or rewrites it.
-pub fn check(name: &str, text: &str) {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR"))
-        .join("tests")
-        .join(name);
-    if std::env::var_os("UPDATE_GUARD").is_some() {
-        std::fs::write(&path, text).unwrap();
-        return;
-    }
-    let committed = std::fs::read_to_string(&path).unwrap_or_default();
-    for (number, (is, was)) in text.lines().zip(committed.lines()).enumerate() {
-        assert_eq!(is, was, "{name}, line {}", number + 1);
-    }
-    assert!(text == committed, "{name} is longer or shorter than it was");
 }

@@ -1,7 +1,7 @@
 //! Whole verdicts: invented interfaces, each with the outcome that is expected of it and why, and everything else that is
 //! said of it (owner, grade, limits, readings, sources, numbers, what to measure next) held in a file beside.
 //!
-//! The outcome and its reason are written by hand in the `*.rs` files. `UPDATE_JUDGED=1 cargo test --test judge` rewrites
+//! The outcome and its reason are written by hand in the `*.rs` files. `UPDATE_PINNED=1 cargo test --test judge` rewrites
 //! the `*.txt` files: read the difference as the mechanic would before committing it.
 //!
 //! All sizes are invented. Reasons name the figure that decides: a table row of `data/` by its code (its source stands in the
@@ -18,6 +18,8 @@
 mod alignment;
 mod brakes;
 mod claims;
+#[path = "../committed/mod.rs"]
+mod committed;
 mod felt;
 mod findings;
 mod fits;

@@ -1,48 +1,14 @@
 //! A verdict with everything it carries, as text.
 
 use std::fmt::Write as _;
-use std::path::Path;
 
 use framegauge::judge::{Finding, Number, Verdict};
 
 use super::Case;
 
 pub fn same_as_committed(name: &str, cases: &[Case]) {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("tests/judge/{name}.txt"));
     let text = cases.iter().map(block).collect::<Vec<_>>().join("\n");
-    if std::env::var_os("UPDATE_JUDGED").is_some() {
-        std::fs::write(&path, &text).unwrap();
-        return;
-    }
-    let committed = std::fs::read_to_string(&path).unwrap_or_default();
-    if let Some(at) = first_difference(&committed, &text) {
-        panic!("tests/judge/{name}.txt, {at}");
-    }
-}
-
-/// Where two texts part, with the case it lies in.
-fn first_difference(committed: &str, now: &str) -> Option<String> {
-    let mut case = "";
-    let (mut old, mut new) = (committed.lines(), now.lines());
-    let mut line = 0;
-    loop {
-        line += 1;
-        let (a, b) = (old.next(), new.next());
-        if let Some(title) = b.and_then(|b| b.strip_prefix("== ")) {
-            case = title;
-        }
-        match (a, b) {
-            (None, None) => return None,
-            (a, b) if a == b => {}
-            (a, b) => {
-                return Some(format!(
-                    "line {line}, \"{case}\"\n  committed: {}\n  now:       {}",
-                    a.unwrap_or("(end)"),
-                    b.unwrap_or("(end)")
-                ));
-            }
-        }
-    }
+    crate::committed::same_as_committed(&format!("judge/{name}.txt"), &text);
 }
 
 fn block(case: &Case) -> String {

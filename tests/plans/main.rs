@@ -1,7 +1,7 @@
 //! Plans of small invented sheets, one branch each: which steps have to be there and which must not, by hand and with the
 //! reason; the plan as it is read at the bench stands in the `*.txt` files beside.
 //!
-//! `UPDATE_PLANS=1 cargo test --test plans` rewrites these: read the difference as the mechanic would before committing it.
+//! `UPDATE_PINNED=1 cargo test --test plans` rewrites these: read the difference as the mechanic would before committing it.
 #![cfg(feature = "serde")]
 #![allow(
     clippy::unwrap_used,
@@ -11,13 +11,13 @@
 )]
 
 mod brakes;
+#[path = "../committed/mod.rs"]
+mod committed;
 mod fork;
 mod head;
 mod seat;
 mod shell;
 mod threads;
-
-use std::path::Path;
 
 use framegauge::prep::{Operation, WrittenSheet, prepare};
 
@@ -56,18 +56,5 @@ fn hold(name: &str, cases: &[Case]) {
         }
         text.push_str(&format!("== {title}\n   {because}\n{plan}\n"));
     }
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("tests/plans/{name}.txt"));
-    if std::env::var_os("UPDATE_PLANS").is_some() {
-        std::fs::write(&path, &text).unwrap();
-        return;
-    }
-    let committed = std::fs::read_to_string(&path).unwrap_or_default();
-    for (index, (old, new)) in committed.lines().zip(text.lines()).enumerate() {
-        assert_eq!(old, new, "{name}.txt, line {}", index + 1);
-    }
-    assert_eq!(
-        committed.len(),
-        text.len(),
-        "{name}.txt is longer or shorter"
-    );
+    committed::same_as_committed(&format!("plans/{name}.txt"), &text);
 }

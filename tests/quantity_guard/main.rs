@@ -1,13 +1,16 @@
 //! A guard against change, no evidence: how quantities are read, refused and printed, as it was read through once and found
 //! in order. What they must be is said by `ground`.
 //!
-//! `UPDATE_QUANTITY_GUARD=1 cargo test --test quantity_guard` rewrites the file: read the difference before committing it.
+//! `UPDATE_PINNED=1 cargo test --test quantity_guard` rewrites the file: read the difference before committing it.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
     clippy::panic,
     clippy::indexing_slicing
 )]
+
+#[path = "../committed/mod.rs"]
+mod committed;
 
 use framegauge::*;
 
@@ -97,9 +100,8 @@ fn one<Q: Printed>(text: &mut String, texts: &[&str]) {
 
 #[test]
 fn quantities() {
-    let mut text = String::from(
-        "# A guard against change, no evidence. Rewritten by UPDATE_QUANTITY_GUARD=1.\n",
-    );
+    let mut text =
+        String::from("# A guard against change, no evidence. Rewritten by UPDATE_PINNED=1.\n");
     length_of_tests(&mut text);
     one::<Angle>(
         &mut text,
@@ -228,17 +230,5 @@ fn quantities() {
         Interference::between(bore, shaft),
         Interference::between(bore, shaft).as_clearance()
     );
-    let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR"))
-        .join("tests/quantity_guard/quantities.txt");
-    if std::env::var_os("UPDATE_QUANTITY_GUARD").is_some() {
-        std::fs::write(&path, &text).unwrap();
-    }
-    let committed = std::fs::read_to_string(&path).unwrap_or_default();
-    for (at, (is, was)) in text.lines().zip(committed.lines()).enumerate() {
-        assert_eq!(is, was, "line {}", at + 1);
-    }
-    assert!(
-        text == committed,
-        "the file is longer or shorter than it was"
-    );
+    committed::same_as_committed("quantity_guard/quantities.txt", &text);
 }

@@ -1,7 +1,7 @@
 //! What is left to do for a damaged thread or bore: every step, how it stands and why, on a limit and a micrometre beside.
 //!
 //! How the steps of interest stand is written by hand, with the reason; everything else that is said of them is held in the
-//! `*.txt` files beside. `UPDATE_RESCUED=1 cargo test --test rescue` rewrites these: read the difference as the mechanic
+//! `*.txt` files beside. `UPDATE_PINNED=1 cargo test --test rescue` rewrites these: read the difference as the mechanic
 //! would before committing it. All sizes are invented; reasons name a table row, arithmetic, or common practice.
 #![allow(
     clippy::unwrap_used,
@@ -11,12 +11,13 @@
 )]
 
 mod bores;
+#[path = "../committed/mod.rs"]
+mod committed;
 mod sizes;
 mod symptoms;
 mod threads;
 
 use std::fmt::Write as _;
-use std::path::Path;
 
 use framegauge::judge::Number;
 use framegauge::measure::Reading;
@@ -74,7 +75,7 @@ fn hold(name: &str, cases: &[Case]) {
         }
         text.push('\n');
     }
-    same_as_committed(name, &text);
+    committed::same_as_committed(&format!("rescue/{name}.txt"), &text);
 }
 
 fn say(text: &mut String, option: &RescueOption) {
@@ -109,21 +110,4 @@ fn say(text: &mut String, option: &RescueOption) {
     for source in &option.sources {
         writeln!(text, "    from {} @ {}", source.source().id, source.at()).unwrap();
     }
-}
-
-fn same_as_committed(name: &str, text: &str) {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("tests/rescue/{name}.txt"));
-    if std::env::var_os("UPDATE_RESCUED").is_some() {
-        std::fs::write(&path, text).unwrap();
-        return;
-    }
-    let committed = std::fs::read_to_string(&path).unwrap_or_default();
-    for (index, (old, new)) in committed.lines().zip(text.lines()).enumerate() {
-        assert_eq!(old, new, "{name}.txt, line {}", index + 1);
-    }
-    assert_eq!(
-        committed.len(),
-        text.len(),
-        "{name}.txt is longer or shorter"
-    );
 }

@@ -3,7 +3,7 @@
 use framegauge::measure::Outcome;
 use framegauge::rescue::{Symptom, diagnose};
 
-use super::same_as_committed;
+use super::committed::same_as_committed;
 
 #[test]
 fn every_symptom() {
@@ -34,5 +34,5 @@ fn every_symptom() {
         }
         text.push('\n');
     }
-    same_as_committed("symptoms", &text);
+    same_as_committed("rescue/symptoms.txt", &text);
 }

@@ -1,7 +1,7 @@
 //! A guard against change, no evidence: what the thread room answers to a sweep of sizes, classes, pairs and findings, as it
 //! was read through once and found in order. Where a figure should be is said by `thread`.
 //!
-//! `UPDATE_THREAD_GUARD=1 cargo test --test thread_guard` rewrites the files: read the difference before committing it.
+//! `UPDATE_PINNED=1 cargo test --test thread_guard` rewrites the files: read the difference before committing it.
 #![cfg(feature = "serde")]
 #![allow(
     clippy::unwrap_used,
@@ -11,6 +11,8 @@
 )]
 
 mod answers;
+#[path = "../committed/mod.rs"]
+mod committed;
 mod hands;
 mod limits;
 mod names;
@@ -18,8 +20,6 @@ mod pairs;
 mod refused;
 mod strength;
 mod strength_refused;
-
-use std::path::Path;
 
 use framegauge::thread::{Designation, ThreadSize};
 use framegauge::{Error, Length, to_mm};
@@ -58,7 +58,7 @@ struct Page(String);
 
 impl Page {
     fn new() -> Self {
-        Self("# A guard against change, no evidence. Rewritten by UPDATE_THREAD_GUARD=1.\n".into())
+        Self("# A guard against change, no evidence. Rewritten by UPDATE_PINNED=1.\n".into())
     }
     fn title(&mut self, words: &str) {
         self.0.push_str(&format!("\n== {words}\n"));
@@ -74,20 +74,6 @@ impl Page {
     }
     /// Compares with the committed file, or rewrites it.
     fn check(self, name: &str) {
-        let path = Path::new(env!("CARGO_MANIFEST_DIR"))
-            .join("tests/thread_guard")
-            .join(name);
-        if std::env::var_os("UPDATE_THREAD_GUARD").is_some() {
-            std::fs::write(&path, &self.0).unwrap();
-            return;
-        }
-        let committed = std::fs::read_to_string(&path).unwrap_or_default();
-        for (at, (is, was)) in self.0.lines().zip(committed.lines()).enumerate() {
-            assert_eq!(is, was, "{name}, line {}", at + 1);
-        }
-        assert!(
-            self.0 == committed,
-            "{name} is longer or shorter than it was"
-        );
+        committed::same_as_committed(&format!("thread_guard/{name}"), &self.0);
     }
 }
