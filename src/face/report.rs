@@ -57,3 +57,22 @@ pub(crate) mod form {
         value
     }
 }
+
+#[cfg(all(test, feature = "serde"))]
+mod tests {
+    use super::form::{degrees, share};
+    use crate::quantity::deg;
+
+    /// What is rounded to nothing has no sign: `-0.0` in an answer reads like a lean to the other side.
+    #[test]
+    fn nothing_has_no_sign() {
+        for little in [0.0, -0.0, -1e-9] {
+            assert!(degrees(&deg(little)).is_sign_positive(), "{little} deg");
+            assert!(share(&little).is_sign_positive(), "{little}");
+        }
+        assert_eq!(
+            (degrees(&deg(-0.00016)), share(&-0.0000016)),
+            (-0.0002, -0.000002)
+        );
+    }
+}
