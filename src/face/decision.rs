@@ -316,14 +316,9 @@ impl RingSurvey {
         let spare = left.less(&needed);
         match decide(&spare, &at_zero, rule).outcome {
             Outcome::ConformityShown => {
-                // The uncertainty of the survey must not carry the cut past what the limit allows for certain.
-                let sure = left.value() - left.expanded_uncertainty();
-                let wished = needed.value() + needed.expanded_uncertainty();
-                let capped = if wished < sure { wished } else { sure };
-                let depth = needed.value();
                 Ok(FacingStep::OnePass {
-                    depth,
-                    up_to: if capped > depth { capped } else { depth },
+                    depth: needed.value(),
+                    up_to: deepest(&needed, left),
                     limit: limit.clone(),
                 })
             }
@@ -360,6 +355,19 @@ impl RingSurvey {
         }
         let more = super::sampling::recommended_probes(self.points.len());
         format!("the face again: {more} probes all round, each read twice and pooled").into()
+    }
+}
+
+/// How deep a pass may go at most: what is needed with its uncertainty, but the uncertainty of the survey must not carry the
+/// cut past what the limit allows for certain.
+pub(crate) fn deepest(needed: &Reading, left: &Reading) -> Length {
+    let sure = left.value() - left.expanded_uncertainty();
+    let wished = needed.value() + needed.expanded_uncertainty();
+    let capped = if wished < sure { wished } else { sure };
+    if capped > needed.value() {
+        capped
+    } else {
+        needed.value()
     }
 }
 

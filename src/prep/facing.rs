@@ -11,6 +11,7 @@ use super::sheet::{Coating, Face, MakerLimit};
 use crate::evidence::{Citation, Grade};
 use crate::face::{
     Allowance, Annulus, Clock, CutLimit, FacingGoal, FacingStep, LimitKind, Probe, RingSurvey,
+    deepest,
 };
 use crate::judge::Finding;
 use crate::measure::{Limits, Outcome, Reading, decide, settled_below};
@@ -263,7 +264,7 @@ fn paint_step(
     match decide(&left.less(needed), &zero, draft.rule).outcome {
         Outcome::ConformityShown => FacingStep::OnePass {
             depth: needed.value(),
-            up_to: needed.value() + needed.expanded_uncertainty(),
+            up_to: deepest(needed, &left),
             limit: limit.clone(),
         },
         Outcome::NonconformityShown => {

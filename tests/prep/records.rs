@@ -166,3 +166,24 @@ fn what_was_cut_too_far_is_not_done() {
     let (state, words) = progress(&job(&face), Interface::Shell);
     assert_eq!(state, Progress::Stopped, "{words}");
 }
+
+/// A pass that waits for nothing never goes past what the limit leaves for certain: half of what the shell is wider than
+/// 67.2 mm (the half-axle window of an Italian crank maker), less half the uncertainty of the width.
+#[test]
+fn the_deepest_pass_stays_within_the_limit() {
+    let mut capped = 0;
+    for thousandths in 180..300 {
+        let width = 67.2 + f64::from(thousandths) / 1000.0;
+        let plan = plan(&format!(
+            "format = 1\nframe = \"f\"\nmaterial = \"steel\"\n[instruments]\nheight = \"dial_indicator\"\n[shell]\nbelieved = \"bsc\"\npitch = \"24 tpi\"\nwindow = \"bsc_half_axle_68\"\nwidth = [\"{width:.3} mm +/- 0.02 mm\"]\n[shell.drive]\nminor = [\"33.75 mm +/- 0.05 mm\"]\nstate = \"sound\"\ngo = \"passed\"\n[shell.non_drive]\nstate = \"sound\"\ngo = \"passed\"\n[shell.drive.face]\ncoating = \"painted\"\ninner_radius = \"17.6 mm\"\nouter_radius = \"20.5 mm\"\nprobe_radius = \"19.5 mm\"\nprobes = [\"0 deg: 0.10 mm\", \"72 deg: 0.06 mm\", \"144 deg: 0.02 mm\", \"216 deg: 0.03 mm\", \"288 deg: 0.08 mm\"]\n"
+        ));
+        let sure = (width - 67.2) / 2.0 - 0.010;
+        let free = plan.steps.iter().filter(|s| s.waits_for.is_empty());
+        for amount in free.filter_map(|s| s.amount.as_ref()) {
+            let most = framegauge::to_mm(amount.most);
+            assert!(most <= sure + 1e-9, "{most} of {sure}");
+            capped += usize::from((most - sure).abs() < 1e-9);
+        }
+    }
+    assert!(capped > 0, "no sheet came near the limit");
+}
