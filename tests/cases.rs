@@ -47,6 +47,7 @@ mod rules {
     use framegauge::thread::{Gauging, Member, Side};
     use framegauge::{ErrorKind, ShaftDiameter, inch, mm};
     use proptest::prelude::*;
+    use strum::IntoEnumIterator;
 
     fn read(value: f64, expanded: f64) -> Reading {
         Reading::expanded(mm(value), mm(expanded)).unwrap()
@@ -133,18 +134,7 @@ mod rules {
 
     #[test]
     fn every_symptom_is_undecided_and_cuts_last() {
-        for symptom in [
-            Symptom::JamsAfterTurns,
-            Symptom::LooseThread,
-            Symptom::WillNotUnscrew,
-            Symptom::PressedPartLoose,
-            Symptom::RunsRough,
-            Symptom::SpindleBinds,
-            Symptom::PostMisfits,
-            Symptom::OneSidedWear,
-            Symptom::RotorRubs,
-            Symptom::Rocks,
-        ] {
+        for symptom in Symptom::iter() {
             let found = diagnose(symptom);
             assert_eq!(found.outcome, Outcome::Undecided);
             assert!(

@@ -197,7 +197,7 @@ impl MinimumZone {
     /// run-out over 40 mm the two differ by 8 parts in 100 000.
     ///
     /// ```
-    /// # use framegauge::{face::*, in_mm, mm, to_mm};
+    /// # use framegauge::{face::*, in_mm, mm};
     /// # let p = |x, y, z| Point::new(mm(x), mm(y), mm(z)).unwrap();
     /// // A 3-4-5 slope: the wavy square rises 3 in 4 towards 3 o'clock, so square to it everything is 4/5.
     /// let found = minimum_zone(&[p(4.0, 4.0, 3.1), p(4.0, -4.0, 2.9), p(-4.0, -4.0, -2.9), p(-4.0, 4.0, -3.1)]).unwrap();

@@ -12,7 +12,8 @@ use crate::measure::{Limits, Outcome, Reading, settled_cmp};
 use crate::quantity::{Length, Pitch, in_mm, mm, to_mm};
 use crate::standard::{Row, Seatpost};
 use crate::thread::{
-    BasicDiameters, Member, Series, ThreadForm, ThreadSize, limits_of_size, series, usual_class,
+    BasicDiameters, Member, Series, ThreadForm, ThreadSize, limits_of_size, pitch_in_series,
+    series, usual_class,
 };
 
 /// A claimed rule of "so much per inch of diameter", worked out for a size and laid beside what is really used.
@@ -259,7 +260,7 @@ pub fn series_pitches(major: Length, coarse: Pitch, fine: Pitch) -> Result<Verdi
         ("fine", fine, Series::Fine),
     ] {
         let size = ThreadSize::new(ThreadForm::Unified, major, pitch)?;
-        let listed = listed_pitch(major, wanted);
+        let listed = pitch_in_series(major, wanted);
         let right = listed.map(|l| settled_cmp(l.length(), pitch.length()).is_eq());
         let words = match (listed, right) {
             (Some(_), Some(true)) => format!("{pitch} is the {wanted} pitch of this size"),
@@ -298,16 +299,6 @@ pub fn series_pitches(major: Length, coarse: Pitch, fine: Pitch) -> Result<Verdi
             "one wrong row is rarely alone: a fix of the row is no fix of the column",
             "another published table",
         )))
-}
-
-/// The pitch that this series has for this size, if the table lists one. Listed sizes have 4 to 80 threads to the inch.
-fn listed_pitch(major: Length, wanted: Series) -> Option<Pitch> {
-    (4..=80)
-        .filter_map(|threads| Pitch::tpi(threads).ok())
-        .find(|pitch| {
-            ThreadSize::new(ThreadForm::Unified, major, *pitch)
-                .is_ok_and(|size| series(&size) == Some(wanted))
-        })
 }
 
 /// A diameter from a tape round the part: circumference / π, and which posts of the series that leaves open.

@@ -232,7 +232,7 @@ pub fn gauged_thread(
             "dirt, paint, a crossed start and a wrong pitch feel alike",
         ));
         sentence.push_str(
-            " Jamming alone is no verdict: clean, chase with the right hand, then gauge.",
+            " Jamming alone is no verdict: clean, chase with a chaser of the same pitch and hand, then gauge.",
         );
     }
     if signs.takes_part_by_hand
@@ -279,7 +279,7 @@ fn gauge_next(gauging: Option<&Gauging>, found: Option<&GaugingVerdict>) -> Next
                 )
             } else if found.chasing_may_help {
                 NextStep::new(
-                    "GO, NOT GO and bore again, once it is cleaned and chased with the right hand",
+                    "GO, NOT GO and bore again, once it is cleaned and chased with a chaser of the same pitch and hand",
                     "dirt and paint stop a gauge as too little cutting does",
                     "chaser, GO and NOT GO plug",
                 )

@@ -120,9 +120,9 @@ pub fn diagnose(symptom: Symptom) -> Diagnosis {
                     "leaf, lamp",
                 ),
                 check(
-                    "chase from the sound end, with the right hand",
+                    "chase from the sound end",
                     "takes paint and burrs out, follows the old helix",
-                    "chaser of the thread's own size",
+                    "chaser of the thread's own size and hand",
                 ),
                 check(
                     "gauge: GO through, NOT GO at both ends",

@@ -9,7 +9,7 @@ use crate::measure::settled_cmp;
 use crate::quantity::{in_mm, mm, to_mm};
 use crate::standard::{Row, Shell, find};
 use crate::thread::{
-    BasicDiameters, Designation, Mates, Retap, ShellThreads, insert_sizes, mismatch, retap,
+    Designation, Mates, Retap, ShellThreads, insert_sizes, minor_span, mismatch, retap,
 };
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -78,7 +78,7 @@ impl ThreadRescue {
     }
 
     fn retap(&self, target: &Designation, cut: &Retap) -> (RescueOption, Option<ShellThreads>) {
-        let height = (to_mm(cut.to.major()) - least_minor(&cut.to)) / 2.0;
+        let height = (to_mm(cut.to.major()) - minor_span(&cut.to).0) / 2.0;
         let share = to_mm(cut.old_thread_left_max) / height;
         let same_helix = settled_cmp(
             self.thread.size.pitch().length(),
@@ -274,17 +274,6 @@ impl ThreadRescue {
         option.why = why;
         Ok(option.needing(ask_maker()))
     }
-}
-
-/// The smallest basic minor diameter that this size can have, in millimetres.
-fn least_minor(size: &crate::thread::ThreadSize) -> f64 {
-    BasicDiameters::of(size).map_or_else(
-        |_| {
-            // The sharpest cycle form is the deepest.
-            to_mm(size.major()) - 1.280_655 * size.pitch().to_mm()
-        },
-        |basic| to_mm(basic.minor),
-    )
 }
 
 pub(super) fn clamp_in() -> RescueOption {

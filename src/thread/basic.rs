@@ -89,7 +89,7 @@ pub(super) fn pitch_diameter_span(size: &ThreadSize) -> (f64, f64) {
 }
 
 /// The span in which the minor diameter of a size can lie, in millimetres: a point for known forms.
-pub(super) fn minor_span(size: &ThreadSize) -> (f64, f64) {
+pub(crate) fn minor_span(size: &ThreadSize) -> (f64, f64) {
     span(size, |basic| basic.minor, |p| p.to_minor)
 }
 

@@ -270,9 +270,9 @@ pub fn judge_gauging(member: Member, found: &Gauging) -> Result<GaugingVerdict, 
     } else if worn {
         "chasing cannot bring metal back: see what flank engagement is left, or replace the part"
     } else if blocked && hole {
-        "clean first, then chase with a tap of the same pitch and hand, then run GO, NOT GO and the bore check again"
+        "clean first, then chase with a chaser of the same pitch and hand, then run GO, NOT GO and the bore check again"
     } else if blocked {
-        "clean first, then chase with a die of the same pitch and hand, then run GO, NOT GO and the crest check again"
+        "clean first, then chase with a chasing die of the same pitch and hand, then run GO, NOT GO and the crest check again"
     } else if found.go_passes.is_none() {
         "run the threaded GO gauge through by hand"
     } else if found.not_go_turns.is_none() {

@@ -8,7 +8,7 @@ use super::{
 };
 use crate::evidence::{Evidence, Grade};
 use crate::measure::{Bound, Limits};
-use crate::quantity::{Length, in_mm, inch, to_mm, um};
+use crate::quantity::{Length, Pitch, in_mm, inch, to_mm, um};
 use crate::{Error, ErrorKind};
 
 /// Limits of size of one member of a thread.
@@ -283,16 +283,29 @@ fn iso_limits(
     })
 }
 
-/// Basic diameter in ten-thousandths of an inch, and threads per inch.
+/// Basic diameter in inches and in ten-thousandths of one, as the lists of series name it, and threads per inch.
 fn unified_key(size: &ThreadSize) -> Option<(f64, u32, u16)> {
     let inches = to_mm(size.major()) / 25.4;
-    #[expect(
-        clippy::cast_possible_truncation,
-        clippy::cast_sign_loss,
-        reason = "below 12 in, checked when the size was made"
-    )]
-    let key = libm::round(inches * 1e4) as u32;
-    Some((inches, key, size.pitch().threads_per_inch()?))
+    Some((
+        inches,
+        ten_thousandths(inches),
+        size.pitch().threads_per_inch()?,
+    ))
+}
+
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a cast of floats saturates, and no list holds such a size"
+)]
+fn ten_thousandths(inches: f64) -> u32 {
+    libm::round(inches * 1e4) as u32
+}
+
+/// The pitch that a series has at this diameter, where the lists hold it.
+pub(crate) fn pitch_in_series(major: Length, series: Series) -> Option<Pitch> {
+    let tpi = unified::tpi_in(series, ten_thousandths(to_mm(major) / 25.4))?;
+    Pitch::tpi(tpi).ok()
 }
 
 /// The series of a Unified size; `None` for other forms.

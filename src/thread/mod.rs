@@ -34,6 +34,7 @@ mod unified;
 mod wire;
 
 pub use basic::BasicDiameters;
+pub(crate) use basic::minor_span;
 pub use class::{IsoClass, Member, Position, ToleranceClass, UnifiedClass};
 pub use designation::Designation;
 pub use drift::{PitchDrift, VISIBLE_DRIFT};
@@ -46,6 +47,7 @@ pub use gauge::{
 };
 pub use group::{Engagement, EngagementGroup, engagement_group};
 pub use hand::{Hand, Side, Turn};
+pub(crate) use limits::pitch_in_series;
 pub use limits::{ThreadLimits, limits_of_size, series, usual_class};
 pub use mate::{Grounds, Mates, Mismatch, mismatch};
 pub use pattern::{HandPattern, SideHand, hand_pattern, hand_patterns};

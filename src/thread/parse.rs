@@ -3,7 +3,7 @@
 use super::cursor::{Cursor, not_a_designation, refuse};
 use super::{
     Designation, EngagementGroup, Hand, Series, ThreadForm, ThreadSize, ToleranceClass, iso965,
-    unified,
+    pitch_in_series,
 };
 use crate::quantity::{Length, Pitch, mm};
 use crate::{Error, ErrorKind};
@@ -286,14 +286,8 @@ fn check_series(text: &str, size: &ThreadSize, stated: Series) -> Result<(), Err
     if found == stated {
         return Ok(());
     }
-    #[expect(
-        clippy::cast_possible_truncation,
-        clippy::cast_sign_loss,
-        reason = "below 300 mm"
-    )]
-    let key = (crate::quantity::to_mm(size.major()) / 25.4 * 1e4 + 0.5) as u32;
-    let remedy = match unified::tpi_in(stated, key) {
-        Some(tpi) => alloc::format!("{stated} has {tpi} threads per inch at this diameter"),
+    let remedy = match pitch_in_series(size.major(), stated) {
+        Some(pitch) => alloc::format!("{stated} has {pitch} at this diameter"),
         // `UN` for a size outside the named series.
         None => alloc::format!("check the size, or write `{found}`"),
     };

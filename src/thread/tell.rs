@@ -98,7 +98,7 @@ pub struct BoreCandidates {
 /// (BSC, Whitworth, unknown forms) a bore must lie between the minor diameter, of the deepest form it may have, and the major one.
 ///
 /// # Errors
-/// `Missing` for an empty list; as [`caliper_shows`] for a candidate without known limits.
+/// `Missing` for an empty list.
 ///
 /// ```
 /// use framegauge::{measure::Reading, thread::{ThreadSize, candidates_by_bore}};

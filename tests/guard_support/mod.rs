@@ -40,7 +40,7 @@ impl Page {
         self.0.push_str(&format!("\n== {words}\n"));
     }
     pub fn line(&mut self, words: &str) {
-        self.0.push_str(words);
+        self.0.push_str(words.trim_end());
         self.0.push('\n');
     }
     /// Every field on a line of its own; one that grows too long is split once more.

@@ -3,23 +3,14 @@
 use framegauge::measure::Outcome;
 use framegauge::rescue::{Symptom, diagnose};
 
+use strum::IntoEnumIterator;
+
 use super::committed::same_as_committed;
 
 #[test]
 fn every_symptom() {
     let mut text = String::new();
-    for symptom in [
-        Symptom::JamsAfterTurns,
-        Symptom::LooseThread,
-        Symptom::WillNotUnscrew,
-        Symptom::PressedPartLoose,
-        Symptom::RunsRough,
-        Symptom::SpindleBinds,
-        Symptom::PostMisfits,
-        Symptom::OneSidedWear,
-        Symptom::RotorRubs,
-        Symptom::Rocks,
-    ] {
+    for symptom in Symptom::iter() {
         let found = diagnose(symptom);
         assert_eq!(
             (found.symptom, found.outcome),

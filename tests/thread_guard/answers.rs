@@ -124,5 +124,5 @@ fn answers() {
         page.title(name);
         split(&mut page, "", &value.unwrap());
     }
-    page.check("answers.txt");
+    page.check("thread_guard/answers.txt");
 }

@@ -3,7 +3,7 @@
 use framegauge::thread::*;
 use strum::IntoEnumIterator;
 
-use super::{Page, refusal};
+use super::{Page, answered, refusal};
 
 #[test]
 fn gauges() {
@@ -56,7 +56,7 @@ fn gauges() {
                             shown(plain_go_passes),
                             shown(plain_not_go_enters)
                         );
-                        page.said(&asked, said);
+                        answered(&mut page, &asked, said);
                     }
                 }
             }
@@ -118,7 +118,7 @@ fn gauges() {
             page.line(&format!("{name}: {word}"));
         }
     }
-    page.check("gauges.txt");
+    page.check("thread_guard/gauges.txt");
 }
 
 #[test]
@@ -153,7 +153,7 @@ fn hands() {
                     turning.disputed
                 )
             });
-            page.said(&format!("  {side}"), said);
+            answered(&mut page, &format!("  {side}"), said);
         }
     }
     page.title("reasons");
@@ -196,5 +196,5 @@ fn hands() {
             Hand::from_mark(mark).unwrap()
         ));
     }
-    page.check("hands.txt");
+    page.check("thread_guard/hands.txt");
 }

@@ -4,7 +4,7 @@ use framegauge::measure::{Bound, Limits};
 use framegauge::thread::{BasicDiameters, ThreadLimits, engagement_group, limits_of_size};
 use framegauge::{in_mm, mm, to_mm};
 
-use super::{Page, fine, refusal, size};
+use super::{Page, answered, fine, refusal, size};
 
 #[rustfmt::skip]
 const FORMS: &[&str] = &[
@@ -31,9 +31,9 @@ fn basic_diameters() {
                 basic.evidence().worth(),
             )
         });
-        page.said(text, found);
+        answered(&mut page, text, found);
     }
-    page.check("basic.txt");
+    page.check("thread_guard/basic.txt");
 }
 
 fn span(limits: Limits) -> String {
@@ -132,7 +132,7 @@ fn iso() {
     ] {
         limits(&mut page, text, &["6H", "6g"]);
     }
-    page.check("limits_iso.txt");
+    page.check("thread_guard/limits_iso.txt");
 }
 
 /// Sizes outside the tables: the formulas answer.
@@ -181,7 +181,7 @@ fn derived() {
     ] {
         limits(&mut page, text, &[class]);
     }
-    page.check("limits_derived.txt");
+    page.check("thread_guard/limits_derived.txt");
 }
 
 #[test]
@@ -229,7 +229,7 @@ fn unified() {
     ] {
         limits(&mut page, text, &["1A", "2A", "3A", "1B", "2B", "3B"]);
     }
-    page.check("limits_unified.txt");
+    page.check("thread_guard/limits_unified.txt");
 }
 
 #[test]
@@ -281,11 +281,11 @@ fn engagement() {
                 found.evidence.worth(),
             )
         });
-        page.said(text, found);
+        answered(&mut page, text, found);
     }
     for bad in [f64::NAN, f64::INFINITY, 0.0, -3.0, 1e7] {
         let found = engagement_group(&size("M10x1"), mm(bad)).map(|found| found.group.to_string());
-        page.said(&format!("M10x1 over {bad} mm"), found);
+        answered(&mut page, &format!("M10x1 over {bad} mm"), found);
     }
-    page.check("engagement.txt");
+    page.check("thread_guard/engagement.txt");
 }

@@ -1,5 +1,5 @@
 //! A guard against change, no evidence: what the thread room answers to a sweep of sizes, classes, pairs and findings, as it
-//! was read through once and found in order. Where a figure should be is said by `thread`.
+//! was found in order when it was written. Where a figure should be is said by `thread`.
 //!
 //! `UPDATE_PINNED=1 cargo test --test thread_guard` rewrites the files: read the difference before committing it.
 #![cfg(feature = "serde")]
@@ -11,8 +11,8 @@
 )]
 
 mod answers;
-#[path = "../committed/mod.rs"]
-mod committed;
+#[path = "../guard_support/mod.rs"]
+mod guard_support;
 mod hands;
 mod limits;
 mod names;
@@ -23,6 +23,7 @@ mod strength_refused;
 
 use framegauge::thread::{Designation, ThreadSize};
 use framegauge::{Error, Length, to_mm};
+use guard_support::Page;
 
 fn size(text: &str) -> ThreadSize {
     text.parse().unwrap_or_else(|e| panic!("{text}: {e}"))
@@ -53,27 +54,8 @@ fn refusal(error: &Error) -> String {
     )
 }
 
-/// The file a topic is written to.
-struct Page(String);
-
-impl Page {
-    fn new() -> Self {
-        Self("# A guard against change, no evidence. Rewritten by UPDATE_PINNED=1.\n".into())
-    }
-    fn title(&mut self, words: &str) {
-        self.0.push_str(&format!("\n== {words}\n"));
-    }
-    fn line(&mut self, words: &str) {
-        self.0.push_str(words.trim_end());
-        self.0.push('\n');
-    }
-    /// What was asked and the answer, or the refusal.
-    fn said(&mut self, asked: &str, said: Result<String, Error>) {
-        let answer = said.unwrap_or_else(|error| format!("REFUSED {}", refusal(&error)));
-        self.line(&format!("{asked}: {answer}"));
-    }
-    /// Compares with the committed file, or rewrites it.
-    fn check(self, name: &str) {
-        committed::same_as_committed(&format!("thread_guard/{name}"), &self.0);
-    }
+/// What was asked and the answer, or the refusal.
+fn answered(page: &mut Page, asked: &str, said: Result<String, Error>) {
+    let answer = said.unwrap_or_else(|error| format!("REFUSED {}", refusal(&error)));
+    page.line(&format!("{asked}: {answer}"));
 }

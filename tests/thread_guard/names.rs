@@ -46,7 +46,7 @@ fn read() {
         let error = super::thread(text).class_for(member).unwrap_err();
         page.line(&format!("{text}, {member}: {}", refusal(&error)));
     }
-    page.check("read.txt");
+    page.check("thread_guard/read.txt");
 }
 
 const GROUPS: &[(&str, &[&str])] = &[

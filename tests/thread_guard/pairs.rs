@@ -4,7 +4,7 @@ use framegauge::measure::Reading;
 use framegauge::thread::*;
 use framegauge::{Pitch, in_mm, mm};
 
-use super::{Page, fine, number, size, thread};
+use super::{Page, answered, fine, number, size, thread};
 
 #[test]
 fn mates() {
@@ -26,7 +26,7 @@ fn mates() {
             ));
         }
     }
-    page.check("mates.txt");
+    page.check("thread_guard/mates.txt");
 }
 
 #[rustfmt::skip]
@@ -83,22 +83,25 @@ fn drift() {
     }
     let drift = PitchDrift::between("1 mm".parse().unwrap(), "24 tpi".parse().unwrap());
     for bad in [f64::NAN, f64::INFINITY, -0.1, 0.0] {
-        page.said(
+        answered(
+            &mut page,
             &format!("seen {bad}"),
             drift.turns_until_visible(mm(bad)).map(|t| format!("{t:?}")),
         );
-        page.said(
+        answered(
+            &mut page,
             &format!("leaf {bad}"),
             drift.threads_under_leaf(mm(bad)).map(|t| format!("{t:?}")),
         );
-        page.said(
+        answered(
+            &mut page,
             &format!("bind {bad}"),
             drift
                 .turns_until_binding(mm(bad), ThreadForm::Bsc)
                 .map(|t| format!("{t:?}")),
         );
     }
-    page.check("drift.txt");
+    page.check("thread_guard/drift.txt");
 }
 
 #[test]
@@ -123,7 +126,7 @@ fn crests() {
         for member in [Member::External, Member::Internal] {
             let found = caliper_shows(&size(text), member)
                 .map(|f| format!("{} {} | {}", f.reads, f.reads.grade(), f.from));
-            page.said(&format!("{text} {member}"), found);
+            answered(&mut page, &format!("{text} {member}"), found);
         }
     }
     page.title("what a bore leaves possible, +/- 0.01 mm");
@@ -153,10 +156,10 @@ fn crests() {
                     found.next
                 )
             });
-            page.said(&format!("{bore} of {list:?}"), found);
+            answered(&mut page, &format!("{bore} of {list:?}"), found);
         }
     }
-    page.check("crests.txt");
+    page.check("thread_guard/crests.txt");
 }
 
 fn finding(side: &SideFinding) -> String {
@@ -232,7 +235,7 @@ fn shells() {
             ));
         }
     }
-    page.check("shells.txt");
+    page.check("thread_guard/shells.txt");
 }
 
 #[test]
@@ -269,7 +272,7 @@ fn recut() {
                 cut.wall_left.map_or("-".into(), fine),
             )
         });
-        page.said(&format!("{from} to {to} in {outside:?}"), found);
+        answered(&mut page, &format!("{from} to {to} in {outside:?}"), found);
     }
     page.line(
         retap(&thread("M10x1"), &thread("M12x1"), None)
@@ -305,7 +308,7 @@ fn recut() {
                 value(&i.bush_outside)
             )
         });
-        page.said(text, found);
+        answered(&mut page, text, found);
     }
-    page.check("recut.txt");
+    page.check("thread_guard/recut.txt");
 }

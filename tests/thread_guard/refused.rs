@@ -120,7 +120,7 @@ fn refusals() {
             refusal(&hand_pattern(name).unwrap_err())
         ));
     }
-    page.check("refused.txt");
+    page.check("thread_guard/refused.txt");
 }
 
 #[rustfmt::skip]

@@ -5,7 +5,7 @@ use framegauge::thread::*;
 use framegauge::{Area, BoreDiameter, Error, Length, Ratio, ShaftDiameter, mm, mpa, newton, to_mm};
 use strum::IntoEnumIterator;
 
-use super::{Page, fine, number, size};
+use super::{Page, answered, fine, number, size};
 
 fn shaft(v: f64) -> ShaftDiameter {
     ShaftDiameter::new(mm(v)).unwrap()
@@ -64,7 +64,7 @@ fn percents() {
                 percent(PercentConvention::TapDrillTable)
             )
         });
-        page.said(&format!("{text} {screw} in {hole}"), said);
+        answered(&mut page, &format!("{text} {screw} in {hole}"), said);
     }
     let caution = flank_engagement(&size("M10x1"), shaft(9.9), bore(9.1))
         .unwrap()
@@ -89,7 +89,11 @@ fn percents() {
                     convention,
                 )
                 .map(fine);
-                page.said(&format!("{text} {convention} {percent} %"), found);
+                answered(
+                    &mut page,
+                    &format!("{text} {convention} {percent} %"),
+                    found,
+                );
             }
         }
     }
@@ -101,9 +105,9 @@ fn percents() {
             PercentConvention::BasicHeight,
         )
         .map(fine);
-        page.said(&format!("M10x1 {percent} %"), found);
+        answered(&mut page, &format!("M10x1 {percent} %"), found);
     }
-    page.check("percents.txt");
+    page.check("thread_guard/percents.txt");
 }
 
 #[test]
@@ -162,7 +166,8 @@ fn wires() {
         (-1.0, 0.6),
         (10.2, f64::NAN),
     ] {
-        page.said(
+        answered(
+            &mut page,
             &format!("M10x1 {over} over {wire}"),
             said(wires.pitch_diameter(mm(over), mm(wire))),
         );
@@ -174,29 +179,33 @@ fn wires() {
         (f64::NAN, 0.6),
         (0.0, 0.6),
     ] {
-        page.said(
+        answered(
+            &mut page,
             &format!("M10x1 {pitch_diameter} under {wire}"),
             said(wires.over_wires(mm(pitch_diameter), mm(wire))),
         );
     }
     let reading: Reading = "10.18 +/- 0.01 mm".parse().unwrap();
-    page.said(
+    answered(
+        &mut page,
         "M10x1 reading",
         wires
             .pitch_diameter_reading(&reading, mm(0.58))
             .map(|r| r.to_string()),
     );
-    page.said(
+    answered(
+        &mut page,
         "M10x1 reading, thin wire",
         wires
             .pitch_diameter_reading(&reading, mm(0.4))
             .map(|r| r.to_string()),
     );
-    page.said(
+    answered(
+        &mut page,
         "36 mm x 24 tpi",
         ThreeWire::of(&size("36 mm x 24 tpi")).map(|w| w.size().to_string()),
     );
-    page.check("wires.txt");
+    page.check("thread_guard/wires.txt");
 }
 
 pub fn pair(text: &str, screw: &str, hole: &str) -> Result<MinimumMaterial, Error> {
@@ -314,5 +323,5 @@ fn areas() {
             rule(StressAreaRule::FedStdH28)
         ));
     }
-    page.check("areas.txt");
+    page.check("thread_guard/areas.txt");
 }

@@ -152,5 +152,5 @@ fn refusals() {
     page.line(&refusal(
         &rough_shear_areas(&size("M10x1"), mm(f64::INFINITY)).unwrap_err(),
     ));
-    page.check("strength_refused.txt");
+    page.check("thread_guard/strength_refused.txt");
 }
