@@ -298,13 +298,8 @@ impl Allowance {
     /// ```
     #[must_use]
     pub fn after(&self, taken: &Reading) -> Self {
-        let limits = self.limits.iter().map(|limit| {
-            let mut limit = limit.clone();
-            if let Left::Known(left) = limit.left {
-                limit.left = Left::Known(left.less(taken));
-            }
-            limit
-        });
+        let limits = self.limits.iter().cloned();
+        let limits = limits.map(|limit| limit.after_cutting(taken));
         Self {
             limits: limits.collect(),
         }

@@ -8,7 +8,9 @@ use super::report::report;
 use super::ring::RingSurvey;
 use super::tilt::Tilt;
 use crate::evidence::{Grade, Text};
-use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, Why, decide};
+use crate::measure::{
+    Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
+};
 use crate::quantity::{Length, in_mm, mm};
 use crate::{Error, ErrorKind};
 
@@ -291,41 +293,55 @@ impl RingSurvey {
                 measure: self.look_closer(coarse),
             });
         }
-        if let Some(unknown) = allowance.first_unknown() {
-            return Ok(FacingStep::Undecided {
-                measure: format!("{}: {}", unknown.what(), unknown.measure()).into(),
-            });
-        }
-        let Some((limit, left)) = allowance
+        self.one_pass(&self.needed(goal, clean_up)?, allowance, rule)
+    }
+
+    /// One pass that takes at least `needed` off, or what stands against it. A known limit that leaves nothing forbids the
+    /// cut whatever the unknown ones are; else those come first.
+    pub(crate) fn one_pass(
+        &self,
+        needed: &Reading,
+        allowance: &Allowance,
+        rule: DecisionRule,
+    ) -> Result<FacingStep, Error> {
+        let nearest = allowance
             .nearest()
-            .and_then(|l| Some((l, l.may_come_off()?)))
-        else {
-            return Ok(FacingStep::Undecided {
-                measure: "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into(),
-            });
+            .and_then(|l| Some((l, l.may_come_off()?)));
+        let above_zero = |left: &Reading, limit: &CutLimit| {
+            Limits::at_least(mm(0.0), limit.grade()).map(|zero| decide(left, &zero, rule).outcome)
         };
-        let at_zero = Limits::at_least(mm(0.0), limit.grade())?;
-        if decide(left, &at_zero, rule).outcome != Outcome::ConformityShown
-            || left.value() <= mm(0.0)
+        if let Some((limit, left)) = nearest
+            && (above_zero(left, limit)? != Outcome::ConformityShown
+                || !settled_below(mm(0.0), left.value()))
         {
             return Ok(FacingStep::Stop {
                 limit: limit.clone(),
             });
         }
-        let needed = self.needed(goal, clean_up)?;
-        let spare = left.less(&needed);
-        match decide(&spare, &at_zero, rule).outcome {
-            Outcome::ConformityShown => {
-                Ok(FacingStep::OnePass {
-                    depth: needed.value(),
-                    up_to: deepest(&needed, left),
-                    limit: limit.clone(),
-                })
-            }
+        if let Some(unknown) = allowance.first_unknown() {
+            return Ok(FacingStep::Undecided {
+                measure: format!("{}: {}", unknown.what(), unknown.measure()).into(),
+            });
+        }
+        let Some((limit, left)) = nearest else {
+            return Ok(FacingStep::Undecided {
+                measure: "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into(),
+            });
+        };
+        match above_zero(&left.less(needed), limit)? {
+            Outcome::ConformityShown => Ok(FacingStep::OnePass {
+                depth: needed.value(),
+                up_to: deepest(needed, left),
+                limit: limit.clone(),
+            }),
             Outcome::NonconformityShown => {
                 let depth = left.value() - left.expanded_uncertainty();
                 let depth = if depth > mm(0.0) { depth } else { mm(0.0) };
-                Ok(FacingStep::CannotCleanUp { depth, share_reachable: self.touched_area(depth)?, limit: limit.clone() })
+                Ok(FacingStep::CannotCleanUp {
+                    depth,
+                    share_reachable: self.touched_area(depth)?,
+                    limit: limit.clone(),
+                })
             }
             Outcome::Undecided => Ok(FacingStep::Undecided {
                 measure: format!(
@@ -360,7 +376,7 @@ impl RingSurvey {
 
 /// How deep a pass may go at most: what is needed with its uncertainty, but the uncertainty of the survey must not carry the
 /// cut past what the limit allows for certain.
-pub(crate) fn deepest(needed: &Reading, left: &Reading) -> Length {
+fn deepest(needed: &Reading, left: &Reading) -> Length {
     let sure = left.value() - left.expanded_uncertainty();
     let wished = needed.value() + needed.expanded_uncertainty();
     let capped = if wished < sure { wished } else { sure };

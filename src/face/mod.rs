@@ -49,7 +49,6 @@ pub use bore::{BoreReading, BoreShape, BoreSurvey, Gauge, Size, Taper};
 pub use caliper::{CaliperTilt, MountKind, PadShape};
 pub use clock::Clock;
 pub use compare::PassRecord;
-pub(crate) use decision::deepest;
 pub use decision::{FacingGoal, FacingReport, FacingStep};
 pub use depth::CleanUp;
 pub use ends::{BoreAxis, Coaxiality, EndComparison};

@@ -11,11 +11,10 @@ use super::sheet::{Coating, Face, MakerLimit};
 use crate::evidence::{Citation, Grade};
 use crate::face::{
     Allowance, Annulus, Clock, CutLimit, FacingGoal, FacingStep, LimitKind, Probe, RingSurvey,
-    deepest,
 };
 use crate::judge::Finding;
-use crate::measure::{Limits, Outcome, Reading, decide, settled_below};
-use crate::quantity::{Angle, Length, Radius, in_mm, mm};
+use crate::measure::{Limits, Reading};
+use crate::quantity::{Angle, Length, Radius, in_mm};
 use crate::thread::Turn;
 use crate::{Error, ErrorKind};
 
@@ -190,7 +189,8 @@ pub(super) fn plan(draft: &mut Draft<'_>, facing: Facing<'_>, report: &mut Inter
     let square = own_square.or_else(|| facing.square.clone());
     let needed = Reading::new(clean_up.at_outer_edge, clean_up.standard_uncertainty).ok();
     let step = if painted && !cut_before {
-        needed.map(|n| paint_step(&surveyed, &allowance, &n, draft))
+        // Paint has to go all round: the least that cleans it, if that may come off.
+        needed.and_then(|needed| surveyed.one_pass(&needed, &allowance, draft.rule).ok())
     } else {
         square.as_ref().and_then(|(limits, owner, sources)| {
             let limit = limits.upper().known()?;
@@ -227,61 +227,6 @@ pub(super) fn plan(draft: &mut Draft<'_>, facing: Facing<'_>, report: &mut Inter
         return;
     };
     outcome(draft, &facing, step, &surveyed, report);
-}
-
-/// What to do about paint on a face: the least that cleans it all round, if that may come off.
-fn paint_step(
-    survey: &RingSurvey,
-    allowance: &Allowance,
-    needed: &Reading,
-    draft: &Draft<'_>,
-) -> FacingStep {
-    if let Some(unknown) = allowance.first_unknown() {
-        return FacingStep::Undecided {
-            measure: format!("{}: {}", unknown.what(), unknown.measure()).into(),
-        };
-    }
-    let Some((limit, left)) = allowance
-        .nearest()
-        .and_then(|l| Some((l, *l.may_come_off()?)))
-    else {
-        return FacingStep::Undecided {
-            measure: "what may come off: the width window of the crank or frame maker".into(),
-        };
-    };
-    let Ok(zero) = Limits::at_least(mm(0.0), limit.grade()) else {
-        return FacingStep::Stop {
-            limit: limit.clone(),
-        };
-    };
-    if decide(&left, &zero, draft.rule).outcome != Outcome::ConformityShown
-        || !settled_below(mm(0.0), left.value())
-    {
-        return FacingStep::Stop {
-            limit: limit.clone(),
-        };
-    }
-    match decide(&left.less(needed), &zero, draft.rule).outcome {
-        Outcome::ConformityShown => FacingStep::OnePass {
-            depth: needed.value(),
-            up_to: deepest(needed, &left),
-            limit: limit.clone(),
-        },
-        Outcome::NonconformityShown => {
-            let sure = left.value() - left.expanded_uncertainty();
-            let depth = if sure > mm(0.0) { sure } else { mm(0.0) };
-            FacingStep::CannotCleanUp { depth, share_reachable: survey.touched_area(depth).unwrap_or(0.0), limit: limit.clone() }
-        }
-        Outcome::Undecided => FacingStep::Undecided {
-            measure: format!(
-                "{} needed and {} left before {} are too close: measure both finer, or cut half of it and survey again",
-                in_mm(needed.value()),
-                in_mm(left.value()),
-                limit.what()
-            )
-            .into(),
-        },
-    }
 }
 
 /// What the cut changes elsewhere, by at most this depth.

@@ -204,6 +204,32 @@ fn every_facing_decision() {
     assert_eq!(report.grade, Grade::Shop);
 }
 
+/// common practice: what is already used up forbids the cut, whatever another limit turns out to be; while something is left,
+/// the unknown limit is asked for first.
+#[test]
+fn a_limit_that_is_used_up_stops_the_cut_though_another_is_unknown() {
+    let wall = CutLimit::unknown(LimitKind::Wall, "insert", "ask the frame maker").unwrap();
+    let tilted = survey(ring_of(7, 20.0, |t| 0.06 * t.cos()));
+    let with_wall = |left: f64| {
+        let left = Reading::new(mm(left), mm(0.005)).unwrap();
+        let width = CutLimit::new(LimitKind::MinimumWidth, "width", left, Grade::Published);
+        Allowance::new([wall.clone(), width.unwrap()])
+    };
+    let goal = FacingGoal::square_within(mm(0.05), mm(40.0), Grade::Shop).unwrap();
+    let step = |left: f64| {
+        let report = tilted.decide_facing(&goal, &with_wall(left), DecisionRule::default());
+        report.unwrap().step
+    };
+    let FacingStep::Stop { limit } = step(-0.10) else {
+        panic!()
+    };
+    assert_eq!(limit.what(), "width");
+    let FacingStep::Undecided { measure } = step(0.50) else {
+        panic!()
+    };
+    assert!(measure.contains("ask the frame maker"), "{measure}");
+}
+
 #[test]
 fn the_nearest_limit_is_named() {
     let off = |v: f64, u: f64| Reading::new(mm(v), mm(u)).unwrap();
