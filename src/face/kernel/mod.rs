@@ -41,6 +41,11 @@ impl Abc {
     }
 }
 
+/// Far more steps than a walk from point to point ever took: where rounding would make it go round for ever, it gives up.
+pub(crate) fn most_steps(points: &[P]) -> u32 {
+    200 + 20 * u32::try_from(points.len()).unwrap_or(u32::MAX / 40)
+}
+
 /// Sizes from which the rounding of a residual follows.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Scale {

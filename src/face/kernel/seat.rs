@@ -1,7 +1,7 @@
 //! The seat of a rigid cup pressed along an axis: the lowest plane above all points, at the axis. By duality its height
 //! there is that of the upper hull: the highest mean of three points whose centroid, suitably weighted, is the axis.
 
-use super::{Abc, P, Scale};
+use super::{Abc, P, Scale, most_steps};
 
 /// The seat with its contacts.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -113,10 +113,9 @@ fn off_line(points: &[P], axis: (f64, f64), a: Slot, b: Slot) -> Option<Slot> {
     largest(points, axis, area).and_then(|(area, slot)| (area > 0.0).then_some(slot))
 }
 
+/// With a point that lies on the axis: the farthest from it, and one off their line.
 fn apart_from(points: &[P], axis: (f64, f64), here: Slot) -> Option<(Slot, Slot)> {
-    let (_, far) = largest(points, axis, |p| {
-        libm::hypot(p.x - here.p.x, p.y - here.p.y)
-    })?;
+    let (_, far) = largest(points, axis, |p| libm::hypot(p.x, p.y))?;
     Some((far, off_line(points, axis, here, far)?))
 }
 
@@ -151,8 +150,7 @@ fn through(t: &[Slot; 3]) -> Abc {
 pub(crate) fn seat(points: &[P], axis: (f64, f64)) -> Option<Seat> {
     let mut corners = around(points, axis)?;
     let scale = Scale::of(points, axis);
-    let limit = 200 + 20 * u32::try_from(points.len()).unwrap_or(u32::MAX / 40);
-    for step in 0..limit {
+    for step in 0..most_steps(points) {
         let plane = through(&corners);
         let tolerance = scale.rounding(&plane);
         // The highest point enters at first; should the walk be long, the first that sticks out (Bland), which ends.

@@ -1,7 +1,7 @@
 //! Least squares from one side: the plane above all points with the least sum of squared distances to them (the
 //! default datum plane of ASME Y14.5.1-2019). A small convex problem: at most three points hold it.
 
-use super::{Abc, P, Scale, lsq::Fit};
+use super::{Abc, P, Scale, lsq::Fit, most_steps};
 
 /// u minimising |u|² subject to g·u ≥ r for the held points, in a frame where the sum of squares is |u|².
 type V3 = [f64; 3];
@@ -127,7 +127,7 @@ pub(crate) fn tangent(points: &[P], fit: &Fit) -> Option<(Abc, [usize; 3])> {
     let mut u = [0.0; 3];
     let (mut basis, mut size) = ([nobody; 3], 0);
     // Every step lifts |u|, so no choice of points returns.
-    for _ in 0..200 + 4 * points.len() {
+    for _ in 0..most_steps(points) {
         let mut worst: Option<(f64, Constraint)> = None;
         for (index, p) in points.iter().enumerate() {
             let c = constraint(index, p);

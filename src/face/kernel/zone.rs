@@ -7,7 +7,7 @@
 
 use super::brute::{every_reference, give_sides};
 use super::reference::{Level, Slot, cross, leaving, level, through};
-use super::{Abc, P, Scale};
+use super::{Abc, P, Scale, most_steps};
 
 /// A reference point: which one, on which side of the mid-plane it lies, and its share in holding the zone.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -292,8 +292,7 @@ fn exchange(points: &[P], mut slots: [Slot; 4], scale: &Scale) -> Option<Zone> {
 
 /// The first point that sticks out enters, of equal leavers the first leaves. `None` when rounding defeats it.
 fn smallest_index(points: &[P], mut slots: [Slot; 4], scale: &Scale) -> Option<Zone> {
-    let limit = 200 + 20 * u32::try_from(points.len()).unwrap_or(u32::MAX / 40);
-    for steps in 0..limit {
+    for steps in 0..most_steps(points) {
         let at = level(&slots)?;
         let tolerance = scale.rounding(&at.plane);
         let out = points
