@@ -37,7 +37,7 @@ fn run() -> Result<Answer, Error> {
         &reading(&words, "cup")?,
         wanted,
         members::rule(words.named("rule"))?,
-    );
+    )?;
     let mut text = String::new();
     let left = room.length.value();
     let _ = match room.decision.outcome {

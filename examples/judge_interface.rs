@@ -154,11 +154,7 @@ fn judge(question: &str, words: &Words, given: &Given<'_>) -> Result<Verdict, Er
             &pattern_threads(find::<Shell>(given.text("shell")?)?)?,
             &pattern_threads(find::<Shell>(given.text("cups")?)?)?,
         )),
-        "cup_depth" => Ok(cup_depth(
-            &given.reading("bore")?,
-            &given.reading("cup")?,
-            rule,
-        )),
+        "cup_depth" => cup_depth(&given.reading("bore")?, &given.reading("cup")?, rule),
         "post_depth" => PostDepth {
             post: ShaftDiameter::new(given.length("post")?)?,
             weld: given.maybe_length("weld")?,

@@ -266,12 +266,13 @@ fn lengths_are_signed_and_judged() {
             at_least(0.5),
             RULE
         )
+        .unwrap()
         .decision
         .outcome,
         Outcome::ConformityShown
     );
     let wanted = Limits::between(mm(72.8), mm(73.2), Grade::Published).unwrap();
-    let bare = width_with_spacers(&read("68.0 +/- 0.05 mm"), &[], wanted, RULE);
+    let bare = width_with_spacers(&read("68.0 +/- 0.05 mm"), &[], wanted, RULE).unwrap();
     assert_eq!(
         in_mm(bare.decision.margin.unwrap()).to_string(),
         "-4.800 mm"
@@ -282,7 +283,8 @@ fn lengths_are_signed_and_judged() {
         &[read("0.5 +/- 0.01 mm")],
         at_least(0.0),
         RULE,
-    );
+    )
+    .unwrap();
     assert_eq!(
         (
             in_mm(wide.length.value()).to_string().as_str(),
@@ -298,7 +300,8 @@ fn lengths_are_signed_and_judged() {
         Pitch::millimetres(1.0).unwrap(),
         at_least(8.0),
         RULE,
-    );
+    )
+    .unwrap();
     assert_eq!(
         (left.turns, in_mm(left.length.value()).to_string().as_str()),
         (9, "9.600 mm")
@@ -310,7 +313,8 @@ fn lengths_are_signed_and_judged() {
         Pitch::tpi(24).unwrap(),
         at_least(8.0),
         RULE,
-    );
+    )
+    .unwrap();
     assert_eq!(none.turns, 0);
     let engaged = Limits::between(mm(9.0), mm(9.5), Grade::Shop).unwrap();
     assert!(
@@ -320,6 +324,7 @@ fn lengths_are_signed_and_judged() {
             &engaged,
             RULE
         )
+        .unwrap()
         .is_none()
     );
     assert_eq!(
@@ -333,8 +338,87 @@ fn lengths_are_signed_and_judged() {
         &read("520 +/- 1 mm"),
         Limits::between(mm(75.0), mm(250.0), Grade::Shop).unwrap(),
         RULE,
-    );
+    )
+    .unwrap();
     assert_eq!(deep.decision.outcome, Outcome::NonconformityShown);
+}
+
+/// A length has no sign; nothing (a spacer that is not there) is a length.
+#[test]
+fn a_length_below_zero_is_refused_by_name() {
+    let (one, below) = (read("10 +/- 0.1 mm"), read("-2 +/- 0.1 mm"));
+    let wanted = Limits::at_least(mm(0.0), Grade::Shop).unwrap();
+    let pitch = Pitch::tpi(24).unwrap();
+    let bolt = |mount, bolt| bolt_length(mount, &[bolt], &wanted, RULE).map(drop);
+    let refused = [
+        (
+            room_below(&below, &one, wanted, RULE).map(drop),
+            "bore depth",
+        ),
+        (
+            room_below(&one, &below, wanted, RULE).map(drop),
+            "insertion",
+        ),
+        (
+            width_with_spacers(&below, &[], wanted, RULE).map(drop),
+            "shell",
+        ),
+        (
+            width_with_spacers(&one, &[one, below], wanted, RULE).map(drop),
+            "spacers",
+        ),
+        (
+            gap_between_flanges(&below, &one, &[], wanted, RULE).map(drop),
+            "between flanges",
+        ),
+        (
+            gap_between_flanges(&one, &below, &[], wanted, RULE).map(drop),
+            "shell",
+        ),
+        (
+            gap_between_flanges(&one, &one, &[below], wanted, RULE).map(drop),
+            "spacers",
+        ),
+        (
+            engagement_left(&below, &[], &one, pitch, wanted, RULE).map(drop),
+            "cup thread",
+        ),
+        (
+            engagement_left(&one, &[below], &one, pitch, wanted, RULE).map(drop),
+            "spacers",
+        ),
+        (
+            engagement_left(&one, &[], &below, pitch, wanted, RULE).map(drop),
+            "shell thread",
+        ),
+        (bolt(&below, mm(18.0)), "mount"),
+        (bolt(&one, mm(-18.0)), "bolts"),
+        (steerer_length(&[one, below], mm(3.0)).map(drop), "parts"),
+        (steerer_length(&[below], mm(3.0)).map(drop), "parts"),
+        (steerer_length(&[one], mm(-3.0)).map(drop), "below top"),
+        (
+            post_insertion(&below, &one, &one, wanted, RULE).map(drop),
+            "post",
+        ),
+        (
+            post_insertion(&one, &below, &one, wanted, RULE).map(drop),
+            "clamp height",
+        ),
+        (
+            post_insertion(&one, &one, &below, wanted, RULE).map(drop),
+            "seat tube",
+        ),
+    ];
+    for (answer, field) in refused {
+        let error = answer.unwrap_err();
+        assert_eq!(
+            (error.kind(), error.field()),
+            (ErrorKind::OutOfRange, field)
+        );
+    }
+    let nothing = read("0 +/- 0.01 mm");
+    let stack = width_with_spacers(&one, &[nothing], wanted, RULE).unwrap();
+    assert_eq!(in_mm(stack.length.value()).to_string(), "10.000 mm");
 }
 
 proptest! {

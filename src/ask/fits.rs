@@ -5,7 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::form::{answer, question};
-use super::read::{Read, known_words, said_of, word, words};
+use super::read::{Read, known_words, named, said_of, word, words};
 use super::rows::{Limited, figure_named};
 use super::shape::{Shape, told};
 use super::tree::Tree;
@@ -16,7 +16,7 @@ use crate::judge::sizes_against;
 use crate::measure::{
     Able, Decision, DecisionRule, Limits, Measures, Outcome, Reading, able, instruments,
 };
-use crate::quantity::{Length, settled_mm};
+use crate::quantity::{Length, mm, not_negative, settled_mm};
 use crate::thread::{Designation, limits_of_size};
 use crate::{Error, ErrorKind};
 
@@ -306,6 +306,15 @@ impl Ask for Conform {
         let held = self.held(context)?;
         if self.readings.is_empty() {
             return Err(super::from_tree::missing("readings").into());
+        }
+        // Limits of one's own may be about a deviation; those of a class, a thread or a row are about a size unless they
+        // reach below zero.
+        let lower = held.limits.lower().known();
+        if self.limits.is_none() && lower.is_none_or(|lower| lower >= mm(0.0)) {
+            for (index, reading) in self.readings.iter().enumerate() {
+                not_negative("readings", reading.value())
+                    .map_err(|e| named(&e, format!("readings[{index}]")))?;
+            }
         }
         let rule = self.rule.unwrap_or_default();
         let found = sizes_against(

@@ -77,7 +77,17 @@ impl Ask for DepthOf {
             &self.part,
             wanted,
             self.rule.unwrap_or_default(),
-        );
+        )
+        .map_err(|e| {
+            named(
+                &e,
+                if e.field() == "insertion" {
+                    "part"
+                } else {
+                    "bore_depth"
+                },
+            )
+        })?;
         let left = check.length.value();
         let words = if left < mm(0.0) {
             alloc::format!(
@@ -154,7 +164,7 @@ impl Ask for WidthStack {
             &self.spacers,
             wanted,
             self.rule.unwrap_or_default(),
-        );
+        )?;
         let words = alloc::format!("{} over all, wanted {wanted}", in_mm(check.length.value()));
         Ok(Answered {
             answer: told_as(check, words),
@@ -212,7 +222,7 @@ impl Ask for BoltLength {
             &self.bolts,
             &self.engaged,
             self.rule.unwrap_or_default(),
-        );
+        )?;
         let words = match &found {
             Some((bolt, check)) => alloc::format!(
                 "{} bolt: {} in the thread",

@@ -6,7 +6,7 @@ use core::fmt;
 
 use crate::evidence::{Grade, Text};
 use crate::measure::{Reading, settled_cmp};
-use crate::quantity::{Length, in_mm, mm};
+use crate::quantity::{Length, in_mm, mm, not_negative};
 use crate::{Error, ErrorKind};
 
 /// What a limit protects.
@@ -118,7 +118,7 @@ impl CutLimit {
     /// it: a width, a seat depth, a length of thread, a gap, a thickness.
     ///
     /// # Errors
-    /// `Missing` when the limit is not named; `NotFinite` for a least value that is none.
+    /// `Missing` when the limit is not named; `NotFinite` or `OutOfRange` for a size or a least size that is none.
     pub fn leaving(
         kind: LimitKind,
         what: impl Into<Text>,
@@ -126,7 +126,8 @@ impl CutLimit {
         least: Length,
         grade: Grade,
     ) -> Result<Self, Error> {
-        let least = Reading::exact(least).map_err(|e| e.within("least"))?;
+        not_negative("measured", measured.value())?;
+        let least = Reading::exact(not_negative("least", least)?)?;
         Self::new(kind, what, measured.less(&least), grade)
     }
 

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::caution::{Caution, note};
 use crate::evidence::{Grade, Text};
 use crate::measure::{Decision, DecisionRule, Limits, Reading, decide, settled_cmp};
-use crate::quantity::{Depth, Length, ShaftDiameter, in_mm, mm, to_mm};
+use crate::quantity::{Depth, Length, ShaftDiameter, in_mm, mm, not_negative, to_mm};
 use crate::{Error, ErrorKind};
 
 /// How a rule counts its depth.
@@ -183,7 +183,7 @@ impl Insertion {
     /// Whether a measured insertion is deep enough for the ruling depth.
     ///
     /// # Errors
-    /// Never for a checked depth; the constructor of limits checks again.
+    /// `OutOfRange` for a length below zero or above 1000 mm.
     ///
     /// ```
     /// use framegauge::{Grade, ShaftDiameter, fit::{InsertionRule, RuleDepth, insertion}, measure::{DecisionRule, Outcome}, mm};
@@ -193,6 +193,7 @@ impl Insertion {
     /// assert_eq!(held.outcome, Outcome::NonconformityShown);
     /// ```
     pub fn holds(&self, inserted: &Reading, rule: DecisionRule) -> Result<Decision, Error> {
+        not_negative("inserted", inserted.value())?;
         let limits = Limits::at_least(self.ruling.depth, self.ruling.grade)?;
         Ok(decide(inserted, &limits, rule))
     }

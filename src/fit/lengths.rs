@@ -3,8 +3,8 @@
 use alloc::vec::Vec;
 
 use super::caution::Caution;
-use crate::measure::{Decision, DecisionRule, Limits, Reading, decide, settled_cmp};
-use crate::quantity::{Length, Pitch, nanometres};
+use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, decide, settled_cmp};
+use crate::quantity::{Length, Pitch, mm, nanometres, not_negative};
 use crate::{Error, ErrorKind};
 
 /// A length that results from others, held against what is wanted of it.
@@ -37,24 +37,39 @@ impl LengthCheck {
     }
 }
 
+/// A length that was read is not below zero; `field` names it.
+fn read(field: &'static str, reading: &Reading) -> Result<Reading, Error> {
+    not_negative(field, reading.value())?;
+    Ok(*reading)
+}
+
+fn summed(first: Reading, field: &'static str, others: &[Reading]) -> Result<Reading, Error> {
+    others
+        .iter()
+        .try_fold(first, |sum, other| Ok(sum.plus(&read(field, other)?)))
+}
+
 /// Room left below a pressed part: bore depth less insertion. Negative: the part bottoms and stands proud by that much.
 ///
 /// ```
 /// use framegauge::{Grade, fit::room_below, in_mm, measure::{DecisionRule, Limits, Outcome}, mm};
 /// // Reported: a lower cup that needs 12 mm in a bore cut only 9 mm deep stopped 3 mm proud.
 /// let wanted = Limits::at_least(mm(0.0), Grade::CommonPractice).unwrap();
-/// let room = room_below(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), wanted, DecisionRule::default());
+/// let room = room_below(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), wanted, DecisionRule::default()).unwrap();
 /// assert_eq!(in_mm(room.length.value()).to_string(), "-3.000 mm");
 /// assert_eq!(room.decision.outcome, Outcome::NonconformityShown);
 /// ```
-#[must_use]
+///
+/// # Errors
+/// `OutOfRange` for a length below zero or above 1000 mm.
 pub fn room_below(
     bore_depth: &Reading,
     insertion: &Reading,
     wanted: Limits,
     rule: DecisionRule,
-) -> LengthCheck {
-    LengthCheck::of(bore_depth.less(insertion), wanted, rule)
+) -> Result<LengthCheck, Error> {
+    let left = read("bore depth", bore_depth)?.less(&read("insertion", insertion)?);
+    Ok(LengthCheck::of(left, wanted, rule))
 }
 
 /// Shell width with its spacers, held against the width that a unit wants.
@@ -63,22 +78,21 @@ pub fn room_below(
 /// use framegauge::{Grade, fit::width_with_spacers, in_mm, measure::{DecisionRule, Limits, Outcome}, mm};
 /// let wanted = Limits::between(mm(72.5), mm(73.5), Grade::Published).unwrap();
 /// let spacers = ["2.5 +/- 0.02 mm".parse().unwrap(), "2.5 +/- 0.02 mm".parse().unwrap()];
-/// let stack = width_with_spacers(&"68.1 +/- 0.05 mm".parse().unwrap(), &spacers, wanted, DecisionRule::default());
+/// let stack = width_with_spacers(&"68.1 +/- 0.05 mm".parse().unwrap(), &spacers, wanted, DecisionRule::default()).unwrap();
 /// assert_eq!(in_mm(stack.length.value()).to_string(), "73.100 mm");
 /// assert_eq!(stack.decision.outcome, Outcome::ConformityShown);
 /// ```
-#[must_use]
+///
+/// # Errors
+/// `OutOfRange` for a length below zero or above 1000 mm.
 pub fn width_with_spacers(
     shell: &Reading,
     spacers: &[Reading],
     wanted: Limits,
     rule: DecisionRule,
-) -> LengthCheck {
-    LengthCheck::of(
-        spacers.iter().fold(*shell, |sum, s| sum.plus(s)),
-        wanted,
-        rule,
-    )
+) -> Result<LengthCheck, Error> {
+    let whole = summed(read("shell", shell)?, "spacers", spacers)?;
+    Ok(LengthCheck::of(whole, wanted, rule))
 }
 
 /// What is left between the flanges of a unit once it stands on the shell: distance between flanges less shell and spacers.
@@ -87,19 +101,22 @@ pub fn width_with_spacers(
 /// ```
 /// use framegauge::{Grade, fit::gap_between_flanges, in_mm, measure::{DecisionRule, Limits}, mm};
 /// let wanted = Limits::between(mm(0.0), mm(0.5), Grade::Shop).unwrap();
-/// let gap = gap_between_flanges(&"86.7 +/- 0.1 mm".parse().unwrap(), &"86.5 +/- 0.1 mm".parse().unwrap(), &[], wanted, DecisionRule::default());
+/// let gap = gap_between_flanges(&"86.7 +/- 0.1 mm".parse().unwrap(), &"86.5 +/- 0.1 mm".parse().unwrap(), &[], wanted, DecisionRule::default()).unwrap();
 /// assert_eq!(in_mm(gap.length.value()).to_string(), "0.200 mm");
 /// ```
-#[must_use]
+///
+/// # Errors
+/// `OutOfRange` for a length below zero or above 1000 mm.
 pub fn gap_between_flanges(
     between_flanges: &Reading,
     shell: &Reading,
     spacers: &[Reading],
     wanted: Limits,
     rule: DecisionRule,
-) -> LengthCheck {
-    let filled = spacers.iter().fold(*shell, |sum, s| sum.plus(s));
-    LengthCheck::of(between_flanges.less(&filled), wanted, rule)
+) -> Result<LengthCheck, Error> {
+    let filled = summed(read("shell", shell)?, "spacers", spacers)?;
+    let gap = read("between flanges", between_flanges)?.less(&filled);
+    Ok(LengthCheck::of(gap, wanted, rule))
 }
 
 /// Thread still engaged on one side: the shorter of the shell's thread and what the cup's thread has left behind its spacers.
@@ -121,11 +138,13 @@ pub struct EngagementLeft {
 /// let wanted = Limits::at_least(mm(6.0), Grade::Shop).unwrap();
 /// let left = engagement_left(
 ///     &"10.0 +/- 0.1 mm".parse().unwrap(), &["2.5 +/- 0.02 mm".parse().unwrap()], &"16 +/- 0.5 mm".parse().unwrap(),
-///     Pitch::tpi(24).unwrap(), wanted, DecisionRule::default());
+///     Pitch::tpi(24).unwrap(), wanted, DecisionRule::default()).unwrap();
 /// assert_eq!(in_mm(left.length.value()).to_string(), "7.500 mm");
 /// assert_eq!(left.turns, 7);
 /// ```
-#[must_use]
+///
+/// # Errors
+/// `OutOfRange` for a length below zero or above 1000 mm.
 pub fn engagement_left(
     cup_thread: &Reading,
     spacers: &[Reading],
@@ -133,22 +152,24 @@ pub fn engagement_left(
     pitch: Pitch,
     wanted: Limits,
     rule: DecisionRule,
-) -> EngagementLeft {
-    let of_cup = spacers.iter().fold(*cup_thread, |left, s| left.less(s));
-    let length = if settled_cmp(of_cup.value(), shell_thread.value()).is_le() {
+) -> Result<EngagementLeft, Error> {
+    let nothing = Reading::exact(mm(0.0))?;
+    let of_cup = read("cup thread", cup_thread)?.less(&summed(nothing, "spacers", spacers)?);
+    let of_shell = read("shell thread", shell_thread)?;
+    let length = if settled_cmp(of_cup.value(), of_shell.value()).is_le() {
         of_cup
     } else {
-        *shell_thread
+        of_shell
     };
     let (nm, pitch) = (
         nanometres(length.value()).unwrap_or_default().max(0),
         nanometres(pitch.length()).unwrap_or_default().max(1),
     );
-    EngagementLeft {
+    Ok(EngagementLeft {
         length,
         turns: u32::try_from(nm / pitch).unwrap_or(u32::MAX),
         decision: decide(&length, &wanted, rule),
-    }
+    })
 }
 
 /// A bolt through a mount: which of these lengths leaves a wanted length in the thread behind it.
@@ -161,26 +182,33 @@ pub fn engagement_left(
 /// // Invented mount: 12.4 mm of frame, 10 to 12 mm in the thread.
 /// let engaged = Limits::between(mm(10.0), mm(12.0), Grade::Shop).unwrap();
 /// let found = bolt_length(&"12.4 +/- 0.1 mm".parse().unwrap(), &[mm(18.0), mm(23.0), mm(28.0)], &engaged, DecisionRule::default());
-/// let (bolt, check) = found.unwrap();
+/// let (bolt, check) = found.unwrap().unwrap();
 /// assert_eq!(in_mm(bolt).to_string(), "23.000 mm");
 /// assert_eq!(in_mm(check.length.value()).to_string(), "10.600 mm");
 /// ```
-#[must_use]
+///
+/// # Errors
+/// `OutOfRange` for a length below zero or above 1000 mm.
 pub fn bolt_length(
     mount: &Reading,
     bolts: &[Length],
     engaged: &Limits,
     rule: DecisionRule,
-) -> Option<(Length, LengthCheck)> {
-    bolts
-        .iter()
-        .filter_map(|bolt| {
-            let left = mount.scaled(-1.0).shifted(*bolt);
-            let check = LengthCheck::of(left, *engaged, rule).with(Caution::MakerFirst);
-            (check.decision.outcome == crate::measure::Outcome::ConformityShown)
-                .then_some((*bolt, check))
-        })
-        .min_by(|a, b| settled_cmp(a.0, b.0))
+) -> Result<Option<(Length, LengthCheck)>, Error> {
+    let mount = read("mount", mount)?;
+    let mut shortest: Option<(Length, LengthCheck)> = None;
+    for bolt in bolts {
+        let bolt = not_negative("bolts", *bolt)?;
+        let left = mount.scaled(-1.0).shifted(bolt);
+        let check = LengthCheck::of(left, *engaged, rule).with(Caution::MakerFirst);
+        let shorter = |(other, _): &(Length, _)| settled_cmp(bolt, *other).is_lt();
+        if check.decision.outcome == Outcome::ConformityShown
+            && shortest.as_ref().is_none_or(shorter)
+        {
+            shortest = Some((bolt, check));
+        }
+    }
+    Ok(shortest)
 }
 
 /// Length to cut a steerer to, from the crown race seat: everything that stands on it (head tube, headset above and below,
@@ -195,23 +223,19 @@ pub fn bolt_length(
 /// ```
 ///
 /// # Errors
-/// `Missing` when no part is given; `NotFinite` or `OutOfRange` for a depth below the top that is none.
+/// `Missing` when no part is given; `NotFinite` or `OutOfRange` for a part or a depth below the top that is none.
 pub fn steerer_length(parts: &[Reading], below_top: Length) -> Result<Reading, Error> {
-    let below = Reading::exact(below_top).map_err(|e| e.within("below top"))?;
-    parts
-        .iter()
-        .copied()
-        .reduce(|sum, part| sum.plus(&part))
-        .map(|sum| sum.less(&below))
-        .ok_or_else(|| {
-            Error::new(
-                ErrorKind::Missing,
-                "parts",
-                "",
-                "nothing stands on the steerer",
-                "give head tube, headset, spacers and stem",
-            )
-        })
+    let below = Reading::exact(not_negative("below top", below_top)?)?;
+    let [first, others @ ..] = parts else {
+        return Err(Error::new(
+            ErrorKind::Missing,
+            "parts",
+            "",
+            "nothing stands on the steerer",
+            "give head tube, headset, spacers and stem",
+        ));
+    };
+    Ok(summed(read("parts", first)?, "parts", others)?.less(&below))
 }
 
 /// How deep a post sits: its length below the saddle clamp less the part that stands out, which is the saddle height along the
@@ -222,18 +246,21 @@ pub fn steerer_length(parts: &[Reading], below_top: Length) -> Result<Reading, E
 /// // A 350 mm post, clamp 700 mm from the axle, seat tube 520 mm; at least 75, at most 300 mm.
 /// let wanted = Limits::between(mm(75.0), mm(300.0), Grade::Published).unwrap();
 /// let read = |text: &str| text.parse().unwrap();
-/// let sits = post_insertion(&read("350 +/- 1 mm"), &read("700 +/- 2 mm"), &read("520 +/- 1 mm"), wanted, DecisionRule::default());
+/// let sits = post_insertion(&read("350 +/- 1 mm"), &read("700 +/- 2 mm"), &read("520 +/- 1 mm"), wanted, DecisionRule::default()).unwrap();
 /// assert_eq!(in_mm(sits.length.value()).to_string(), "170.000 mm");
 /// assert_eq!(sits.decision.outcome, Outcome::ConformityShown);
 /// ```
-#[must_use]
+///
+/// # Errors
+/// `OutOfRange` for a length below zero or above 1000 mm.
 pub fn post_insertion(
     post: &Reading,
     clamp_height: &Reading,
     seat_tube: &Reading,
     wanted: Limits,
     rule: DecisionRule,
-) -> LengthCheck {
-    let out = clamp_height.less(seat_tube);
-    LengthCheck::of(post.less(&out), wanted, rule).with(Caution::MakerFirst)
+) -> Result<LengthCheck, Error> {
+    let out = read("clamp height", clamp_height)?.less(&read("seat tube", seat_tube)?);
+    let inside = read("post", post)?.less(&out);
+    Ok(LengthCheck::of(inside, wanted, rule).with(Caution::MakerFirst))
 }

@@ -125,7 +125,7 @@
 //! # #[cfg(feature = "serde")] {
 //! use framegauge::{judge::cup_depth, measure::DecisionRule};
 //!
-//! let said = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default());
+//! let said = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default()).unwrap();
 //! let json = serde_json::to_value(&said).unwrap();
 //! assert_eq!(json["outcome"], "nonconformity_shown");
 //! assert_eq!(json["worked"][0]["value_mm"], 3.0);

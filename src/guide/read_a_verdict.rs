@@ -60,7 +60,7 @@
 //! ```
 //! use framegauge::{Grade, judge::cup_depth, measure::{DecisionRule, Outcome}};
 //!
-//! let judged = |bore: &str, cup: &str| cup_depth(&bore.parse().unwrap(), &cup.parse().unwrap(), DecisionRule::default());
+//! let judged = |bore: &str, cup: &str| cup_depth(&bore.parse().unwrap(), &cup.parse().unwrap(), DecisionRule::default()).unwrap();
 //!
 //! let fits = judged("12.5 +/- 0.1 mm", "12.0 +/- 0.1 mm");
 //! assert_eq!(fits.outcome, Outcome::ConformityShown);

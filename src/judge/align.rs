@@ -1,10 +1,10 @@
 //! Dropouts and spindles: spacing, angle, offset, each kept apart.
 
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
 use super::{Finding, sizes_against};
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{Angle, Length, deg, in_mm, mm, to_mm};
+use crate::quantity::{Angle, Length, deg, in_mm, mm, positive, to_mm};
 use crate::{Error, ErrorKind};
 use alloc::format;
 use alloc::string::String;
@@ -51,7 +51,7 @@ impl Dropouts {
     /// ```
     pub fn judge(&self) -> Result<Verdict, Error> {
         size_reading("spacing", &self.spacing)?;
-        let hub = size("hub width", self.hub)?;
+        let hub = positive("hub width", self.hub)?;
         let off = self.spacing.value() - hub;
         let apart = match settled_cmp(off, NOTHING) {
             Ordering::Greater => format!("{} too wide, {} a side", in_mm(off), in_mm(off / 2.0)),
@@ -92,7 +92,7 @@ impl Dropouts {
             let apart = to_mm(difference.value()).abs();
             match (self.over, self.angle) {
                 (Some(over), stated) => {
-                    let over = size("length between the readings", over)?;
+                    let over = positive("length between the readings", over)?;
                     let angle = deg(libm::atan2(apart, to_mm(over)).to_degrees());
                     angle_known = true;
                     sentence.push_str(&format!(
@@ -246,7 +246,7 @@ impl SpindleBinds {
         };
         match (self.offset, self.apart) {
             (Some([x, y]), Some(apart)) => {
-                let apart = size("distance of the bearings", apart)?;
+                let apart = positive("distance of the bearings", apart)?;
                 let e = libm::hypot(to_mm(x.value()), to_mm(y.value()));
                 let u = libm::hypot(
                     to_mm(x.standard_uncertainty()),
@@ -263,7 +263,7 @@ impl SpindleBinds {
                     "atan(offset / distance)",
                 ));
                 if let (Some(gap), Some(width)) = (clearance, self.ring_width) {
-                    let share = to_mm(size("ring width", width)?) / to_mm(apart);
+                    let share = to_mm(positive("ring width", width)?) / to_mm(apart);
                     let taken = Reading::new(mm(e * share), mm(u * share))?;
                     worked.push(Worked::length(
                         "clearance taken by the tilt",

@@ -5,12 +5,12 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
 
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
 use super::{Finding, sizes_against};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{Angle, Length, Printed, in_mm, mm, to_mm};
+use crate::quantity::{Angle, Length, Printed, in_mm, mm, positive, to_mm};
 use crate::standard::{Axle, BrakeFigure, End, find};
 
 /// A caliper on a mount with an adapter. Rotor sizes and adapter names are **diameters**; the caliper moves by half of them.
@@ -50,8 +50,8 @@ impl CaliperPlace {
     /// assert_eq!(rear_on_front.judge().unwrap().outcome, Outcome::ConformityShown);
     /// ```
     pub fn judge(&self) -> Result<Verdict, Error> {
-        let native = size("native rotor", self.native)?;
-        let rotor = size("rotor", self.rotor)?;
+        let native = positive("native rotor", self.native)?;
+        let rotor = positive("rotor", self.rotor)?;
         let adapter = Reading::exact(self.adapter)
             .map_err(|e| e.within("adapter"))?
             .value();
@@ -174,8 +174,8 @@ pub fn sliding_tab(
             ));
         }
     }
-    let travel = size("travel", travel)?;
-    let spacing = size("hole spacing", hole_spacing)?;
+    let travel = positive("travel", travel)?;
+    let spacing = positive("hole spacing", hole_spacing)?;
     let apart = tab_slot.value - dropout_slot.value;
     // The tab moves as far along its slot as the axle along its own; what is left is the chord between the two directions.
     let strays = mm(2.0 * to_mm(travel) * libm::fabs(libm::sin(apart / 2.0)));

@@ -5,11 +5,11 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::Finding;
-use super::verdict::{NextStep, Verdict, Worked, size};
+use super::verdict::{NextStep, Verdict, Worked};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{Length, Pitch, in_mm, mm, to_mm};
+use crate::quantity::{Length, Pitch, in_mm, mm, positive, to_mm};
 use crate::standard::{Row, Seatpost};
 use crate::thread::{
     BasicDiameters, Member, Series, ThreadForm, ThreadSize, limits_of_size, pitch_in_series,
@@ -35,9 +35,9 @@ pub fn per_inch_rule(
     used: Length,
     claimed_ratio: Option<f64>,
 ) -> Result<Verdict, Error> {
-    let per_inch = size("rule per inch", per_inch)?;
-    let diameter = size("diameter", diameter)?;
-    let used = size("interference", used)?;
+    let per_inch = positive("rule per inch", per_inch)?;
+    let diameter = positive("diameter", diameter)?;
+    let used = positive("interference", used)?;
     let by_rule = per_inch * (to_mm(diameter) / 25.4);
     let ratio = to_mm(used) / to_mm(by_rule);
     let mut sentence = format!(
@@ -107,8 +107,8 @@ pub fn table_row(
     form: ThreadForm,
     designation: Option<Length>,
 ) -> Result<Verdict, Error> {
-    let nominal = size("nominal", nominal)?;
-    let core = size("core", core)?;
+    let nominal = positive("nominal", nominal)?;
+    let core = positive("core", core)?;
     let forms: &[ThreadForm] = match form {
         ThreadForm::Unknown => &[ThreadForm::IsoInch, ThreadForm::Bsc, ThreadForm::Whitworth],
         _ => core::slice::from_ref(&form),
@@ -161,7 +161,7 @@ pub fn table_row(
         )
     };
     if let Some(written) = designation {
-        let written = size("designation", written)?;
+        let written = positive("designation", written)?;
         let same = settled_cmp(written, nominal).is_eq();
         let words = match (same, own, agrees(written)) {
             (true, ..) => format!("{} stands too", in_mm(written)),

@@ -4,12 +4,12 @@ use alloc::format;
 use alloc::vec::Vec;
 
 use super::Finding;
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::{Feature, Fit, Material, Temperature, clearance_change};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{Length, in_mm};
+use crate::quantity::{Length, in_mm, positive};
 use crate::standard::{CuttingRule, find};
 
 /// A size read over a coating: it counts on both sides, so an outside reads large and a bore small by twice its thickness.
@@ -85,7 +85,7 @@ pub fn over_coating(
                 "reading and two thin coats",
             ));
         if let Some(bare) = expected {
-            let bare = size("expected size", bare)?;
+            let bare = positive("expected size", bare)?;
             let coat = (reading.value() - bare) / 2.0 * sign;
             said = said.with(Worked::length(
                 "coat on each side",

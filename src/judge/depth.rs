@@ -5,30 +5,36 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
 
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
 use super::{Finding, sizes_against};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::room_below;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{Length, in_mm, mm};
+use crate::quantity::{Length, in_mm, mm, positive};
 use crate::standard::{BrakeFigure, FlatMountBolt, Row, ShellWindow, find};
 
 /// A cup in its bore: bore depth less insertion. What is missing is how far the cup stands proud.
 ///
 /// ```
 /// use framegauge::{judge::cup_depth, measure::DecisionRule};
-/// let said = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default());
+/// let said = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default()).unwrap();
 /// assert!(said.sentence.contains("3.000 mm proud"));
 /// ```
-#[must_use]
-pub fn cup_depth(bore_depth: &Reading, insertion: &Reading, rule: DecisionRule) -> Verdict {
+///
+/// # Errors
+/// `OutOfRange` for a length below zero or above 1000 mm.
+pub fn cup_depth(
+    bore_depth: &Reading,
+    insertion: &Reading,
+    rule: DecisionRule,
+) -> Result<Verdict, Error> {
     let wanted = Limits::from_table(
         crate::measure::Bound::At(NOTHING),
         crate::measure::Bound::Open,
         Grade::CommonPractice,
     );
-    let room = room_below(bore_depth, insertion, wanted, rule);
+    let room = room_below(bore_depth, insertion, wanted, rule)?;
     let short = -room.length.value();
     let found = Finding {
         outcome: Some(room.decision.outcome),
@@ -48,7 +54,7 @@ pub fn cup_depth(bore_depth: &Reading, insertion: &Reading, rule: DecisionRule) 
         )
     };
     let said = Verdict::from_findings("cup in bore", Vec::from([found]));
-    match said.outcome {
+    Ok(match said.outcome {
         Outcome::NonconformityShown => said
             .saying(format!(
                 "The cup bottoms and stands {} proud: no go. Deepen the bore by that much if the wall below allows it, or shorten the cup, which leaves less length to press.",
@@ -64,7 +70,7 @@ pub fn cup_depth(bore_depth: &Reading, insertion: &Reading, rule: DecisionRule) 
             .saying("Too close to tell: the cup may bottom before it seats.")
             .with(Worked::length("room below", room.length.value(), "bore depth less insertion"))
             .then(NextStep::new("bore depth at four places and the length of the cup below its flange", "the shallowest place decides", "depth caliper")),
-    }
+    })
 }
 
 /// A spindle or unit made for one shell width in a shell of another, against every window that a crank or frame maker prints
@@ -81,7 +87,7 @@ pub fn cup_depth(bore_depth: &Reading, insertion: &Reading, rule: DecisionRule) 
 /// ```
 pub fn spindle_for_width(shell: &Reading, made_for: Length) -> Result<Verdict, Error> {
     size_reading("shell width", shell)?;
-    let made_for = size("width it was made for", made_for)?;
+    let made_for = positive("width it was made for", made_for)?;
     let short = shell.value() - made_for;
     let mut findings: Vec<Finding> = Vec::new();
     let mut outer: Option<(Length, Length, Grade)> = None;
@@ -237,7 +243,7 @@ pub fn flat_mount_bolt(thickness: &Reading, bolt: Option<Length>) -> Result<Verd
     }
     let mut findings = Vec::new();
     if let Some(bolt) = bolt {
-        let bolt = size("bolt", bolt)?;
+        let bolt = positive("bolt", bolt)?;
         let out = thickness.scaled(-1.0).shifted(bolt);
         worked.push(Worked::length(
             "stands out",

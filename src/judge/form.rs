@@ -4,13 +4,13 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
 use super::{Finding, sizes_against, spread};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::{Shape, SizeReading};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{Length, in_mm};
+use crate::quantity::{Length, in_mm, positive};
 use crate::standard::{BrakeFigure, FacingRule, find};
 
 /// Whether a bore has one size at all: readings that spread by more than the step of the sizes it could be name none of them.
@@ -28,7 +28,7 @@ use crate::standard::{BrakeFigure, FacingRule, find};
 /// assert_eq!(said.millimetres("spread"), Some(1.01));
 /// ```
 pub fn one_size(place: &str, readings: &[SizeReading], step: Length) -> Result<Verdict, Error> {
-    let step = size("step of sizes", step)?;
+    let step = positive("step of sizes", step)?;
     let shape = Shape::of(readings)?;
     let apart = shape.largest().less(&shape.smallest());
     let all: Vec<Reading> = readings.iter().map(SizeReading::size).collect();

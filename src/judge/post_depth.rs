@@ -1,11 +1,11 @@
 //! How deep a seatpost must go in, by every published rule.
 
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size, size_reading};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
 use super::{Finding, sizes_against};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_cmp};
-use crate::quantity::{Length, ShaftDiameter, in_mm, mm, settled_mm, to_mm};
+use crate::quantity::{Length, ShaftDiameter, in_mm, mm, positive, settled_mm, to_mm};
 use crate::standard::{InsertionRule, Row, find};
 use alloc::format;
 use alloc::string::String;
@@ -75,7 +75,7 @@ impl PostDepth {
                         continue;
                     };
                     let below = depth_of("below_top_tube_weld")?.unwrap_or(NOTHING);
-                    let weld = size("weld", weld)? + below;
+                    let weld = positive("weld", weld)? + below;
                     Some((
                         if settled_cmp(weld, total).is_ge() {
                             weld
@@ -102,7 +102,7 @@ impl PostDepth {
         let mut missed = Vec::new();
         let rule = DecisionRule::default();
         for (owner, depth) in &self.makers {
-            let depth = size("maker's depth", *depth)?;
+            let depth = positive("maker's depth", *depth)?;
             let limits = Limits::at_least(depth, Grade::Shop)?;
             let readings: Vec<Reading> = self.inserted.into_iter().collect();
             let found = sizes_against("maker's depth", &readings, &limits, owner, None, rule);

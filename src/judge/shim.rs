@@ -2,11 +2,11 @@
 
 use super::Finding;
 use super::tube::wall_implied;
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide};
-use crate::quantity::in_mm;
+use crate::quantity::{in_mm, positive};
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -33,7 +33,7 @@ pub fn shim(hole: &Reading, shaft: &Reading, sheet: Option<&Reading>) -> Result<
         in_mm(wall.value())
     );
     if let Some(sheet) = sheet {
-        size("shim", sheet.value())?;
+        positive("shim", sheet.value())?;
         let apart = sheet.less(&wall);
         let none = Limits::at_most(NOTHING, Grade::Derived)?;
         let decision = decide(&apart, &none, DecisionRule::default());

@@ -4,11 +4,11 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size};
+use super::verdict::{NOTHING, NextStep, Verdict, Worked};
 use super::{Finding, sizes_against};
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_cmp};
-use crate::quantity::{Length, in_mm, mm, settled_mm};
+use crate::quantity::{Length, in_mm, mm, positive, settled_mm};
 use crate::standard::{CuttingRule, FacingRule, HeadSeat, Row, SeatKind, Seatpost, find};
 use crate::{Error, ErrorKind};
 
@@ -23,8 +23,8 @@ use crate::{Error, ErrorKind};
 /// assert_eq!(in_mm(inside.value()).to_string(), "29.700 mm");
 /// ```
 pub fn inside_diameter(outside: &Reading, wall: &Reading) -> Result<Reading, Error> {
-    size("outside diameter", outside.value())?;
-    size("wall", wall.value())?;
+    positive("outside diameter", outside.value())?;
+    positive("wall", wall.value())?;
     let inside = outside.less(&wall.scaled(2.0));
     if settled_cmp(inside.value(), NOTHING).is_le() {
         return Err(Error::new(
@@ -49,8 +49,8 @@ pub fn inside_diameter(outside: &Reading, wall: &Reading) -> Result<Reading, Err
 /// assert_eq!(in_mm(wall.value()).to_string(), "1.600 mm");
 /// ```
 pub fn wall_implied(outside: &Reading, bore: &Reading) -> Result<Reading, Error> {
-    size("outside diameter", outside.value())?;
-    size("bore", bore.value())?;
+    positive("outside diameter", outside.value())?;
+    positive("bore", bore.value())?;
     let wall = outside.less(bore).scaled(0.5);
     if settled_cmp(wall.value(), NOTHING).is_le() {
         return Err(Error::new(
@@ -84,7 +84,7 @@ pub fn wall_implied(outside: &Reading, bore: &Reading) -> Result<Reading, Error>
 /// ```
 pub fn reaming(outside: &Reading, bore: &Reading, to: Length) -> Result<Verdict, Error> {
     wall_implied(outside, bore)?;
-    let to = size("bore after reaming", to)?;
+    let to = positive("bore after reaming", to)?;
     let stock = bore.scaled(-1.0).shifted(to);
     if settled_cmp(stock.value(), NOTHING).is_le() {
         return Err(Error::new(
@@ -274,8 +274,8 @@ pub fn expected_post(
     wall_max: Length,
     post_in_use: &[Reading],
 ) -> Result<Verdict, Error> {
-    let thick = inside_diameter(outside, &Reading::exact(size("wall", wall_max)?)?)?;
-    let thin = inside_diameter(outside, &Reading::exact(size("wall", wall_min)?)?)?;
+    let thick = inside_diameter(outside, &Reading::exact(positive("wall", wall_max)?)?)?;
+    let thin = inside_diameter(outside, &Reading::exact(positive("wall", wall_min)?)?)?;
     let walls = Limits::between(wall_min, wall_max, Grade::Derived)?;
     let fits = |bore: &Reading| {
         Seatpost::table()

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::Finding;
 use crate::evidence::{Citation, Grade, Text};
 use crate::measure::Outcome;
-use crate::quantity::{Angle, Length, Printed, in_mm, mm, settled_mm};
+use crate::quantity::{Angle, Length, Printed, in_mm, mm, positive, settled_mm};
 
 /// What to measure or look at next, why, and with what.
 ///
@@ -184,7 +184,7 @@ impl serde::Serialize for Worked {
 ///
 /// ```
 /// use framegauge::{judge::cup_depth, measure::{DecisionRule, Outcome}};
-/// let cup = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default());
+/// let cup = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default()).unwrap();
 /// assert_eq!(cup.outcome, Outcome::NonconformityShown);
 /// assert_eq!(cup.millimetres("stands proud"), Some(3.0));
 /// ```
@@ -284,7 +284,7 @@ impl Verdict {
     ///
     /// ```
     /// use framegauge::{Grade, judge::cup_depth, measure::{DecisionRule, Outcome}};
-    /// let cup = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default());
+    /// let cup = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default()).unwrap();
     /// assert_eq!(cup.demanding(Grade::Standard).outcome, Outcome::Undecided);
     /// ```
     #[must_use]
@@ -327,27 +327,12 @@ impl core::fmt::Display for Verdict {
     }
 }
 
-/// A length that is above zero and finite, under this name.
-pub(crate) fn size(field: &'static str, length: Length) -> Result<Length, crate::Error> {
-    crate::quantity::Width::new(length)
-        .map(crate::quantity::Width::length)
-        .map_err(|e| {
-            crate::Error::new(
-                e.kind(),
-                field,
-                String::from(e.value()),
-                String::from(e.problem()),
-                String::from(e.remedy()),
-            )
-        })
-}
-
 /// A reading whose value is above zero.
 pub(crate) fn size_reading(
     field: &'static str,
     reading: &crate::measure::Reading,
 ) -> Result<(), crate::Error> {
-    size(field, reading.value()).map(|_| ())
+    positive(field, reading.value()).map(|_| ())
 }
 
 pub(crate) const NOTHING: Length = mm(0.0);

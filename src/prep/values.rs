@@ -9,7 +9,9 @@ use super::sheet::PlacedReading;
 use super::written::{Line, Lines, WrittenSheet};
 use crate::evidence::Grade;
 use crate::measure::{Limits, Reading, instrument};
-use crate::quantity::{Angle, Length, Pitch, Printed, in_mm, mm, parse_length, parse_toleranced};
+use crate::quantity::{
+    Angle, Length, Pitch, Printed, in_mm, mm, not_negative, parse_length, parse_toleranced,
+};
 use crate::standard::Tables;
 use crate::{Error, ErrorKind};
 
@@ -228,7 +230,7 @@ impl PlaceText {
             if part.ends_with("deg") || part.ends_with('°') {
                 out.angle = Some(Angle::parse(part)?);
             } else if let Some(depth) = part.strip_suffix("deep") {
-                out.depth = Some(parse_length(depth)?);
+                out.depth = Some(not_negative("depth", parse_length(depth)?)?);
             } else if let Some(along) = part.strip_suffix("along") {
                 out.along = Some(parse_length(along)?);
             } else if let Some(across) = part.strip_suffix("across") {

@@ -11,6 +11,7 @@ mod units;
 
 pub use pitch::Pitch;
 pub use roles::{BoreDiameter, Clearance, Depth, Interference, Radius, ShaftDiameter, Wall, Width};
+pub(crate) use roles::{not_negative, positive};
 pub use shown::{InInches, InMillimetres, in_inches, in_mm};
 pub use text::{Printed, Ratio, decimal, parse_length};
 pub use toleranced::{Toleranced, parse_toleranced};

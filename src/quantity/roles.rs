@@ -22,17 +22,8 @@ fn finite(field: &'static str, length: Length) -> Result<Length, Error> {
     }
 }
 
-fn positive(field: &'static str, length: Length) -> Result<Length, Error> {
+fn of_a_frame(field: &'static str, length: Length) -> Result<Length, Error> {
     let length = finite(field, length)?;
-    if length <= mm(0.0) {
-        return Err(Error::new(
-            ErrorKind::OutOfRange,
-            field,
-            in_mm(length),
-            "must be above 0 mm",
-            "measure again; a size has no sign",
-        ));
-    }
     if length > mm(LARGEST_MM) {
         return Err(Error::new(
             ErrorKind::OutOfRange,
@@ -41,6 +32,29 @@ fn positive(field: &'static str, length: Length) -> Result<Length, Error> {
             "is beyond 1000 mm, larger than any frame interface",
             "check the unit",
         ));
+    }
+    Ok(length)
+}
+
+fn refused(field: &'static str, length: Length, problem: &'static str) -> Error {
+    let remedy = "measure again; a size has no sign";
+    Error::new(ErrorKind::OutOfRange, field, in_mm(length), problem, remedy)
+}
+
+/// A size under this name.
+pub(crate) fn positive(field: &'static str, length: Length) -> Result<Length, Error> {
+    let length = of_a_frame(field, length)?;
+    if length <= mm(0.0) {
+        return Err(refused(field, length, "must be above 0 mm"));
+    }
+    Ok(length)
+}
+
+/// A length under this name that may be nothing: a depth that was not bored, a spacer that is not there.
+pub(crate) fn not_negative(field: &'static str, length: Length) -> Result<Length, Error> {
+    let length = of_a_frame(field, length)?;
+    if length < mm(0.0) {
+        return Err(refused(field, length, "must not be below 0 mm"));
     }
     Ok(length)
 }

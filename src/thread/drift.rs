@@ -1,8 +1,8 @@
 //! Two pitches laid against each other: how far they drift, and after how many turns that shows or binds.
 
 use super::ThreadForm;
-use crate::quantity::{Length, Pitch, mm, to_mm};
-use crate::{Error, ErrorKind};
+use crate::Error;
+use crate::quantity::{Length, Pitch, mm, positive, to_mm};
 
 /// The axial drift between two pitches.
 ///
@@ -142,22 +142,4 @@ impl PitchDrift {
         let clearance = positive("clearance", clearance)?;
         Ok((!self.is_none()).then(|| clearance.value / self.taken_per_turn(form).value))
     }
-}
-
-fn positive(field: &'static str, length: Length) -> Result<Length, Error> {
-    crate::quantity::Width::new(length)
-        .map(crate::quantity::Width::length)
-        .map_err(|e| {
-            Error::new(
-                if length.value.is_finite() {
-                    ErrorKind::OutOfRange
-                } else {
-                    ErrorKind::NotFinite
-                },
-                field,
-                e.value(),
-                "must be a length above 0 mm",
-                "give it as e.g. `0.15 mm`",
-            )
-        })
 }

@@ -214,6 +214,41 @@ fn the_path_of_the_field_is_named() {
             "bolts[1]",
         ),
         (
+            r#"{"ask":"conform","class":"42 N7","readings":["41.97 +/- 0.004 mm","-41.975 +/- 0.004 mm"]}"#,
+            "out_of_range",
+            "readings[1]",
+        ),
+        (
+            r#"{"ask":"conform","thread":"M10x1-6H","diameter":"minor","readings":["-9.40 +/- 0.02 mm"]}"#,
+            "out_of_range",
+            "readings[0]",
+        ),
+        (
+            r#"{"ask":"insertion","post":"27.2 mm","written":[{"owner":"maker","depth":"90 mm"}],"inserted":"-120 +/- 1 mm"}"#,
+            "out_of_range",
+            "inserted",
+        ),
+        (
+            r#"{"ask":"depth","bore_depth":"9 +/- 0.1 mm","part":"-12 +/- 0.1 mm"}"#,
+            "out_of_range",
+            "part",
+        ),
+        (
+            r#"{"ask":"depth","bore_depth":"-9 +/- 0.1 mm","part":"12 +/- 0.1 mm"}"#,
+            "out_of_range",
+            "bore_depth",
+        ),
+        (
+            r#"{"ask":"width_stack","shell":"68.1 +/- 0.1 mm","spacers":["2.5 +/- 0.1 mm","-2.5 +/- 0.1 mm"],"wanted":"72.5 mm to 73.5 mm"}"#,
+            "out_of_range",
+            "spacers",
+        ),
+        (
+            r#"{"ask":"bolt_length","mount":"-2 +/- 0.1 mm","bolts":["18 mm"],"engaged":"10 mm to 12 mm"}"#,
+            "out_of_range",
+            "mount",
+        ),
+        (
             r#"{"ask":"standard","code":"28.6"}"#,
             "contradiction",
             "code",

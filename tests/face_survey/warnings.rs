@@ -199,4 +199,21 @@ fn allowances_count_what_is_certain() {
     )
     .unwrap();
     assert!((to_mm(leaving.may_come_off().unwrap().value()) - 0.07).abs() < 1e-12);
+    // A sign too many would let the whole width come off.
+    let width = |measured: f64, least: f64| {
+        let measured = Reading::new(mm(measured), mm(0.01)).unwrap();
+        let kind = LimitKind::MinimumWidth;
+        CutLimit::leaving(kind, "shell", &measured, mm(least), Grade::Memory)
+    };
+    for (limit, field) in [
+        (width(68.4, -68.0), "least"),
+        (width(-68.4, 68.0), "measured"),
+    ] {
+        let error = limit.unwrap_err();
+        assert_eq!(
+            (error.kind(), error.field()),
+            (ErrorKind::OutOfRange, field)
+        );
+    }
+    assert!(width(0.3, 0.0).is_ok());
 }

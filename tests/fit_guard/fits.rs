@@ -100,46 +100,41 @@ fn lengths_and_stacks() {
     page.title("lengths");
     page.said(
         "room",
-        Ok(room_below(
-            &read(9.3, 0.05),
-            &read(12.1, 0.04),
-            between(0.5, 4.0),
-            rule,
-        )),
+        room_below(&read(9.3, 0.05), &read(12.1, 0.04), between(0.5, 4.0), rule),
     );
     page.said(
         "width",
-        Ok(width_with_spacers(
+        width_with_spacers(
             &read(68.12, 0.03),
             &[read(2.5, 0.01), read(1.8, 0.02)],
             between(72.0, 72.6),
             rule,
-        )),
+        ),
     );
     page.said(
         "gap",
-        Ok(gap_between_flanges(
+        gap_between_flanges(
             &read(86.72, 0.05),
             &read(83.9, 0.04),
             &[read(2.5, 0.01)],
             between(0.0, 0.5),
             rule,
-        )),
+        ),
     );
     page.said(
         "engagement",
-        Ok(engagement_left(
+        engagement_left(
             &read(11.4, 0.05),
             &[read(2.5, 0.01)],
             &read(9.7, 0.1),
             framegauge::Pitch::tpi(24).unwrap(),
             Limits::at_least(mm(6.0), Grade::Shop).unwrap(),
             rule,
-        )),
+        ),
     );
     let bolts = [mm(18.0), mm(23.0), mm(28.0)];
     for thick in [6.2, 11.8, 12.6, 30.0] {
-        let found = bolt_length(&read(thick, 0.1), &bolts, &between(10.0, 12.0), rule);
+        let found = bolt_length(&read(thick, 0.1), &bolts, &between(10.0, 12.0), rule).unwrap();
         page.line(&match found {
             Some((bolt, check)) => {
                 format!("bolt through {thick}: {}: {}", in_um(bolt), json(&check))
@@ -156,13 +151,13 @@ fn lengths_and_stacks() {
     );
     page.said(
         "post",
-        Ok(post_insertion(
+        post_insertion(
             &read(351.0, 1.0),
             &read(702.0, 2.0),
             &read(519.0, 1.0),
             between(75.0, 300.0),
             rule,
-        )),
+        ),
     );
     page.title("insertion");
     let rules = [

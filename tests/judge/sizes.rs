@@ -13,7 +13,7 @@ use super::{Case, OPEN, OUT, WITHIN, case, exact, hold, read};
 
 #[test]
 fn cups() {
-    let cup = |bore, insertion| cup_depth(&bore, &insertion, DecisionRule::default());
+    let cup = |bore, insertion| cup_depth(&bore, &insertion, DecisionRule::default()).unwrap();
     hold(
         "cups",
         &[

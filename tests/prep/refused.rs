@@ -28,6 +28,11 @@ fn sheets_that_make_no_sense() {
             "seat_tube.bore[0]",
         ),
         (
+            "[seat_tube]\nbore = [\"10 mm deep: 27.2 mm +/- 0.1 mm\", \"-60 mm deep: 27.2 mm +/- 0.1 mm\"]\n",
+            ErrorKind::OutOfRange,
+            "seat_tube.bore[1]",
+        ),
+        (
             "[seat_tube]\nbore = [\"27.2 mm +/- 0.1 mm\"]\noutside = \"27.0 mm +/- 0.1 mm\"\n",
             ErrorKind::Contradiction,
             "seat_tube.bore",

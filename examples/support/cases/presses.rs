@@ -277,7 +277,7 @@ fn c14(run: &mut Run) -> Result<(), Error> {
         &read("9 +/- 0.1 mm")?,
         &read("12 +/- 0.1 mm")?,
         DecisionRule::default(),
-    );
+    )?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "stands proud", 3.0);
     run.says(&said.sentence, "shorten the cup");
