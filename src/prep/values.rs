@@ -10,7 +10,7 @@ use super::written::{Line, Lines, WrittenSheet};
 use crate::evidence::Grade;
 use crate::measure::{Limits, Reading, instrument};
 use crate::quantity::{
-    Angle, Length, Pitch, Printed, in_mm, mm, not_negative, parse_length, parse_toleranced,
+    Angle, Length, Pitch, Printed, not_negative, parse_length, parse_toleranced, positive,
 };
 use crate::standard::Tables;
 use crate::{Error, ErrorKind};
@@ -77,15 +77,14 @@ impl Reader<'_> {
     pub(super) fn length(&mut self, field: &str, line: Option<&Line>) -> Option<Length> {
         let line = line?;
         let length = self.keep(field, parse_length(&line.0))?;
-        self.keep(field, positive(length))?;
-        Some(length)
+        self.keep(field, positive("", length))
     }
 
     /// A size: a reading that must be above zero.
     pub(super) fn size(&mut self, field: &str, line: Option<&Line>, kind: Kind) -> Option<Reading> {
         let line = line?;
         let reading = self.reading(field, &line.0, kind)?;
-        self.keep(field, positive(reading.value()))?;
+        self.keep(field, positive("", reading.value()))?;
         Some(reading)
     }
 
@@ -104,7 +103,7 @@ impl Reader<'_> {
             let Some(reading) = self.reading(&path, text, kind) else {
                 continue;
             };
-            if self.keep(&path, positive(reading.value())).is_none() {
+            if self.keep(&path, positive("", reading.value())).is_none() {
                 continue;
             }
             if let Some(place) = self.keep(&path, PlaceText::read(place)) {
@@ -180,19 +179,6 @@ impl Reader<'_> {
         let line = line?;
         self.keep(field, line.0.parse())
     }
-}
-
-pub(super) fn positive(length: Length) -> Result<(), Error> {
-    if length <= mm(0.0) {
-        return Err(Error::new(
-            ErrorKind::OutOfRange,
-            "",
-            in_mm(length),
-            "a size must be above 0 mm",
-            "measure again",
-        ));
-    }
-    Ok(())
 }
 
 fn unknown_word<T: strum::IntoEnumIterator + ToString>(field: &str, word: &str) -> Error {

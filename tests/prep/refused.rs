@@ -33,6 +33,11 @@ fn sheets_that_make_no_sense() {
             "seat_tube.bore[1]",
         ),
         (
+            "[seat_tube]\nbore = [\"27.2 mm +/- 0.1 mm\"]\nclear_depth = \"210 m\"\n",
+            ErrorKind::OutOfRange,
+            "seat_tube.clear_depth",
+        ),
+        (
             "[seat_tube]\nbore = [\"27.2 mm +/- 0.1 mm\"]\noutside = \"27.0 mm +/- 0.1 mm\"\n",
             ErrorKind::Contradiction,
             "seat_tube.bore",
