@@ -268,8 +268,7 @@ fn paint_step(
             limit: limit.clone(),
         },
         Outcome::NonconformityShown => {
-            let sure = left.value() - left.expanded_uncertainty();
-            let depth = if sure > mm(0.0) { sure } else { mm(0.0) };
+            let depth = (left.value() - left.expanded_uncertainty()).max(mm(0.0));
             FacingStep::CannotCleanUp { depth, share_reachable: survey.touched_area(depth).unwrap_or(0.0), limit: limit.clone() }
         }
         Outcome::Undecided => FacingStep::Undecided {
