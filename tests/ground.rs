@@ -162,3 +162,65 @@ proptest! {
         prop_assert!(!at_most(limit).admits(value) || at_most(limit + slack).admits(value));
     }
 }
+
+/// Halves go away from zero at every precision, as in tables: in binary 0.00015 is a hair less than it is written.
+#[test]
+fn halves_go_away_from_zero() {
+    let four = |value: f64| format!("{:.4}", in_mm(mm(value)));
+    let five = |value: f64| format!("{:.5}", in_mm(mm(value)));
+    assert_eq!(
+        (four(0.00015), four(-0.00015)),
+        ("0.0002 mm".into(), "-0.0002 mm".into())
+    );
+    assert_eq!(
+        (five(0.000035), five(-0.000035)),
+        ("0.00004 mm".into(), "-0.00004 mm".into())
+    );
+}
+
+/// Beyond 9000 km, that is 9e15 nm, a length has no settled value; just below it has.
+#[test]
+fn a_length_is_settled_up_to_nine_thousand_kilometres() {
+    assert_eq!(nanometres(mm(9.0e9)), None);
+    assert_eq!(nanometres(mm(-9.0e9)), None);
+    assert_eq!(nanometres(mm(8.999e9)), Some(8_999_000_000_000_000));
+    assert_eq!(nanometres(mm(f64::NAN)), None);
+}
+
+/// With `{:#}` a fact prints its grade and sources, and a derived one its formula; what has no formula prints none.
+#[test]
+fn evidence_is_printed_on_demand() {
+    use framegauge::standard::{Shell, find};
+    // T47: pitch diameter derived as 47 mm - 0.649519 x 1 mm; hand of the drive side published (`shells.toml`).
+    let t47 = find::<Shell>("t47").unwrap();
+    let derived = format!("{:#}", t47.pitch_diameter.as_ref().unwrap());
+    assert!(derived.contains("47 mm - 0.649519 x 1 mm"), "{derived}");
+    let published = format!("{:#}", t47.hand_drive.as_ref().unwrap());
+    assert!(
+        published.starts_with("left (published once: "),
+        "{published}"
+    );
+    assert!(!published.contains(": :"), "{published}");
+}
+
+/// Why a figure or fact is unknown is told through `Stated`, and nothing where it is known.
+#[test]
+fn reasons_are_told_while_walking() {
+    use framegauge::standard::{HeadSeat, Shell, Stated, Walk, find};
+    let told = |row: &dyn Walk, field: &str| {
+        let mut reason = None;
+        row.walk("row", &mut |name, stated: &dyn Stated| {
+            if name == field {
+                reason = Some(String::from(stated.reason()));
+            }
+        });
+        reason.unwrap()
+    };
+    // `head_tube.toml`, EC33, and `shells.toml`, fauber_threaded.
+    let seat = find::<HeadSeat>("EC33").unwrap();
+    assert!(told(seat, "bore").starts_with("no source lists it"));
+    assert_eq!(told(seat, "fit"), "");
+    let shell = find::<Shell>("fauber_threaded").unwrap();
+    assert_eq!(told(shell, "hand_drive"), "not found");
+    assert_eq!(told(shell, "minor_diameter"), "");
+}

@@ -335,8 +335,7 @@ impl RingSurvey {
                 limit: limit.clone(),
             }),
             Outcome::NonconformityShown => {
-                let depth = left.value() - left.expanded_uncertainty();
-                let depth = if depth > mm(0.0) { depth } else { mm(0.0) };
+                let depth = (left.value() - left.expanded_uncertainty()).max(mm(0.0));
                 Ok(FacingStep::CannotCleanUp {
                     depth,
                     share_reachable: self.touched_area(depth)?,

@@ -37,11 +37,15 @@ pub fn over_coating(
         row.window.lower().unwrap_or(NOTHING),
         row.window.upper().unwrap_or(NOTHING),
     );
-    let sign = match feature {
-        Feature::Shaft => 1.0,
-        Feature::Hole => -1.0,
+    // A coat makes a shaft larger and a hole smaller.
+    let (direction, joined) = match feature {
+        Feature::Shaft => ("large", "and"),
+        Feature::Hole => ("small", "less"),
     };
-    let direction = if sign > 0.0 { "large" } else { "small" };
+    let outward = |by: Length| match feature {
+        Feature::Shaft => by,
+        Feature::Hole => -by,
+    };
     let mut sentence = format!(
         "A coat of {:.3} to {} a side (from memory) makes the reading {:.3} to {} too {direction}",
         crate::settled_mm(thin),
@@ -70,8 +74,8 @@ pub fn over_coating(
     if let Some(reading) = reading {
         size_reading("reading", reading)?;
         let below = [
-            reading.value() - thick * 2.0 * sign,
-            reading.value() - thin * 2.0 * sign,
+            reading.value() - outward(thick * 2.0),
+            reading.value() - outward(thin * 2.0),
         ];
         said = said
             .with(Worked::length(
@@ -86,7 +90,7 @@ pub fn over_coating(
             ));
         if let Some(bare) = expected {
             let bare = positive("expected size", bare)?;
-            let coat = (reading.value() - bare) / 2.0 * sign;
+            let coat = outward((reading.value() - bare) / 2.0);
             said = said.with(Worked::length(
                 "coat on each side",
                 coat,
@@ -106,7 +110,7 @@ pub fn over_coating(
                     "; {} is {} {} {} on each side, {}",
                     in_mm(reading.value()),
                     in_mm(bare),
-                    if sign > 0.0 { "and" } else { "less" },
+                    joined,
                     in_mm(coat),
                     if like {
                         "as a powder coat is"

@@ -280,16 +280,12 @@ pub(crate) fn spread(readings: &[Reading]) -> String {
             format!("{low} ({} readings alike)", readings.len())
         }
         [low, high] => {
-            let u = if low.expanded_uncertainty() > high.expanded_uncertainty() {
-                low
-            } else {
-                high
-            };
+            let u = low.expanded_uncertainty().max(high.expanded_uncertainty());
             format!(
                 "{:.3} to {} ± {} ({} readings)",
                 settled_mm(low.value()),
                 in_mm(high.value()),
-                in_mm(u.expanded_uncertainty()),
+                in_mm(u),
                 readings.len()
             )
         }

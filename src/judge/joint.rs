@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 use super::Finding;
 use crate::evidence::SourceKind;
 use crate::fit::{Conformance, Fit, Wanted};
-use crate::measure::{Limits, settled_cmp};
-use crate::quantity::{Length, in_mm, mm, to_mm};
+use crate::measure::{Limits, settled_below, settled_cmp};
+use crate::quantity::{Length, in_mm, mm};
 use crate::standard::{FitWindow, Hold, Row};
 
 /// A place where one part sits in or on another.
@@ -115,7 +115,7 @@ impl Joint {
 
     /// Whether a window speaks of this joint at this size.
     pub(crate) fn is_spoken_of(self, window: &FitWindow, near: Length) -> bool {
-        let close = |size: f64, by: f64| (to_mm(near) - size).abs() < by;
+        let close = |size: f64, by: f64| settled_below((near - mm(size)).abs(), mm(by));
         window.joint == self.row_words()
             && match window.code.as_ref() {
                 "bb30_bearing" => close(42.0, 0.5),

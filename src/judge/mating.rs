@@ -8,7 +8,7 @@ use super::verdict::Verdict;
 use crate::Error;
 use crate::evidence::Evidence;
 use crate::fit::{Feature, HoleMember, ShaftMember, Wanted, fit_between};
-use crate::measure::{DecisionRule, Limits, Reading};
+use crate::measure::{DecisionRule, Limits, Reading, settled_below};
 use crate::quantity::{Length, mm};
 use crate::standard::{BoreWindow, Hold, Row, Shell};
 
@@ -115,7 +115,7 @@ impl FitQuestion {
             .as_ref()
             .and_then(|f| f.value())
             .is_some_and(|h| *h == Hold::Press)
-            && (nominal - mm(42.0)).abs() < mm(0.5);
+            && settled_below((nominal - mm(42.0)).abs(), mm(0.5));
         let mut out = Self::new(if direct {
             Joint::DirectBearing
         } else {

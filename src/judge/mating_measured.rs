@@ -8,7 +8,7 @@ use super::{Finding, fit_words, from_to};
 use crate::Error;
 use crate::evidence::{Evidence, Grade};
 use crate::fit::{Conformance, Fit, HoleMember, MemberFinding, ShaftMember, Wanted, fit_between};
-use crate::measure::{Bound, Decision, Limits, Outcome, decide, settled_cmp};
+use crate::measure::{Bound, Decision, Limits, Outcome, decide, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm};
 use crate::standard::{FitWindow, Hold};
 use alloc::format;
@@ -276,7 +276,7 @@ fn member(found: &MemberFinding) -> Option<Finding> {
             let below = limits
                 .lower()
                 .known()
-                .is_some_and(|l| found.smallest.value() < l);
+                .is_some_and(|l| settled_below(found.smallest.value(), l));
             format!(
                 "{} is {} {} the limits {limits}: {}",
                 in_mm(if below {

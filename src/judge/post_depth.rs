@@ -136,7 +136,6 @@ impl PostDepth {
                     outcome: decision.map(|d| d.outcome),
                     limits: Some(Limits::at_least(*depth, *grade)?),
                     decision,
-                    grade: Some(*grade),
                     ..Finding::stated(what.clone(), format!("{}", in_mm(*depth)))
                 }
                 .resting_on(evidence),

@@ -104,6 +104,7 @@ impl Contribution {
     /// // A centre is half of two readings.
     /// let half = Contribution::new("edge", mm(0.02), Shape::Normal).unwrap().weighing(0.5).unwrap();
     /// assert_eq!(in_mm(half.standard_uncertainty()).to_string(), "0.010 mm");
+    /// assert_eq!(half.name(), "edge");
     /// ```
     pub fn weighing(mut self, sensitivity: f64) -> Result<Self, Error> {
         if !sensitivity.is_finite() {
@@ -240,17 +241,17 @@ impl Budget {
     /// Effective degrees of freedom, u⁴ / Σ (uᵢ⁴/νᵢ).
     #[must_use]
     pub fn freedom(&self) -> Freedom {
+        let total = self.squares();
+        // In shares of u², so that a single line gives its own degrees and never a hair less than one.
         let spread: f64 = self
             .lines
             .iter()
-            .map(|l| libm::pow(l.u(), 4.0) / l.freedom.degrees())
+            .map(|l| {
+                let share = l.u() * l.u() / total;
+                share * share / l.freedom.degrees()
+            })
             .sum();
-        let total = self.squares();
-        if spread > 0.0 {
-            Freedom::new(total * total / spread).unwrap_or(Freedom::EXACT)
-        } else {
-            Freedom::EXACT
-        }
+        Freedom::new(1.0 / spread).unwrap_or(Freedom::EXACT)
     }
     /// The interval of 95 % coverage, by the shape that dominates the sum.
     #[must_use]
@@ -268,17 +269,16 @@ impl Budget {
     }
     /// The factor of one or two dominating rectangles; `None` when neither dominates.
     fn dominating(&self) -> (Option<f64>, SumShape) {
-        let mut widest = [(0.0, false); 2];
-        for line in &self.lines {
-            let entry = (line.u(), line.shape.has_straight_sides());
-            let [first, second] = widest;
-            if entry.0 > first.0 {
-                widest = [entry, first];
-            } else if entry.0 > second.0 {
-                widest = [first, entry];
-            }
-        }
-        let [(first, straight), (second, also)] = widest;
+        let mut widest: Vec<(f64, bool)> = self
+            .lines
+            .iter()
+            .map(|line| (line.u(), line.shape.has_straight_sides()))
+            .collect();
+        // Of two alike the rectangle stands first, in whatever order they were written.
+        widest.sort_by(|a, b| b.0.total_cmp(&a.0).then(b.1.cmp(&a.1)));
+        let mut widest = widest.into_iter();
+        let mut next = || widest.next().unwrap_or_default();
+        let ((first, straight), (second, also)) = (next(), next());
         let rest = |used: f64| libm::sqrt(libm::fmax(self.squares() - used, 0.0));
         if straight && rest(first * first) <= NEGLIGIBLE * first {
             return (Some(0.95 * libm::sqrt(3.0)), SumShape::Rectangle);

@@ -181,22 +181,22 @@ pub(super) struct Tails {
 }
 
 impl Tails {
-    /// By a cumulative distribution of (limit - value) / u.
+    /// By a cumulative distribution of (limit - value) / u, or of (value - limit) / u for the upper one.
     pub(super) fn of(reading: &Reading, limits: &Limits, cumulative: impl Fn(f64) -> f64) -> Self {
         let u = to_mm(reading.standard_uncertainty());
-        let beyond = |limit: Option<Length>, sign: f64| {
-            limit.map_or(0.0, |limit| {
+        let beyond = |by: Option<Length>| {
+            by.map_or(0.0, |by| {
                 if u > 0.0 {
-                    cumulative(sign * to_mm(limit - reading.value()) / u)
+                    cumulative(to_mm(by) / u)
                 } else {
-                    let inside = settled_cmp((limit - reading.value()) * sign, mm(0.0));
-                    f64::from(inside == Ordering::Greater)
+                    f64::from(settled_cmp(by, mm(0.0)) == Ordering::Greater)
                 }
             })
         };
+        let value = reading.value();
         Self {
-            below: beyond(limits.lower().known(), 1.0),
-            above: beyond(limits.upper().known(), -1.0),
+            below: beyond(limits.lower().known().map(|low| low - value)),
+            above: beyond(limits.upper().known().map(|high| value - high)),
         }
     }
 
@@ -307,7 +307,8 @@ impl Decision {
 }
 
 /// The readings that would show conformity with these limits at this standard uncertainty, as limits themselves;
-/// `None` when no reading could (below 3.92 u of tolerance under the 2017 rule).
+/// `None` when no reading could (below 3.92 u of tolerance under the 2017 rule), when a limit is unknown, and for an
+/// uncertainty that is none: negative, or no number.
 ///
 /// ```
 /// use framegauge::{Grade, in_mm, measure::{DecisionRule, Limits, acceptance_zone}, mm};
@@ -323,23 +324,25 @@ pub fn acceptance_zone(
     standard_uncertainty: Length,
     rule: DecisionRule,
 ) -> Option<Limits> {
-    if limits.has_unknown() {
+    let u = to_mm(standard_uncertainty);
+    if limits.has_unknown() || u < 0.0 {
         return None;
     }
-    let u = to_mm(standard_uncertainty);
     let band = match rule {
+        // What is known exactly needs no band, not even where both limits are one.
+        DecisionRule::Iso14253Of2017 if u == 0.0 => mm(0.0),
         DecisionRule::Iso14253Of2017 => mm(guard_factor(limits.width().map(|t| to_mm(t) / u))? * u),
         DecisionRule::Iso14253Of1998 => mm(2.0 * u),
         DecisionRule::SimpleAcceptance => mm(0.0),
         DecisionRule::GuardBand(GuardFactor(r)) => mm(2.0 * u * r),
     };
-    let inward = |bound: Bound, sign: f64| match bound {
-        Bound::At(limit) => Bound::At(limit + band * sign),
+    let moved = |bound: Bound, by: Length| match bound {
+        Bound::At(limit) => Bound::At(limit + by),
         other => other,
     };
     Limits::new(
-        inward(limits.lower(), 1.0),
-        inward(limits.upper(), -1.0),
+        moved(limits.lower(), band),
+        moved(limits.upper(), -band),
         limits.grade(),
     )
     .ok()
@@ -348,16 +351,15 @@ pub fn acceptance_zone(
 /// Smallest g (in u) with Φ(g) − Φ(g − T/u) ≥ 95 %; one-sided limits have no T and need 1.645.
 fn guard_factor(tolerance_in_u: Option<f64>) -> Option<f64> {
     let held = |g: f64| phi(g) - tolerance_in_u.map_or(0.0, |t| phi(g - t));
-    let middle = match tolerance_in_u {
-        Some(t) if t.is_nan() => return None,
-        Some(t) if t.is_finite() => t / 2.0,
-        _ => 8.0,
-    };
     // At the middle of the tolerance the probability is greatest; if even there it falls short, nothing can be shown.
-    if held(middle) < SHOWN {
-        return None;
-    }
-    let (mut low, mut high) = (0.0, middle.min(8.0));
+    // Beyond eight u there is nothing left to gain.
+    let middle = tolerance_in_u.map_or(8.0, |t| libm::fmin(t / 2.0, 8.0));
+    (held(middle) >= SHOWN).then(|| least_guard(held, middle))
+}
+
+/// The smallest g up to `enough` that holds 95 %.
+fn least_guard(held: impl Fn(f64) -> f64, enough: f64) -> f64 {
+    let (mut low, mut high) = (0.0, enough);
     for _ in 0..60 {
         let try_here = f64::midpoint(low, high);
         if held(try_here) >= SHOWN {
@@ -366,7 +368,7 @@ fn guard_factor(tolerance_in_u: Option<f64>) -> Option<f64> {
             low = try_here;
         }
     }
-    Some(high)
+    high
 }
 
 #[cfg(feature = "serde")]

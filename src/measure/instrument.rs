@@ -131,7 +131,7 @@ impl Instrument {
     /// assert_eq!(caliper.permissible_error(mm(2000.0)).unwrap_err().kind(), ErrorKind::NotTabulated);
     /// ```
     pub fn permissible_error(&self, size: Length) -> Result<Length, Error> {
-        let magnitude = if size < mm(0.0) { -size } else { size };
+        let magnitude = size.abs();
         self.limits
             .iter()
             .find(|l| magnitude <= l.up_to && (magnitude > l.over || l.over <= mm(0.0)))

@@ -227,7 +227,7 @@ impl Limits {
         let below = self.lower.known().map(|low| value - low);
         let above = self.upper.known().map(|high| high - value);
         match (below, above) {
-            (Some(a), Some(b)) => Some(if a < b { a } else { b }),
+            (Some(a), Some(b)) => Some(a.min(b)),
             (one, other) => one.or(other),
         }
     }

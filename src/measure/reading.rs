@@ -1,7 +1,9 @@
 //! A measured value with its uncertainty.
 
+use core::cmp::Ordering;
 use core::fmt;
 
+use super::settled_below;
 use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
 use crate::{Error, ErrorKind};
 
@@ -204,6 +206,18 @@ impl Reading {
         Self {
             value: self.value * factor,
             u: self.u * libm::fabs(factor),
+        }
+    }
+
+    /// Its sign, where it is further from nothing than its expanded uncertainty.
+    pub(crate) fn sure_sign(&self) -> Ordering {
+        let none = mm(0.0);
+        if settled_below(self.value + self.expanded_uncertainty(), none) {
+            Ordering::Less
+        } else if settled_below(none, self.value - self.expanded_uncertainty()) {
+            Ordering::Greater
+        } else {
+            Ordering::Equal
         }
     }
 }

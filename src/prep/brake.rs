@@ -115,8 +115,7 @@ pub(super) fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
     let mut pads = Vec::with_capacity(points.len());
     let mut worst = mm(0.0);
     for point in points {
-        let u = point.height.standard_uncertainty();
-        worst = if u > worst { u } else { worst };
+        worst = worst.max(point.height.standard_uncertainty());
         pads.push(face::PadPoint {
             pad: "mount".into(),
             point: Point::new(point.along, point.across, point.height.value())?,
@@ -127,7 +126,7 @@ pub(super) fn survey(points: &[PadPoint]) -> Result<PadSurvey, crate::Error> {
 
 /// What came off at the places that were read both times.
 fn came_off(sheet: &BrakeSheet, report: &mut InterfaceReport) -> Option<Reading> {
-    let near = |a: Length, b: Length| (a - b).abs() < mm(0.5);
+    let near = |a: Length, b: Length| settled_below((a - b).abs(), mm(0.5));
     let removed: Vec<Reading> = sheet
         .points
         .iter()
@@ -139,31 +138,7 @@ fn came_off(sheet: &BrakeSheet, report: &mut InterfaceReport) -> Option<Reading>
             Some(b.height.less(&a.height))
         })
         .collect();
-    let mut deepest = None;
-    let words = match crate::judge::extremes(&removed).as_slice() {
-        [least, ..] if least.value() < -least.expanded_uncertainty() * 2.0 => {
-            String::from("a place stands higher than before: the two surveys do not share a datum")
-        }
-        [least, most] => {
-            deepest = Some(*most);
-            format!(
-                "{} to {} ± {}",
-                in_mm(least.value()),
-                in_mm(most.value()),
-                in_mm(most.expanded_uncertainty())
-            )
-        }
-        [only] => {
-            deepest = Some(*only);
-            format!("{only}")
-        }
-        _ => String::from("the two surveys share no places"),
-    };
-    report.findings.push(Finding {
-        readings: removed,
-        ..Finding::stated("what came off", words)
-    });
-    deepest
+    super::came_off::told(removed, report)
 }
 
 /// What limits the cut of a mount, by readings before it.
@@ -223,7 +198,8 @@ fn tilt(
     }
     let bound = libm::asin(ratio).to_degrees();
     let lean = libm::atan(slope).to_degrees().abs();
-    let words = if lean < bound {
+    let clear = lean < bound;
+    let words = if clear {
         format!(
             "side slope {lean:.2} deg; a pad {} long with {} a side touches at {bound:.2} deg: clear with the rotor centred and true",
             in_mm(length),
@@ -236,7 +212,7 @@ fn tilt(
             in_mm(clearance)
         )
     };
-    let outcome = if lean < bound {
+    let outcome = if clear {
         Outcome::ConformityShown
     } else {
         Outcome::NonconformityShown

@@ -6,9 +6,9 @@ use alloc::vec::Vec;
 
 use super::plan::InterfaceReport;
 use crate::face::{CutLimit, RingSurvey};
-use crate::judge::Finding;
+use crate::judge::{Finding, extremes};
 use crate::measure::{Reading, settled_below};
-use crate::quantity::{in_mm, mm};
+use crate::quantity::in_mm;
 
 /// What is left of the limits after a cut, from readings before it; a limit that was passed is said so. A cut of unknown
 /// depth leaves unknown amounts.
@@ -30,7 +30,7 @@ pub(super) fn left_after(
             };
             let left = limit.after_cutting(&off);
             if let Some(over) = left.may_come_off()
-                && settled_below(over.value() + over.expanded_uncertainty(), mm(0.0))
+                && over.sure_sign().is_lt()
             {
                 report.leave.push(format!(
                     "the face: nothing more may come off because of {}, {} too much is off already",
@@ -60,18 +60,24 @@ pub(super) fn compare(
             Some(b.height.less(&a.height))
         })
         .collect();
+    told(removed, report)
+}
+
+/// Tells what came off at the places that were read both times; the most of it, where the surveys agree with each other.
+pub(super) fn told(removed: Vec<Reading>, report: &mut InterfaceReport) -> Option<Reading> {
+    let ends = extremes(&removed);
     let mut deepest = None;
-    let words = match crate::judge::extremes(&removed).as_slice() {
-        [least, most]
-            if most.value() + most.expanded_uncertainty() < mm(0.0)
-                || least.value() < -least.expanded_uncertainty() * 2.0 =>
+    let words = match (ends.first(), ends.last()) {
+        (Some(least), Some(most))
+            if most.sure_sign().is_lt()
+                || settled_below(least.value(), -least.expanded_uncertainty() * 2.0) =>
         {
             format!(
                 "the face stands {} higher than before in one place: the two surveys do not share a datum, or something lies under the indicator",
                 in_mm(-least.value())
             )
         }
-        [least, most] => {
+        (Some(least), Some(most)) => {
             deepest = Some(*most);
             format!(
                 "removed {} to {} ± {}",

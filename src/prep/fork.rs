@@ -3,6 +3,7 @@
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 use super::caution::Caution;
 use super::draft::{Draft, DraftStep, Stage};
@@ -12,8 +13,8 @@ use super::press;
 use super::sheet::{CrownSheet, SteererSheet};
 use crate::fit::{HoleMember, ShaftMember, SizeReading, fit_between, steerer_length};
 use crate::judge::{Finding, fit_words, sizes_against, spread};
-use crate::measure::{Limits, Outcome, settled_below};
-use crate::quantity::{in_mm, mm};
+use crate::measure::{Limits, Outcome};
+use crate::quantity::in_mm;
 use crate::standard::{CrownSeat, FitWindow, Steerer, SteererRule};
 
 pub(super) fn crown(draft: &mut Draft<'_>, sheet: &CrownSheet) {
@@ -123,7 +124,7 @@ fn race(
         .iter()
         .all(|f| f.outcome != Some(Outcome::NonconformityShown));
     report.findings.extend(held);
-    if fit.tightest().value() - fit.tightest().expanded_uncertainty() > crate::quantity::mm(0.0) {
+    if fit.tightest().sure_sign().is_gt() {
         let mut step = DraftStep::new(
             interface,
             Stage::Check,
@@ -194,21 +195,17 @@ fn length(draft: &mut Draft<'_>, sheet: &SteererSheet, report: &mut InterfaceRep
     if let Some(length) = sheet.length {
         let spare = length.less(&wanted);
         let off = spare.value();
-        words.push_str(
-            &if settled_below(mm(0.0), off - spare.expanded_uncertainty()) {
-                format!(
-                    "; it is {} longer: cut only after the head-tube faces are finished",
-                    in_mm(off)
-                )
-            } else if settled_below(off + spare.expanded_uncertainty(), mm(0.0)) {
-                format!(
-                    "; it is {} too short: fewer spacers or another stem, never less grip",
-                    in_mm(-off)
-                )
-            } else {
-                String::from("; it has that length as far as the readings tell")
-            },
-        );
+        words.push_str(&match spare.sure_sign() {
+            Ordering::Greater => format!(
+                "; it is {} longer: cut only after the head-tube faces are finished",
+                in_mm(off)
+            ),
+            Ordering::Less => format!(
+                "; it is {} too short: fewer spacers or another stem, never less grip",
+                in_mm(-off)
+            ),
+            Ordering::Equal => String::from("; it has that length as far as the readings tell"),
+        });
     }
     report
         .findings

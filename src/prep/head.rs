@@ -14,7 +14,7 @@ use super::sheet::{Coating, Fitted, HeadEnd, JointMaterial};
 use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
 use crate::judge::{Finding, Joint};
-use crate::measure::Limits;
+use crate::measure::{Limits, settled_below};
 use crate::quantity::{in_mm, mm};
 use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, SeatKind};
 
@@ -95,8 +95,10 @@ fn integrated(
     if let (Some(read), Some(listed)) = (
         read,
         seat.bearing_outside.as_ref().and_then(|f| f.nominal()),
-    ) && (read.value() - listed).abs() > mm(0.1) + read.expanded_uncertainty()
-    {
+    ) && settled_below(
+        mm(0.1) + read.expanded_uncertainty(),
+        (read.value() - listed).abs(),
+    ) {
         report.findings.push(
             Finding::stated(
                 "bearing",

@@ -11,7 +11,7 @@ use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop};
 use super::press;
 use super::sheet::{HeadEnd, JointMaterial};
 use crate::evidence::{Citation, Figure, Grade};
-use crate::judge::{Finding, sizes_against, spread};
+use crate::judge::{Finding, extremes, sizes_against, spread};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm};
 use crate::standard::{HeadSeat, SeatKind};
@@ -25,12 +25,9 @@ pub(super) fn bore(
 ) {
     let readings: Vec<Reading> = end.bore.iter().map(|p| p.reading).collect();
     if let Some(outside) = end.outside.first()
-        && let Some(widest) = readings
-            .iter()
-            .copied()
-            .reduce(|a, b| if b.value() > a.value() { b } else { a })
+        && let Some(widest) = extremes(&readings).last()
     {
-        let wall = outside.less(&widest).scaled(0.5);
+        let wall = outside.less(widest).scaled(0.5);
         report.findings.push(Finding::stated(
             "wall",
             format!("{} now, by outside less bore, halved", in_mm(wall.value())),
@@ -60,7 +57,8 @@ pub(super) fn bore(
             ),
             Some(limit.limits),
         ),
-        (None, Some(seat)) if seat.bore.is_known() => {
+        // A bore that nobody publishes shows nothing either way.
+        (None, Some(seat)) => {
             let limits = Limits::of_size(&seat.bore);
             (
                 sizes_against(
@@ -74,18 +72,6 @@ pub(super) fn bore(
                 Some(limits),
             )
         }
-        (None, Some(seat)) => (
-            Finding::stated(
-                "bore",
-                format!(
-                    "{}; {}: {}",
-                    spread(&readings),
-                    seat.code,
-                    seat.bore.reason()
-                ),
-            ),
-            None,
-        ),
         (None, None) => (Finding::stated("bore", spread(&readings)), None),
     };
     let finding = if covered(end.common.coating) {
@@ -145,10 +131,7 @@ fn correct(
 ) {
     let (Some(low), Some(smallest)) = (
         limits.lower().known(),
-        readings
-            .iter()
-            .map(Reading::value)
-            .reduce(|a, b| if b < a { b } else { a }),
+        extremes(readings).first().map(Reading::value),
     ) else {
         return;
     };

@@ -31,6 +31,23 @@ pub(super) struct Settled {
 /// belief is wrong. Common practice: half a millimetre is what a reamer or a coat can account for.
 const NEAR_MISS_MM: f64 = 0.5;
 
+fn options<'a>(draft: &Draft<'a>) -> Options<'a> {
+    Options {
+        shop: draft.tables.shop(),
+        ..Options::default()
+    }
+}
+
+fn code_of(answer: &Identification) -> Option<String> {
+    match &answer.outcome {
+        Outcome::Identified { code } => Some(code.to_string()),
+        Outcome::Ambiguous { between } if answer.interchange => {
+            between.first().map(ToString::to_string)
+        }
+        _ => None,
+    }
+}
+
 /// Identifies, writes the answer into the report, asks what is open, and gives the code that may be worked to.
 fn settle(
     draft: &mut Draft<'_>,
@@ -39,11 +56,7 @@ fn settle(
     seen: &[Observation],
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
-    let options = Options {
-        shop: draft.tables.shop(),
-        ..Options::default()
-    };
-    let answer = match identify(kind, seen, &options) {
+    let answer = match identify(kind, seen, &options(draft)) {
         Ok(answer) => answer,
         Err(error) => {
             report
@@ -66,17 +79,11 @@ fn settle(
             .findings
             .push(Finding::stated("note", note.to_string()));
     }
-    let code = match &answer.outcome {
-        Outcome::Identified { code } => Some(code.to_string()),
-        Outcome::Ambiguous { between } if answer.interchange => {
-            between.first().map(ToString::to_string)
-        }
-        _ => None,
-    };
+    let code = code_of(&answer);
     // Seatposts step by less than a near miss; only shells and head tubes are made or left wrong by so much.
     let may_be_wrong = matches!(kind, InterfaceKind::Shell | InterfaceKind::HeadTube(_));
     let settled = match near_miss(seen, &answer).filter(|_| may_be_wrong) {
-        Some((believed, by)) if code.as_deref() != Some(believed.as_str()) => {
+        Some((believed, by)) => {
             let doubt = draft.ask(
                 interface,
                 format!("{}: is it really {believed}? Look for traces of a thread or a sleeve, measure again in other places", report.title),
@@ -88,7 +95,7 @@ fn settle(
                 doubt: Some(doubt),
             })
         }
-        _ => {
+        None => {
             if code.is_none() {
                 open(draft, interface, &report.title, &answer);
             }
@@ -112,12 +119,8 @@ fn near_miss(seen: &[Observation], answer: &Identification) -> Option<(String, f
     match &candidate.standing {
         Standing::Excluded(exclusion) if exclusion.by == Feature::Bore => {
             let against = exclusion.against?;
-            let by = if against.read < against.lower {
-                against.lower - against.read
-            } else {
-                against.read - against.upper
-            };
-            (by > 0.0 && by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by))
+            let by = libm::fmax(against.lower - against.read, against.read - against.upper);
+            (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by))
         }
         _ => None,
     }
@@ -225,6 +228,22 @@ pub(super) fn shell(
     sheet: &ShellSheet,
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
+    let seen = seen_in_shell(sheet);
+    settle(draft, Interface::Shell, InterfaceKind::Shell, &seen, report)
+}
+
+/// The pattern of which this shell would be with its sides exchanged: the hands tell the sides (common practice).
+pub(super) fn turned_shell(draft: &Draft<'_>, sheet: &ShellSheet) -> Option<String> {
+    let mut turned = sheet.clone();
+    core::mem::swap(&mut turned.drive.hand, &mut turned.non_drive.hand);
+    if turned.drive.hand == sheet.drive.hand {
+        return None;
+    }
+    let seen = seen_in_shell(&turned);
+    code_of(&identify(InterfaceKind::Shell, &seen, &options(draft)).ok()?)
+}
+
+fn seen_in_shell(sheet: &ShellSheet) -> Vec<Observation> {
     let mut seen = bores(&sheet.bore);
     seen.extend(observed(Feature::Width, &sheet.width));
     seen.extend(sheet.half_drive.map(|r| size(Feature::HalfWidthDrive, r)));
@@ -245,7 +264,7 @@ pub(super) fn shell(
         seen.extend(here.hand.map(|hand| Observation::hand(side, hand)));
     }
     seen.extend(belief(sheet.common.believed.as_ref()));
-    settle(draft, Interface::Shell, InterfaceKind::Shell, &seen, report)
+    seen
 }
 
 pub(super) fn head(

@@ -3,6 +3,7 @@
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 use super::draft::{Draft, DraftStep, Stage};
 use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
@@ -150,19 +151,17 @@ pub(super) fn came_off(
         return;
     };
     let removed = new_small.less(old_small);
-    let words = if removed.value() < -removed.expanded_uncertainty() {
-        format!(
+    let words = match removed.sure_sign() {
+        Ordering::Less => format!(
             "the bore reads {} narrower than before: measured elsewhere, or not clean",
             in_mm(-removed.value())
-        )
-    } else if removed.value() <= removed.expanded_uncertainty() {
-        String::from("nothing that these readings can see came off")
-    } else {
-        format!(
+        ),
+        Ordering::Equal => String::from("nothing that these readings can see came off"),
+        Ordering::Greater => format!(
             "{} ± {} on diameter at the narrowest place",
             in_mm(removed.value()),
             in_mm(removed.expanded_uncertainty())
-        )
+        ),
     };
     report.findings.push(Finding {
         readings: Vec::from([removed]),

@@ -14,7 +14,8 @@ use super::written::{
     Lines, WrittenBrake, WrittenCrown, WrittenHeadEnd, WrittenSeatTube, WrittenShell,
     WrittenShellSide, WrittenSteerer, WrittenThread,
 };
-use crate::measure::Reading;
+use crate::judge::extremes;
+use crate::measure::{Reading, settled_below};
 use crate::quantity::{in_mm, mm};
 use crate::standard::{End, Place, ShellWindow};
 use crate::{Error, ErrorKind};
@@ -52,7 +53,7 @@ impl Reader<'_> {
             (sheet.half_drive, sheet.half_non_drive, sheet.width.first())
         {
             let gap = drive.plus(&other).less(width);
-            if gap.value().abs() > gap.expanded_uncertainty() + mm(0.5) {
+            if settled_below(gap.expanded_uncertainty() + mm(0.5), gap.value().abs()) {
                 self.errors.push(Error::new(
                     ErrorKind::Contradiction,
                     "shell.half_drive",
@@ -127,16 +128,12 @@ impl Reader<'_> {
     }
 
     fn inside_below_outside(&mut self, field: &str, bore: &[PlacedReading], outside: &[Reading]) {
-        let widest = bore
-            .iter()
-            .map(|b| b.reading.value())
-            .fold(mm(0.0), |a, b| if b > a { b } else { a });
-        if let Some(narrowest) = outside
-            .iter()
-            .map(Reading::value)
-            .reduce(|a, b| if b < a { b } else { a })
-            && widest >= narrowest
+        let bores: Vec<Reading> = bore.iter().map(|b| b.reading).collect();
+        let (bores, outside) = (extremes(&bores), extremes(outside));
+        if let (Some(widest), Some(narrowest)) = (bores.last(), outside.first())
+            && widest.value() >= narrowest.value()
         {
+            let (widest, narrowest) = (widest.value(), narrowest.value());
             self.errors.push(Error::new(
                 ErrorKind::Contradiction,
                 format!("{field}.bore"),

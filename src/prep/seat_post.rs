@@ -104,7 +104,7 @@ fn blame(draft: &Draft<'_>, tube: &SeatTubeSheet, fit: &Fit, report: &mut Interf
     let (bore, post) = (fit.hole().smallest, fit.shaft().largest);
     let step = mm(0.1);
     let (bore_off, post_off) = (bore.value() - size, post.value() - size);
-    let off = |by: Length| by.abs() > step;
+    let off = |by: Length| settled_below(step, by.abs());
     let which = match (off(bore_off), off(post_off)) {
         (true, true) => "both are off",
         (true, false) => "the tube is off",

@@ -11,9 +11,9 @@ use super::press;
 use super::sheet::{JointMaterial, PlacedReading, SeatTubeSheet};
 use super::{facing, identity, seat_post, seat_size};
 use crate::fit::{Caution as FitCaution, Shape};
-use crate::judge::{Finding, spread};
+use crate::judge::{Finding, extremes, spread};
 use crate::measure::{Reading, settled_below, settled_cmp};
-use crate::quantity::{Length, in_mm, mm, settled_mm, to_mm};
+use crate::quantity::{Length, in_mm, mm, settled_mm};
 use crate::standard::{CuttingRule, Seatpost};
 use crate::thread::Turn;
 
@@ -60,11 +60,11 @@ pub(super) fn plan(draft: &mut Draft<'_>, tube: &SeatTubeSheet) {
             "telescoping gauge or inside caliper",
         );
     }
-    let spread_mm = to_mm(shape.largest().value() - shape.smallest().value());
-    if spread_mm > NO_SIZE_SPREAD_MM {
+    let spread = shape.largest().value() - shape.smallest().value();
+    if settled_below(mm(NO_SIZE_SPREAD_MM), spread) {
         report.findings.push(Finding::stated(
             "size",
-            format!("no size may be named: the readings spread over {spread_mm:.3} mm. The tube is pinched, burred, thick with paint, or one reading is of something else"),
+            format!("no size may be named: the readings spread over {}. The tube is pinched, burred, thick with paint, or one reading is of something else", in_mm(spread)),
         ));
         draft.ask(
             HERE,
@@ -126,7 +126,7 @@ fn shape_finding(shape: &Shape, readings: &[PlacedReading]) -> Finding {
         ));
     }
     Finding {
-        readings: crate::judge::extremes(&plain),
+        readings: extremes(&plain),
         ..Finding::stated("bore as found", words)
     }
 }
@@ -135,15 +135,12 @@ fn outside_and_wall(tube: &SeatTubeSheet, report: &mut InterfaceReport) {
     let Some(outside) = tube.outside.first() else {
         return;
     };
-    let Some(bore) = tube
-        .bore
-        .iter()
-        .map(|p| p.reading)
-        .reduce(|a, b| if b.value() > a.value() { b } else { a })
-    else {
+    let bores: Vec<Reading> = tube.bore.iter().map(|p| p.reading).collect();
+    let ends = extremes(&bores);
+    let Some(widest) = ends.last() else {
         return;
     };
-    let wall = outside.less(&bore).scaled(0.5);
+    let wall = outside.less(widest).scaled(0.5);
     report.findings.push(Finding::stated(
         "wall",
         format!("{} by outside less bore, halved; no published least wall, ask the frame maker before any cut beyond the paint", in_mm(wall.value())),
@@ -194,7 +191,7 @@ fn cut(
     }
     let most = short.value() + u;
     let stock = stock_limit(draft);
-    if settled_cmp(short.value() - u, stock.1).is_gt() {
+    if settled_cmp(short.value() - u, stock).is_gt() {
         let mut step = DraftStep::new(
             HERE,
             Stage::Bore,
@@ -205,7 +202,7 @@ fn cut(
             ),
             format!(
                 "that is more than the {} that any text gives for hand reaming: it is no paint, and probably no {}",
-                in_mm(stock.1),
+                in_mm(stock),
                 in_mm(size)
             ),
         );
@@ -281,17 +278,12 @@ fn cut(
     draft.step(step);
 }
 
-/// The least of the greatest stocks that the texts print, and the greatest.
-fn stock_limit(draft: &Draft<'_>) -> (Length, Length) {
-    let upper = draft
+/// The greatest stock that any text prints.
+fn stock_limit(draft: &Draft<'_>) -> Length {
+    draft
         .tables
         .all::<CuttingRule>()
         .filter(|r| r.code.starts_with("ream_stock"))
-        .filter_map(|r| r.window.upper());
-    upper.fold((mm(f64::MAX), mm(0.0)), |(least, most), u| {
-        (
-            if u < least { u } else { least },
-            if u > most { u } else { most },
-        )
-    })
+        .filter_map(|r| r.window.upper())
+        .fold(mm(0.0), Length::max)
 }

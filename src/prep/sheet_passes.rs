@@ -2,6 +2,11 @@
 
 use super::sheet::{FrameSheet, GaugeResult, HeadEnd, ShellSide};
 
+/// Whether a gauge was tried.
+pub(super) fn tried(go: GaugeResult, not_go: GaugeResult) -> bool {
+    go != GaugeResult::Untried || not_go != GaugeResult::Untried
+}
+
 impl FrameSheet {
     /// The same sheet without any reading taken after work.
     #[must_use]
@@ -52,9 +57,6 @@ impl FrameSheet {
     #[must_use]
     pub fn has_after(&self, interface: super::Interface) -> bool {
         use super::Interface as I;
-        let tried = |go: GaugeResult, not_go: GaugeResult| {
-            go != GaugeResult::Untried || not_go != GaugeResult::Untried
-        };
         let end = |end: &Option<HeadEnd>| {
             end.as_ref().is_some_and(|e| {
                 !e.after.is_empty() || e.face.as_ref().is_some_and(|f| !f.after.is_empty())

@@ -10,6 +10,7 @@ use super::facing::{self, Facing};
 use super::plan::{Interface, InterfaceReport, Operation};
 use super::press;
 use super::sheet::{Coating, GaugeResult, JointMaterial, ShellSheet, ShellSide, ThreadState};
+use super::sheet_passes::tried;
 use super::shell_press;
 use super::shell_width::{believed_parts, cut_limits, halves, spindle, width_window};
 use super::thread_work::{self, OnBench};
@@ -34,6 +35,15 @@ pub(super) fn plan(draft: &mut Draft<'_>, measured: &ShellSheet) {
         press::came_off(&measured.bore, &measured.after, &mut report);
     }
     let settled = super::identity::shell(draft, sheet, &mut report);
+    if settled.is_none()
+        && let Some(code) = super::identity::turned_shell(draft, sheet)
+    {
+        report.findings.push(Finding::stated(
+            "hands",
+            format!("those of {code} with the sides exchanged: the shell is in back to front, or was tapped so; cups of {code} go in only on the wrong sides, where riding can loosen them"),
+        ));
+        do_not_chase(draft);
+    }
     if !sheet.width.is_empty() {
         report.findings.push(Finding {
             readings: sheet.width.clone(),
@@ -59,9 +69,7 @@ pub(super) fn plan(draft: &mut Draft<'_>, measured: &ShellSheet) {
 
 /// The shell as it is after the work: later readings stand for earlier ones, on metal.
 fn after_work(shell: &ShellSheet) -> Option<ShellSheet> {
-    let tried = |side: &ShellSide| {
-        side.go_after != GaugeResult::Untried || side.not_go_after != GaugeResult::Untried
-    };
+    let tried = |side: &ShellSide| tried(side.go_after, side.not_go_after);
     if shell.after.is_empty() && !tried(&shell.drive) && !tried(&shell.non_drive) {
         return None;
     }
@@ -71,7 +79,7 @@ fn after_work(shell: &ShellSheet) -> Option<ShellSheet> {
         now.bore.clone_from(&shell.after);
     }
     for side in [&mut now.drive, &mut now.non_drive] {
-        if side.go_after != GaugeResult::Untried || side.not_go_after != GaugeResult::Untried {
+        if tried(side) {
             side.go = side.go_after;
             side.not_go = side.not_go_after;
             side.state = state_after(side.go, side.state);
@@ -89,6 +97,16 @@ pub(super) fn state_after(go: GaugeResult, before: ThreadState) -> ThreadState {
         ) => ThreadState::Sound,
         (_, other) => other,
     }
+}
+
+fn do_not_chase(draft: &mut Draft<'_>) {
+    draft.step(DraftStep::new(
+        HERE,
+        Stage::Thread,
+        Operation::Refer,
+        "Do not chase: the hands are not those of the pattern",
+        "a chaser of the wrong hand destroys the thread; the frame maker decides",
+    ));
 }
 
 fn threaded(
@@ -172,13 +190,7 @@ fn threaded(
         }
     }
     if swapped {
-        draft.step(DraftStep::new(
-            HERE,
-            Stage::Thread,
-            Operation::Refer,
-            "Do not chase: the hands are not those of the pattern",
-            "a chaser of the wrong hand destroys the thread; the frame maker decides",
-        ));
+        do_not_chase(draft);
         return;
     }
     for side in [Side::Drive, Side::NonDrive] {

@@ -11,7 +11,7 @@ use super::plan::{Interface, InterfaceReport, Operation};
 use super::press;
 use super::sheet::{JointMaterial, ShellSheet, ThreadState};
 use crate::evidence::Citation;
-use crate::judge::{Finding, Joint, sizes_against, spread};
+use crate::judge::{Finding, Joint, extremes, sizes_against, spread};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
 use crate::standard::{BoreWindow, Hold, Shell};
@@ -184,11 +184,7 @@ fn correct(
     let (Some(low), Some(high)) = (limits.lower().known(), limits.upper().known()) else {
         return;
     };
-    let Some(smallest) = readings
-        .iter()
-        .map(Reading::value)
-        .reduce(|a, b| if b < a { b } else { a })
-    else {
+    let Some(smallest) = extremes(readings).first().map(Reading::value) else {
         return;
     };
     if !settled_below(smallest, low) {

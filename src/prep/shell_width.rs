@@ -3,13 +3,14 @@
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 use super::draft::Draft;
 use super::plan::InterfaceReport;
 use super::sheet::ShellSheet;
 use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
-use crate::judge::{Finding, sizes_against};
+use crate::judge::{Finding, extremes, sizes_against};
 use crate::measure::{Limits, Reading, settled_below};
 use crate::quantity::{in_mm, mm, settled_mm};
 use crate::standard::{Shell, ShellWindow};
@@ -20,15 +21,13 @@ pub(super) fn halves(sheet: &ShellSheet, shell: &Shell, report: &mut InterfaceRe
         return;
     };
     let lean = drive.less(&other);
-    let words = if lean.value() < -lean.expanded_uncertainty() {
-        format!(
+    let words = match lean.sure_sign() {
+        Ordering::Less => format!(
             "{} further out on the non-drive side: a kit for a symmetrical shell of the same width does not fit",
             in_mm(-lean.value())
-        )
-    } else if lean.value() > lean.expanded_uncertainty() {
-        format!("{} further out on the drive side", in_mm(lean.value()))
-    } else {
-        String::from("equally far from the middle plane on both sides")
+        ),
+        Ordering::Greater => format!("{} further out on the drive side", in_mm(lean.value())),
+        Ordering::Equal => String::from("equally far from the middle plane on both sides"),
     };
     report.findings.push(Finding {
         readings: Vec::from([drive, other]),
@@ -40,7 +39,7 @@ pub(super) fn halves(sheet: &ShellSheet, shell: &Shell, report: &mut InterfaceRe
             ("non-drive side", other, &row.non_drive),
         ] {
             if let Some(nominal) = figure.nominal()
-                && (reading.value() - nominal).abs() < mm(2.0)
+                && settled_below((reading.value() - nominal).abs(), mm(2.0))
             {
                 let off = reading.value() - nominal;
                 report.findings.push(
@@ -170,12 +169,7 @@ pub(super) fn cut_limits(
     draft: &mut Draft<'_>,
     sheet: &ShellSheet,
 ) -> (Vec<CutLimit>, Vec<crate::evidence::Citation>) {
-    let Some(width) = sheet
-        .width
-        .iter()
-        .copied()
-        .reduce(|a, b| if b.value() < a.value() { b } else { a })
-    else {
+    let Some(width) = extremes(&sheet.width).first().copied() else {
         let unknown = CutLimit::unknown(
             LimitKind::MinimumWidth,
             "width of the shell",

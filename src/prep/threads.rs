@@ -4,11 +4,11 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::caution::Caution;
 use super::draft::Draft;
 use super::identity;
 use super::plan::{Interface, InterfaceReport};
-use super::sheet::{Coating, GaugeResult, ThreadSheet, ThreadState};
+use super::sheet::{Coating, ThreadSheet, ThreadState};
+use super::sheet_passes::tried;
 use super::thread_work::{self, OnBench};
 use crate::judge::Finding;
 use crate::standard::{Place, ThreadUse};
@@ -25,9 +25,6 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, measured: &ThreadSheet) 
         findings: Vec::new(),
         leave: Vec::new(),
     };
-    if sheet.place == Place::Axle || sheet.place == Place::Hanger {
-        draft.caution(Caution::MakersLimits);
-    }
     let size = size_of(draft, interface, sheet, &mut report);
     if let Some(size) = size {
         let hand = sheet.hand.unwrap_or(Hand::Right);
@@ -57,7 +54,7 @@ pub(super) fn plan(draft: &mut Draft<'_>, index: usize, measured: &ThreadSheet) 
 
 /// The thread as it is after the work: what its gauges did then, on metal.
 fn after_work(thread: &ThreadSheet) -> Option<ThreadSheet> {
-    if thread.go_after == GaugeResult::Untried && thread.not_go_after == GaugeResult::Untried {
+    if !tried(thread.go_after, thread.not_go_after) {
         return None;
     }
     let mut now = thread.clone();

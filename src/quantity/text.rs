@@ -42,12 +42,8 @@ fn tidy(value: f64) -> f64 {
         return value;
     }
     let exponent = libm::floor(libm::log10(libm::fabs(value)));
-    if exponent < 0.0 {
-        let scale = libm::pow(10.0, 11.0 - exponent);
-        libm::round(value * scale) / scale
-    } else {
-        libm::round(value * 1e11) / 1e11
-    }
+    let scale = libm::pow(10.0, 11.0 - libm::fmin(exponent, 0.0));
+    libm::round(value * scale) / scale
 }
 
 impl Printed for Length {

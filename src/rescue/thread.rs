@@ -130,12 +130,12 @@ impl ThreadRescue {
         options.push(self.part()?);
         options.push(self.compound());
         let mut shells = Vec::new();
-        for (option, after) in self.retaps()? {
+        for (option, after) in self.retaps() {
             options.push(option);
             shells.extend(after);
         }
         if self.damage != Damage::Seized {
-            options.push(self.insert()?);
+            options.push(self.insert());
             if self.in_a_shell() {
                 options.push(clamp_in());
             }

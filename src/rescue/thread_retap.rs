@@ -2,7 +2,6 @@
 
 use super::option::{Damage, RescueOption, Stand, Step};
 use super::thread::ThreadRescue;
-use crate::Error;
 use crate::evidence::Grade;
 use crate::judge::{NextStep, Worked};
 use crate::measure::settled_cmp;
@@ -16,9 +15,9 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 impl ThreadRescue {
-    pub(super) fn retaps(&self) -> Result<Vec<(RescueOption, Option<ShellThreads>)>, Error> {
+    pub(super) fn retaps(&self) -> Vec<(RescueOption, Option<ShellThreads>)> {
         if self.damage == Damage::Seized {
-            return Ok(Vec::new());
+            return Vec::new();
         }
         let given = !self.to.is_empty();
         let mut targets = self.to.clone();
@@ -41,7 +40,7 @@ impl ThreadRescue {
             }
         }
         if targets.is_empty() {
-            return Ok(Vec::from([(
+            return Vec::from([(
                 RescueOption::new(
                     Step::Retap,
                     Stand::NeedsMeasurement,
@@ -53,28 +52,21 @@ impl ThreadRescue {
                     "parts list",
                 )),
                 None,
-            )]));
+            )]);
         }
         let mut out = Vec::new();
         for target in targets {
             match retap(&self.thread, &target, self.outside.map(|r| r.value())) {
                 Ok(cut) => out.push(self.retap(&target, &cut)),
-                Err(e)
-                    if matches!(
-                        e.kind(),
-                        crate::ErrorKind::NotApplicable | crate::ErrorKind::Contradiction
-                    ) =>
-                {
-                    out.push((
-                        RescueOption::new(Step::Retap, Stand::Forbidden, e.problem().to_string())
-                            .of(target.to_string()),
-                        None,
-                    ));
-                }
-                Err(e) => return Err(e),
+                // No larger thread, or none that the outside leaves room for.
+                Err(e) => out.push((
+                    RescueOption::new(Step::Retap, Stand::Forbidden, e.problem().to_string())
+                        .of(target.to_string()),
+                    None,
+                )),
             }
         }
-        Ok(out)
+        out
     }
 
     fn retap(&self, target: &Designation, cut: &Retap) -> (RescueOption, Option<ShellThreads>) {
@@ -185,7 +177,7 @@ impl ThreadRescue {
         (option, after)
     }
 
-    pub(super) fn insert(&self) -> Result<RescueOption, Error> {
+    pub(super) fn insert(&self) -> RescueOption {
         let ask_maker = || {
             NextStep::new(
                 "an insert of this thread: its drill, tap and length",
@@ -194,31 +186,22 @@ impl ThreadRescue {
             )
         };
         if self.damage == Damage::Swapped {
-            return Ok(RescueOption::new(
+            return RescueOption::new(
                 Step::Insert,
                 Stand::Forbidden,
                 "there is sound thread, of the wrong hand",
-            ));
+            );
         }
-        let known = match insert_sizes(&self.thread.size) {
-            Ok(known) => known,
-            Err(e) if e.kind() == crate::ErrorKind::NotApplicable => {
-                return Ok(RescueOption::new(
-                    Step::Insert,
-                    Stand::NeedsMeasurement,
-                    "no insert sizes are known here for this form",
-                )
-                .needing(ask_maker()));
-            }
-            Err(e) => return Err(e),
-        };
-        let (Some(bore), Some(tap)) = (known.bore.lower(), known.tap_major.nominal()) else {
-            return Ok(RescueOption::new(
+        let known = insert_sizes(&self.thread.size)
+            .ok()
+            .and_then(|known| Some((known.bore.lower()?, known.tap_major.nominal()?, known)));
+        let Some((bore, tap, known)) = known else {
+            return RescueOption::new(
                 Step::Insert,
                 Stand::NeedsMeasurement,
-                "no insert sizes are known here",
+                "no insert sizes are known here for this form",
             )
-            .needing(ask_maker()));
+            .needing(ask_maker());
         };
         let mut option = RescueOption::new(Step::Insert, Stand::NeedsMeasurement, String::new())
             .of(format!("coiled wire for {}", self.thread.size))
@@ -272,7 +255,7 @@ impl ThreadRescue {
             }
         }
         option.why = why;
-        Ok(option.needing(ask_maker()))
+        option.needing(ask_maker())
     }
 }
 

@@ -233,3 +233,24 @@ macro_rules! rows {
     )*};
 }
 pub(super) use rows;
+
+#[cfg(test)]
+mod tests {
+    use super::distance;
+
+    /// `kitten` to `sitting` takes three edits (the textbook pair); from or to nothing it takes as many as there are letters.
+    #[test]
+    fn distances() {
+        for (a, b, edits) in [
+            ("kitten", "sitting", 3),
+            ("sitting", "kitten", 3),
+            ("bsc", "", 3),
+            ("", "bsc", 3),
+            ("bsc", "xbsc", 1),
+            ("xbsc", "bsc", 1),
+            ("bsc", "bsc", 0),
+        ] {
+            assert_eq!(distance(a, b), edits, "{a} {b}");
+        }
+    }
+}

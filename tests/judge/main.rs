@@ -20,6 +20,7 @@ mod brakes;
 mod claims;
 #[path = "../committed/mod.rs"]
 mod committed;
+mod edges;
 mod felt;
 mod findings;
 mod fits;

@@ -11,9 +11,9 @@ fn threaded() {
         &[
             Case(
                 "hands swapped",
-                &[],
+                &[Refer],
                 &[Chase],
-                "right-hand on the drive side is no bsc: nothing is cut before it is known; a chaser of the wrong hand destroys a thread",
+                "right-hand on the drive side is bsc back to front: nothing is cut; a chaser of the wrong hand destroys a thread",
                 "material = \"steel\"\n[shell]\nbelieved = \"bsc\"\ncoating = \"painted\"\npitch = \"24 tpi\"\nwidth = [\"68.0 mm +/- 0.02 mm\"]\n[shell.drive]\nhand = \"right\"\nminor = [\"33.75 mm +/- 0.02 mm\"]\nstate = \"fouled\"\n[shell.non_drive]\nhand = \"left\"\nminor = [\"33.75 mm +/- 0.02 mm\"]\nstate = \"fouled\"",
             ),
             Case(

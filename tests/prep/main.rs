@@ -7,6 +7,8 @@
     clippy::indexing_slicing
 )]
 
+mod edges;
+mod edges_tubes;
 mod frames;
 mod places;
 mod records;

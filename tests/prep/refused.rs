@@ -1,6 +1,10 @@
 //! Sheets that make no sense: every defect with its field and a remedy.
 
 use super::*;
+use framegauge::measure::DecisionRule;
+
+/// Readings of one feature, at most (`MOST_READINGS`).
+const MOST: usize = 2000;
 
 /// Each defect by itself: kind, field, and a remedy.
 #[test]
@@ -122,6 +126,31 @@ fn sheets_that_make_no_sense() {
             ErrorKind::Contradiction,
             "seat_tube.limits[0]",
         ),
+        (
+            "[seat_tube]\nlimits = [{ what = \"bore\", owner = \" \", lower = \"2 mm\" }]\n",
+            ErrorKind::Missing,
+            "seat_tube.limits[0]",
+        ),
+        (
+            "[seat_tube]\nlimits = [{ what = \"\", owner = \"drawing\", lower = \"2 mm\" }]\n",
+            ErrorKind::Missing,
+            "seat_tube.limits[0]",
+        ),
+        (
+            "[seat_tube]\nbore = [\"10 mm along: 27.2 mm +/- 0.1 mm\"]\n",
+            ErrorKind::Text,
+            "seat_tube.bore[0]",
+        ),
+        (
+            "[seat_tube]\nbore = [\"10 mm across: 27.2 mm +/- 0.1 mm\"]\n",
+            ErrorKind::Text,
+            "seat_tube.bore[0]",
+        ),
+        (
+            "[seat_tube]\nshim = \"0.5 mm\"\npost = { name = \"post\", bore = [\"25 mm +/- 0.1 mm\"], outside = [\"25 mm +/- 0.1 mm\"] }\n",
+            ErrorKind::Contradiction,
+            "seat_tube.post.bore",
+        ),
     ] {
         let errors = sheet(&format!("{head}{body}")).read().unwrap_err();
         let error = &errors[0];
@@ -147,4 +176,87 @@ fn sheets_that_make_no_sense() {
     // All defects come at once.
     let errors = sheet(&format!("{head}[seat_tube]\nbore = [\"27.2\", \"x mm\", \"27 mm +/- 0.1 mm\"]\ncoating = \"pretty\"\n")).read().unwrap_err();
     assert_eq!(errors.len(), 3, "{errors:?}");
+}
+
+/// A part is a ring: bore below outside is no contradiction.
+#[test]
+fn a_ring_is_no_contradiction() {
+    let text = "format = 1\nframe = \"f\"\n[head_tube.upper]\npart = { name = \"bearing\", bore = [\"30 mm +/- 0.1 mm\"], outside = [\"41 mm +/- 0.1 mm\"] }\n";
+    assert!(sheet(text).read().is_ok());
+}
+
+/// The rule of decision is read by its name, and an unknown one is named.
+#[test]
+fn the_rule_is_read_by_its_name() {
+    let read = |rule: &str| sheet(&format!("format = 1\nframe = \"f\"\n{rule}")).read();
+    for (rule, wanted) in [
+        ("", DecisionRule::Iso14253Of2017),
+        (
+            "rule = \"iso_14253_1_2017\"\n",
+            DecisionRule::Iso14253Of2017,
+        ),
+        (
+            "rule = \"iso_14253_1_1998\"\n",
+            DecisionRule::Iso14253Of1998,
+        ),
+        (
+            "rule = \"simple_acceptance\"\n",
+            DecisionRule::SimpleAcceptance,
+        ),
+    ] {
+        assert_eq!(read(rule).unwrap().rule, wanted, "{rule}");
+    }
+    let error = &read("rule = \"by feel\"\n").unwrap_err()[0];
+    assert_eq!(
+        (error.kind(), error.field()),
+        (ErrorKind::UnknownName, "rule")
+    );
+}
+
+/// As many readings of one feature as anybody takes are read, one more is refused with its field.
+#[test]
+fn a_list_has_an_end() {
+    let read = |count: usize| {
+        let readings = vec!["\"27.2 mm +/- 0.1 mm\""; count].join(", ");
+        sheet(&format!(
+            "format = 1\nframe = \"f\"\n[seat_tube]\nbore = [{readings}]\n"
+        ))
+        .read()
+    };
+    assert_eq!(read(MOST).unwrap().seat_tube.unwrap().bore.len(), MOST);
+    let error = &read(MOST + 1).unwrap_err()[0];
+    assert_eq!(
+        (error.kind(), error.field()),
+        (ErrorKind::TooLarge, "seat_tube.bore")
+    );
+}
+
+/// Limits of a part as a pair or as two deviations: 46 +0.05/-0.02 mm is 45.98 to 46.05 mm.
+#[test]
+fn limits_of_a_part_are_two() {
+    for text in [
+        "45.98 mm to 46.05 mm",
+        "45.98 to 46.05 mm",
+        "46 +0.05/-0.02 mm",
+    ] {
+        let read = sheet(&format!(
+            "format = 1\nframe = \"f\"\n[shell]\npart = {{ name = \"cup\", outside_limits = \"{text}\" }}\n"
+        ))
+        .read()
+        .unwrap();
+        let limits = read.shell.unwrap().part.unwrap().outside_limits.unwrap();
+        assert_eq!(limits.to_string(), "45.980 to 46.050 mm", "{text}");
+    }
+}
+
+/// A bare number is refused with what has to be written instead.
+#[test]
+fn a_bare_number_is_told_its_remedy() {
+    for text in ["bore = 27.2\n", "shim = 1\n"] {
+        let text = format!("format = 1\nframe = \"f\"\n[seat_tube]\n{text}");
+        let error = toml::from_str::<WrittenSheet>(&text)
+            .unwrap_err()
+            .to_string();
+        assert!(error.contains("a text with a unit"), "{error}");
+    }
 }

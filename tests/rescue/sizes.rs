@@ -37,6 +37,36 @@ fn other_sizes() {
                 sizes(post(&[27.399], 27.0), &[27.0, 27.4], None),
             ),
             Case(
+                "a post larger than the bore by less than the bore is known",
+                &[(Step::AdjustPart, YES)],
+                "27.42 in 27.40 +/- 0.05 mm: it may go in, and is tried before anything is cut",
+                sizes(
+                    bore(
+                        Joint::Seatpost,
+                        Damage::Worn,
+                        &[read("27.40 +/- 0.05 mm")],
+                        Some(exact(27.0)),
+                    ),
+                    &[27.42],
+                    None,
+                ),
+            ),
+            Case(
+                "a post larger than the bore by more than that",
+                &[(Step::AdjustPart, MEASURE)],
+                "27.46 mm does not go into 27.45",
+                sizes(
+                    bore(
+                        Joint::Seatpost,
+                        Damage::Worn,
+                        &[read("27.40 +/- 0.05 mm")],
+                        Some(exact(27.0)),
+                    ),
+                    &[27.46],
+                    None,
+                ),
+            ),
+            Case(
                 "a wall of 1.2 mm after reaming",
                 &[(Step::NextSize, YES)],
                 "(30 - 27.6) / 2 (arithmetic)",
