@@ -100,6 +100,11 @@ fn with_dissent(figure: Option<&Figure>, spread: Length, reach: f64) -> Band {
 }
 
 impl Ground<'_> {
+    /// The same ground for another kind of interface.
+    pub const fn of(&self, kind: InterfaceKind) -> Self {
+        Self { kind, ..*self }
+    }
+
     fn assume(&self) -> &Assumptions {
         &self.options.assumptions
     }
@@ -119,11 +124,6 @@ impl Ground<'_> {
             Feature::Pitch => return self.pitch(entry, variant),
             Feature::MinorDiameter => return self.minor(entry, variant),
             Feature::CrestDiameter => return self.crest(entry, variant),
-            Feature::Wall
-            | Feature::Threaded
-            | Feature::HandDrive
-            | Feature::HandNonDrive
-            | Feature::Hand => return Band::Unknown,
             _ => {}
         }
         match (entry, feature) {
@@ -318,7 +318,7 @@ impl Ground<'_> {
     }
 }
 
-/// The first band, reaching up to the end of the second where that lies higher.
+/// The first band, reaching up to the end of the second.
 fn up_to(first: Band, second: Band) -> Band {
     match (first, second) {
         (
@@ -334,9 +334,9 @@ fn up_to(first: Band, second: Band) -> Band {
                 grade: other,
                 ..
             },
-        ) if end > high => Band::Sizes {
+        ) => Band::Sizes {
             low,
-            high: end,
+            high: libm::fmax(high, end),
             slack,
             assumed,
             grade: grade.weaker(other),
@@ -404,4 +404,52 @@ fn spacing_of(row: &crate::standard::BrakeMount) -> Option<&Figure> {
             .bolt_spacing
             .as_ref()
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::minor_band;
+    use crate::identify::Assumptions;
+    use crate::measure::Bound;
+    use crate::quantity::to_mm;
+    use crate::standard::{Row, ThreadUse};
+    use crate::thread::{ThreadForm, ThreadSize, limits_of_size};
+
+    /// ISO 965-1, minor diameter of the nut in 6H: the formula meets the table of tolerances (transcribed from the
+    /// standard) to 0.007 mm, below a pitch of 1 mm and from there on.
+    #[test]
+    fn minor_diameters_of_metric_nuts() {
+        for name in [
+            "M3x0.5", "M4x0.7", "M6x0.75", "M5x0.8", "M10x1", "M10x1.25", "M12x1.75",
+        ] {
+            let size: ThreadSize = name.parse().unwrap();
+            let limits = limits_of_size(&size, &"6H".parse().unwrap()).unwrap();
+            let (low, high) = minor_band(&size, &Assumptions::default());
+            for (got, table) in [(low, limits.minor.lower()), (high, limits.minor.upper())] {
+                let Bound::At(table) = table else {
+                    panic!("{name}")
+                };
+                assert!((got - to_mm(table)).abs() < 0.007, "{name}: {got}");
+            }
+        }
+    }
+
+    /// Minor diameters of the 55 degree rows as a national table of cycle threads prints them (CSN 01 4045).
+    #[test]
+    fn minor_diameters_of_whitworth_threads() {
+        let mut count = 0;
+        for row in ThreadUse::table() {
+            let (Some(thread), Some(printed)) = (row.thread.value(), &row.minor_diameter) else {
+                continue;
+            };
+            if thread.form() == ThreadForm::Whitworth {
+                let (low, high) = minor_band(thread, &Assumptions::default());
+                let printed = to_mm(printed.nominal().unwrap());
+                assert!((low - printed).abs() < 0.002, "{}: {low}", row.code);
+                assert!(high > low, "{}: {high}", row.code);
+                count += 1;
+            }
+        }
+        assert!(count >= 4, "{count}");
+    }
 }
