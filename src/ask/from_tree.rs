@@ -14,15 +14,9 @@ use super::tree::Tree;
 use crate::{Error, ErrorKind};
 
 /// The crate's error in the words of serde.
-#[derive(Debug)]
+#[derive(Debug, thiserror::Error)]
+#[error("{0}")]
 pub(super) struct Refused(pub(super) Error);
-
-impl fmt::Display for Refused {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.0.fmt(f)
-    }
-}
-impl core::error::Error for Refused {}
 
 impl de::Error for Refused {
     fn custom<T: fmt::Display>(message: T) -> Self {

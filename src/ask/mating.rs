@@ -4,6 +4,7 @@ use alloc::string::{String, ToString};
 
 use super::form::{answer, question};
 use super::read::{bare, said_of};
+use super::strength::three_places;
 use super::threads::MinMax;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::Grade;
@@ -66,8 +67,6 @@ impl Ask for PitchMismatch {
             .drift
             .turns_until_visible(self.visible.unwrap_or(VISIBLE_DRIFT))
             .map_err(|e| said_of(&e, &[], "visible"))?;
-        // A thousandth of a turn is finer than anybody counts.
-        let three = |value: f64| libm::round(value * 1e3) / 1e3 + 0.0;
         let grade = [self.a, self.b]
             .iter()
             .filter_map(|thread| BasicDiameters::of(&thread.size).ok())
@@ -86,8 +85,8 @@ impl Ask for PitchMismatch {
                 mates: found.mates,
                 grounds: found.grounds,
                 drift_per_turn_mm: settled_mm(found.drift.per_turn),
-                turns_until_visible: visible.map(three),
-                turns_until_binding: found.turns_until_binding.map(three),
+                turns_until_visible: visible.map(three_places),
+                turns_until_binding: found.turns_until_binding.map(three_places),
                 pitch_diameters_apart_min_mm: settled_mm(found.apart_min),
                 pitch_diameters_apart_max_mm: settled_mm(found.apart_max),
                 wider: found.wider,

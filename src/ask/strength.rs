@@ -52,8 +52,9 @@ answer! {
     }
 }
 
-fn three_places(value: f64) -> f64 {
-    libm::round(value * 1e3) / 1e3 + 0.0
+/// A thousandth of a turn, or of a percent, is finer than anybody counts. For values that are never below nothing.
+pub(super) fn three_places(value: f64) -> f64 {
+    libm::round(value * 1e3) / 1e3
 }
 
 impl Ask for Bearing {

@@ -5,7 +5,6 @@ use super::{Assumptions, Feature, InterfaceKind, Options};
 use crate::evidence::{Figure, Grade};
 use crate::quantity::{Length, deg, to_mm};
 use crate::standard::{CrownSeat, Row, Steerer};
-use crate::thread::{ThreadForm, ThreadSize};
 
 /// What a row says of a feature. Millimetres, or degrees for the seat angle.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -100,11 +99,16 @@ fn with_dissent(figure: Option<&Figure>, spread: Length, reach: f64) -> Band {
 }
 
 impl Ground<'_> {
-    fn assume(&self) -> &Assumptions {
+    /// The same ground for another kind of interface.
+    pub const fn of(&self, kind: InterfaceKind) -> Self {
+        Self { kind, ..*self }
+    }
+
+    pub(super) fn assume(&self) -> &Assumptions {
         &self.options.assumptions
     }
 
-    fn slack(&self) -> f64 {
+    pub(super) fn slack(&self) -> f64 {
         if self.pitch_read {
             0.0
         } else {
@@ -119,11 +123,6 @@ impl Ground<'_> {
             Feature::Pitch => return self.pitch(entry, variant),
             Feature::MinorDiameter => return self.minor(entry, variant),
             Feature::CrestDiameter => return self.crest(entry, variant),
-            Feature::Wall
-            | Feature::Threaded
-            | Feature::HandDrive
-            | Feature::HandNonDrive
-            | Feature::Hand => return Band::Unknown,
             _ => {}
         }
         match (entry, feature) {
@@ -247,78 +246,9 @@ impl Ground<'_> {
             _ => Band::Unknown,
         }
     }
-
-    fn pitch(&self, entry: Entry<'_>, variant: usize) -> Band {
-        match (entry.thread(variant), entry.is_threaded()) {
-            (Some(thread), _) => {
-                let pitch = thread.pitch().to_mm();
-                Band::Sizes {
-                    low: pitch,
-                    high: pitch,
-                    slack: (0.0, 0.0),
-                    assumed: false,
-                    grade: thread_grade(entry, variant),
-                }
-            }
-            (None, Some(false)) => Band::Absent,
-            (None, _) => Band::Unknown,
-        }
-    }
-
-    /// Inside diameter over the crests of the female thread. ISO form: basic minor diameter up to the tolerance of
-    /// grade 6; others: from the basic minor diameter up to where published readings end.
-    fn minor(&self, entry: Entry<'_>, variant: usize) -> Band {
-        let Some(thread) = entry.thread(variant) else {
-            return if entry.is_threaded() == Some(false) {
-                Band::Absent
-            } else {
-                Band::Unknown
-            };
-        };
-        let (mut low, high) = minor_band(thread, self.assume());
-        // Two names of one thread: where a source prints the other's minor diameter, the band reaches down to it.
-        if let Entry::Shell(row) = entry
-            && let Some(figure) = &row.minor_diameter
-        {
-            let voices = figure
-                .dissent()
-                .iter()
-                .filter_map(|d| d.value.nominal)
-                .map(to_mm);
-            low = voices.filter(|v| low - v <= 0.2).fold(low, libm::fmin);
-        }
-        Band::Sizes {
-            low,
-            high,
-            // Worn crests make a female thread wider.
-            slack: (0.0, self.slack()),
-            assumed: true,
-            grade: thread_grade(entry, variant),
-        }
-    }
-
-    fn crest(&self, entry: Entry<'_>, variant: usize) -> Band {
-        let Some(thread) = entry.thread(variant) else {
-            return if entry.is_threaded() == Some(false) {
-                Band::Absent
-            } else {
-                Band::Unknown
-            };
-        };
-        let major = to_mm(thread.major());
-        let low = to_mm(self.assume().crest_low) * libm::cbrt(squared(thread.pitch().to_mm()));
-        Band::Sizes {
-            low: major - low,
-            high: major,
-            // Worn crests make a male thread narrower.
-            slack: (self.slack(), 0.0),
-            assumed: true,
-            grade: thread_grade(entry, variant),
-        }
-    }
 }
 
-/// The first band, reaching up to the end of the second where that lies higher.
+/// The first band, reaching up to the end of the second.
 fn up_to(first: Band, second: Band) -> Band {
     match (first, second) {
         (
@@ -334,9 +264,9 @@ fn up_to(first: Band, second: Band) -> Band {
                 grade: other,
                 ..
             },
-        ) if end > high => Band::Sizes {
+        ) => Band::Sizes {
             low,
-            high: end,
+            high: libm::fmax(high, end),
             slack,
             assumed,
             grade: grade.weaker(other),
@@ -352,46 +282,6 @@ fn seat_of(row: &Steerer, variant: usize) -> Option<&'static Figure> {
         .iter()
         .find(|s| s.code == *code)
         .map(|s| &s.seat)
-}
-
-fn squared(x: f64) -> f64 {
-    x * x
-}
-
-fn minor_band(thread: &ThreadSize, a: &Assumptions) -> (f64, f64) {
-    let (major, pitch) = (to_mm(thread.major()), thread.pitch().to_mm());
-    let read = major - to_mm(a.minor_low) * pitch;
-    match thread.form() {
-        ThreadForm::IsoMetric | ThreadForm::IsoInch | ThreadForm::Unified => {
-            // ISO 68-1: D1 = D - 1.082532 P. Tolerance grade 6 by the formula of ISO 965-1 (tabulated values are
-            // rounded from it by up to 0.007 mm, which does not matter here).
-            let basic = major - 1.082_532 * pitch;
-            let tolerance = if pitch < 1.0 {
-                433.0 * pitch - 190.0 * libm::pow(pitch, 1.22)
-            } else {
-                230.0 * libm::pow(pitch, 0.7)
-            };
-            (basic, basic + tolerance / 1000.0)
-        }
-        // Rounded 60 degree form: D - 1.0654 P (reproduces the printed minor diameters of the tables to 0.01 mm).
-        ThreadForm::Bsc => (major - 1.0654 * pitch, read),
-        // 55 degrees: depth 0.640327 P on each side.
-        ThreadForm::Whitworth => (major - 1.280_654 * pitch, read),
-        // The deepest and the shallowest of the above.
-        ThreadForm::Unknown => (major - 1.082_532 * pitch, read),
-    }
-}
-
-fn thread_grade(entry: Entry<'_>, variant: usize) -> Grade {
-    let fact = match entry {
-        Entry::Shell(row) => row.thread.as_ref(),
-        Entry::Steerer(row) => row.thread.as_ref(),
-        Entry::Thread(row) => Some(&row.thread),
-        Entry::Mount(row) => row.bolt.as_ref(),
-        Entry::Axle(row) => row.threads.get(variant),
-        _ => None,
-    };
-    fact.and_then(crate::Fact::grade).unwrap_or(Grade::Shop)
 }
 
 /// Post mounts by rotor size have the bolt spacing of the plain post mount, as their rows say.

@@ -102,7 +102,8 @@ pub(super) fn decide<'a>(
     };
     doubts.extend(scattered);
     let doubtful = !doubts.is_empty();
-    let observed = seen.sizes().next().is_some() || seen.any_hand() || seen.threaded.is_some();
+    // A hand that was observed is a thread that was seen.
+    let observed = seen.sizes().next().is_some() || seen.threaded.is_some();
     let outcome = if doubtful || !observed {
         Outcome::CannotTell
     } else {
@@ -117,7 +118,7 @@ pub(super) fn decide<'a>(
             .split_first()
             .is_some_and(|(first, rest)| rest.iter().all(|l| first.entry.interchanges(l.entry)));
     // Where it does not matter which it is, nothing needs to be measured.
-    let next = if told || doubtful || interchange {
+    let next = if doubtful || interchange {
         Vec::new()
     } else {
         plan(ground, seen, left)
@@ -226,9 +227,8 @@ fn weigh_all<'a>(
         key_tests: 0,
         untested: 0,
     });
-    if all > 0.0 {
-        candidates.iter_mut().for_each(|c| c.share /= all);
-    }
+    // Never nil: what no table lists has a density of every size.
+    candidates.iter_mut().for_each(|c| c.share /= all);
     candidates
 }
 

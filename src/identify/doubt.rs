@@ -143,7 +143,7 @@ pub(super) fn implausible(ground: &Ground<'_>, seen: &Seen<'_>) -> Vec<Doubt> {
     seen.sizes()
         .filter(|size| !size.derived)
         .filter_map(|size| {
-            let (low, high) = envelope(ground, ground.kind, size.feature)?;
+            let (low, high) = envelope(ground, size.feature)?;
             // Three uncertainties and a fiftieth: worn and painted parts are still parts. Threads have few rows, and
             // holes are drilled for other taps: a tenth.
             let reach = if ground.kind.is_thread() { 0.1 } else { 0.02 };
@@ -167,9 +167,9 @@ pub(super) fn implausible(ground: &Ground<'_>, seen: &Seen<'_>) -> Vec<Doubt> {
         .collect()
 }
 
-fn envelope(ground: &Ground<'_>, kind: InterfaceKind, feature: Feature) -> Option<(f64, f64)> {
+fn envelope(ground: &Ground<'_>, feature: Feature) -> Option<(f64, f64)> {
     let mut span: Option<(f64, f64)> = None;
-    bands(ground, kind, feature, &mut |low, high, _| {
+    bands(ground, feature, &mut |low, high, _| {
         span = Some(span.map_or((low, high), |(l, h)| {
             (libm::fmin(l, low), libm::fmax(h, high))
         }));
@@ -177,14 +177,8 @@ fn envelope(ground: &Ground<'_>, kind: InterfaceKind, feature: Feature) -> Optio
     span
 }
 
-fn bands(
-    ground: &Ground<'_>,
-    kind: InterfaceKind,
-    feature: Feature,
-    visit: &mut dyn FnMut(f64, f64, Entry<'_>),
-) {
-    let ground = Ground { kind, ..*ground };
-    every(kind, ground.options, true, &mut |entry| {
+fn bands(ground: &Ground<'_>, feature: Feature, visit: &mut dyn FnMut(f64, f64, Entry<'_>)) {
+    every(ground.kind, ground.options, true, &mut |entry| {
         for variant in 0..entry.variants() {
             if let Band::Sizes { low, high, .. } = ground.band(entry, feature, variant) {
                 visit(low, high, entry);
@@ -194,15 +188,9 @@ fn bands(
 }
 
 /// The nearest row that a size would fit, within 2 u and a thousandth.
-fn fitting(
-    ground: &Ground<'_>,
-    kind: InterfaceKind,
-    feature: Feature,
-    x: f64,
-    u: f64,
-) -> Option<Text> {
+fn fitting(ground: &Ground<'_>, feature: Feature, x: f64, u: f64) -> Option<Text> {
     let mut best: Option<(f64, Text)> = None;
-    bands(ground, kind, feature, &mut |low, high, entry| {
+    bands(ground, feature, &mut |low, high, entry| {
         let gap = libm::fmax(libm::fmax(low - x, x - high), 0.0);
         let middle = libm::fabs(x - f64::midpoint(low, high));
         if gap <= 2.0 * u + 0.001 * x && best.as_ref().is_none_or(|(held, _)| middle < *held) {
@@ -221,7 +209,7 @@ fn instead(ground: &Ground<'_>, size: &Size) -> String {
     for (kind, feature, other, of, what) in TAKEN_FOR {
         if same_kind(*kind, ground.kind)
             && *feature == size.feature
-            && let Some(code) = fitting(ground, *other, *of, size.x, size.u)
+            && let Some(code) = fitting(&ground.of(*other), *of, size.x, size.u)
         {
             words.push(format!("{what} (`{code}`)"));
         }
@@ -229,7 +217,7 @@ fn instead(ground: &Ground<'_>, size: &Size) -> String {
     if size.feature != Feature::SeatAngle {
         for (factor, what) in SLIPS {
             let (x, u) = (size.x * factor, size.u * factor);
-            if let Some(code) = fitting(ground, ground.kind, size.feature, x, u) {
+            if let Some(code) = fitting(ground, size.feature, x, u) {
                 words.push(format!("{what} ({x:.2} mm would be `{code}`)"));
             }
         }

@@ -4,7 +4,8 @@ use alloc::borrow::Cow;
 
 use super::{InterfaceKind, Options};
 use crate::evidence::{Fact, Text};
-use crate::quantity::{Length, to_mm};
+use crate::measure::settled_cmp;
+use crate::quantity::{Length, mm, to_mm};
 use crate::standard::{
     Axle, BrakeMount, CrownSeat, End, HeadSeat, Place, Row, Seatpost, Shell, Steerer, ThreadUse,
 };
@@ -200,7 +201,7 @@ fn same_number(text: &str, row: &Seatpost) -> bool {
     crate::decimal(text.trim()).is_ok_and(|n| {
         row.diameter
             .nominal()
-            .is_some_and(|d| libm::fabs(to_mm(d) - n) < 1e-6)
+            .is_some_and(|d| settled_cmp(d, mm(n)).is_eq())
     })
 }
 

@@ -1,5 +1,7 @@
 //! Observations put in order: one size a feature, repeats combined, bias kept apart, contradictions refused.
 
+use alloc::format;
+
 use super::assume::{COMMON_SHARE, GAUGE_U};
 use super::kind::FEATURES;
 use super::{Feature, InterfaceKind, Observation};
@@ -195,7 +197,7 @@ impl<'a> Seen<'a> {
                 Observation::Belief { .. } => {}
             }
         }
-        seen.derive(kind);
+        seen.derive(kind)?;
         Ok(seen)
     }
 
@@ -244,7 +246,7 @@ impl<'a> Seen<'a> {
     }
 
     /// Readings that follow from others: a width from two half widths, a bore from outside diameter and wall.
-    fn derive(&mut self, kind: InterfaceKind) {
+    fn derive(&mut self, kind: InterfaceKind) -> Result<(), Error> {
         if let (Some(a), Some(b), None) = (
             self.size(Feature::HalfWidthDrive).copied(),
             self.size(Feature::HalfWidthNonDrive).copied(),
@@ -258,14 +260,20 @@ impl<'a> Seen<'a> {
             self.size(Feature::OutsideDiameter).copied(),
             self.size(Feature::Wall).copied(),
             self.size(Feature::Bore),
-        ) && out.x > 2.0 * wall.x
-        {
-            self.put(
-                Feature::Bore,
-                out.x - 2.0 * wall.x,
-                libm::hypot(out.u, 2.0 * wall.u),
-            );
+        ) {
+            let bore = out.x - 2.0 * wall.x;
+            if bore <= 0.0 {
+                return Err(Error::new(
+                    ErrorKind::Contradiction,
+                    "wall",
+                    format!("wall {:.3} mm, outside {:.3} mm", wall.x, out.x),
+                    "two walls leave no bore inside this tube",
+                    "measure both again; the wall is the thickness of one side",
+                ));
+            }
+            self.put(Feature::Bore, bore, libm::hypot(out.u, 2.0 * wall.u));
         }
+        Ok(())
     }
 
     fn put(&mut self, feature: Feature, x: f64, u: f64) {
@@ -344,6 +352,29 @@ fn together(a: &Size, b: &Size) -> Size {
         count,
         span,
         scattered,
-        derived: a.derived || b.derived,
+        derived: false,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::common_part;
+
+    /// What an instrument repeats: its standard uncertainty without a step of the display (rectangular, step / √12) and
+    /// without what a dial shows on repetition. Steps and repetition of the instrument table, in µm: caliper 10 and none,
+    /// so √(25² - 10²/12) = 24.8328; dial indicator 10 and 3, so √(25² - 10²/12 - 3²) = 24.6509 and, where nothing is
+    /// left, none.
+    #[test]
+    fn what_an_instrument_repeats() {
+        for (tool, u, expected) in [
+            ("caliper_digital_inside", 25.0, 24.8328),
+            ("dial_indicator_1", 25.0, 24.6509),
+            ("dial_indicator_1", 3.0, 0.0),
+            // Of an instrument that no table lists, 0.8 of the variance: √0.8 * 25.
+            ("an old caliper", 25.0, 22.3607),
+        ] {
+            let got = 1e3 * common_part(tool, u / 1e3);
+            assert!((got - expected).abs() < 1e-3, "{tool} {u}: {got}");
+        }
     }
 }

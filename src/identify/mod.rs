@@ -35,6 +35,7 @@ mod answer;
 mod assume;
 mod band;
 mod belief;
+mod crests;
 mod decide;
 mod doubt;
 mod entry;

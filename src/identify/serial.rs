@@ -8,10 +8,10 @@ use crate::quantity::settled_mm;
 
 /// Four places: shares and bits from workshop uncertainties are not known better.
 fn short(value: f64) -> f64 {
-    libm::round(value * 1e4) / 1e4 + 0.0
+    libm::round(value * 1e4) / 1e4
 }
 fn settled(value: f64) -> f64 {
-    libm::round(value * 1e6) / 1e6 + 0.0
+    libm::round(value * 1e6) / 1e6
 }
 
 impl Serialize for Exclusion {

@@ -41,10 +41,10 @@ fn list(codes: &[Text]) -> String {
 pub(super) fn because(e: &Exclusion) -> String {
     match &e.against {
         Some(a) => {
-            let band = if a.upper - a.lower < 1e-6 {
-                format!("{:.3}", a.lower)
-            } else {
+            let band = if a.upper > a.lower {
                 format!("{:.3} to {:.3}", a.lower, a.upper)
+            } else {
+                format!("{:.3}", a.lower)
             };
             let basis = if a.assumed { ", assumed spread" } else { "" };
             format!(
@@ -274,7 +274,7 @@ fn seatpost(seen: &Seen<'_>, answer: &Identification, notes: &mut Vec<Text>) {
     }
     let larger = answer.candidates.iter().find(|c| {
         matches!(c.standing, Standing::Excluded(_))
-            && crate::decimal(&c.code).is_ok_and(|d| d > size.x && d - size.x <= POST_UNDER)
+            && crate::decimal(&c.code).is_ok_and(|d| (0.0..=POST_UNDER).contains(&(d - size.x)))
     });
     if let Some(c) = larger {
         notes.push(

@@ -16,6 +16,7 @@ mod random;
 mod readme;
 mod rows;
 mod schema;
+mod values;
 
 use framegauge::ask::{Context, answer_line};
 use serde_json::Value;

@@ -9,9 +9,13 @@
 mod bad_input;
 mod cases;
 mod confusable;
+mod features;
 mod limits;
+mod names;
+mod outcomes;
 mod rules;
 mod slips;
+mod together;
 mod worked_example;
 
 use framegauge::identify::{

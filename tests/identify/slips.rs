@@ -48,3 +48,46 @@ fn two_contradictory_readings_name_no_size() {
     let pitches = ask(Kind::Shell, &[("pitch", "24 tpi"), ("pitch", "1 mm")]);
     assert_eq!(pitches.outcome, Outcome::CannotTell);
 }
+
+/// Of several sizes that a slip may mean, the nearest is named, wherever it stands in the table; of widths that several
+/// shells share, the first.
+#[test]
+fn the_nearest_size_is_offered() {
+    let words = |kind: Kind, feature: &str, size: &str| ask(kind, &[(feature, size)]).sentence;
+    for (radius, code) in [("13.62", "27.2"), ("13.53", "27.0"), ("13.68", "27.4")] {
+        let size = format!("{radius} +/- 0.1 mm");
+        let said = words(Kind::Seatpost, "outside_diameter", &size);
+        assert!(said.contains(&format!("would be `{code}`")), "{said}");
+    }
+    let said = words(Kind::Shell, "bore", "68.0 +/- 0.1 mm");
+    assert!(said.contains("the width of the shell (`bsc`)"), "{said}");
+}
+
+/// A slip is offered within two standard uncertainties and a thousandth of the size. The largest post, 35.0 ± 0.10 mm, taken
+/// by its radius to u = 0.005 mm: 35.10 + 2 * 0.010 + 0.0352 = 35.155 mm, so up to 17.577 mm.
+#[test]
+fn a_slip_is_offered_where_it_fits() {
+    let said = |radius: &str| {
+        let size = format!("{radius} +/- 0.01 mm");
+        ask(Kind::Seatpost, &[("outside_diameter", &size)]).sentence
+    };
+    assert!(said("17.576").contains("radius"), "{}", said("17.576"));
+    assert!(!said("17.579").contains("radius"), "{}", said("17.579"));
+}
+
+/// Each interface is confused with its neighbours, not with what is far away: a crown seat with a steerer, a post with none.
+#[test]
+fn a_post_is_not_taken_for_a_fork() {
+    let words = ("outside_diameter", "39.8 +/- 0.05 mm");
+    let post = ask(Kind::Seatpost, &[words]);
+    assert_eq!(post.outcome, Outcome::CannotTell);
+    assert!(!post.sentence.contains("steerer") && !post.sentence.contains("crown"));
+    let steerer = ask(Kind::Steerer, &[("bore", "33.92 +/- 0.02 mm")]);
+    assert!(
+        steerer
+            .sentence
+            .contains("the bore of the head tube (`EC34`)"),
+        "{}",
+        steerer.sentence
+    );
+}
