@@ -89,7 +89,7 @@ pub(crate) fn range_bias(n: usize) -> f64 {
     let mut sum = 0.0;
     // The integrand is even: one half, doubled.
     for step in 0..=STEPS {
-        let below = crate::measure::phi(-f64::from(step) * width);
+        let below = crate::measure::phi(f64::from(step) * width);
         let value = 1.0 - power(below, n) - power(1.0 - below, n);
         let weight = if step == 0 || step == STEPS {
             1.0
