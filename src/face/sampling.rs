@@ -76,8 +76,10 @@ pub fn sampling(probes: u32) -> Result<Sampling, Error> {
 /// ```
 #[must_use]
 pub const fn probes_for(undulations: u32) -> u32 {
-    let least = undulations.saturating_mul(2).saturating_add(1);
-    if least < 5 { 5 } else { least }
+    match undulations {
+        0 | 1 => 5,
+        more => more.saturating_mul(2).saturating_add(1),
+    }
 }
 
 /// Mean range of n independent normal readings, in standard deviations (the d₂ of control charts):
