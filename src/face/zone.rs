@@ -343,4 +343,29 @@ mod tests {
         };
         assert!(!forged.holds(&flat));
     }
+
+    /// Weights of 2.25 less 1.75 make 1/2 on each side and balance, but "force" eight times what the points show: 2 · (2.25 +
+    /// 1.75) · 0.01 = 0.08 mm to either side of points that lie within 0.01.
+    #[test]
+    fn no_weight_is_negative() {
+        let points = [(10.0, 0.01), (-10.0, -0.01), (10.0, -0.01), (-10.0, 0.01)]
+            .map(|(x, z)| Point::new(mm(x), mm(0.0), mm(z)).unwrap());
+        let held = [
+            (0, 1.0, 2.25),
+            (1, 1.0, -1.75),
+            (2, -1.0, 2.25),
+            (3, -1.0, -1.75),
+        ];
+        let forged = Certificate {
+            held: held.map(|(index, side, weight)| zone::Held {
+                index,
+                side,
+                weight,
+            }),
+            level: 0.08,
+            reached: 0.08,
+            plane: Plane::new(0.0, 0.0, mm(0.0)).unwrap(),
+        };
+        assert!(!forged.holds(&points));
+    }
 }
