@@ -147,6 +147,16 @@ fn delta_rule_worked_example() {
     );
 }
 
+/// ISO 286-1:2010, shaft and hole deviation tables up to 3 mm: j8 starts at -6 (IT8 is 14), other k than k4 to k7 at 0, and
+/// holes have no Δ there, so K2 (IT2 is 1.2) hangs from 0.
+#[test]
+fn classes_of_the_smallest_sizes() {
+    for (class, printed) in [("j8", "+8/-6 µm"), ("k8", "+14/0 µm"), ("K2", "0/-1.2 µm")] {
+        let got = limit_deviations(mm(2.0), class.parse().unwrap()).unwrap();
+        assert_eq!(got.to_string(), printed, "{class}");
+    }
+}
+
 /// Frame sizes that sit exactly on a range bound.
 #[test]
 fn sizes_on_a_bound() {
@@ -177,6 +187,9 @@ fn undefined_classes_are_refused_with_the_reason() {
         (20.0, "K9", "over 3 mm"),
         (24.0, "t6", "24 mm"),
         (14.0, "V7", "14 mm"),
+        (18.0, "y6", "18 mm"),
+        (16.0, "cd8", "to 10 mm"),
+        (16.0, "EF7", "to 10 mm"),
         (0.8, "a11", "1 mm"),
         (0.8, "H14", "1 mm"),
         (20.0, "K2", "delta"),
@@ -213,6 +226,29 @@ fn classes_read_and_print() {
         "H 7 7", "ĦH7", "H٧",
     ] {
         assert!(text.parse::<FitClass>().is_err(), "`{text}` was read");
+    }
+    for (text, problem) in [
+        ("7", "a class is one or two letters and a grade"),
+        ("Hhh7", "a class is one or two letters and a grade"),
+        ("H", "the grade is missing"),
+    ] {
+        let error = text.parse::<FitClass>().unwrap_err();
+        assert_eq!(error.problem(), problem, "{text}");
+    }
+}
+
+/// A size of sixteen signs and a text of 64 are read, longer ones refused for their length.
+#[test]
+fn long_designations_are_refused() {
+    let read = |zeros: usize, blanks: usize| {
+        format!("27.{:0<zeros$}{:blanks$}H8", "2", "").parse::<SizeClass>()
+    };
+    let limits = read(13, 1).unwrap().limits().unwrap();
+    assert_eq!(limits.to_string(), "27.200 to 27.233 mm");
+    // 27. and 13 figures are 16 signs; with H8 and 46 blanks 64.
+    assert!(read(13, 46).is_ok());
+    for error in [read(14, 1).unwrap_err(), read(13, 47).unwrap_err()] {
+        assert_eq!(error.problem(), "too long for a designation");
     }
 }
 

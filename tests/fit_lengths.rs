@@ -202,8 +202,16 @@ fn slide_depth_by_depth() {
     assert!(!sits.cautions.contains(&Caution::NextSizeFits));
     // 0.0925 mm of mean gap over 100 mm is 0.053 degrees.
     assert!((sits.lean.value / deg(1.0).value - 0.053).abs() < 0.0005);
-    assert!(slide(&bore, &post, Depth::new(mm(2.0)).unwrap(), None).is_err());
-    assert!(slide(&[], &post, Depth::new(mm(2.0)).unwrap(), None).is_err());
+    // A tube read only below the post, and a tube not read at all, are cured by different readings.
+    let refused = |bore: &[SizeReading]| {
+        let error = slide(bore, &post, Depth::new(mm(2.0)).unwrap(), None).unwrap_err();
+        error.problem().to_owned()
+    };
+    assert_eq!(
+        refused(&bore),
+        "no reading of the tube lies where the post sits"
+    );
+    assert_eq!(refused(&[]), "no reading given");
     // 190 degrees is the same axis as 10 degrees: no second axis, so the shape is "at least".
     let one_axis = [
         at("27.3 +/- 0.01 mm", 10.0, 5.0),

@@ -212,10 +212,12 @@ impl BoreSurvey {
     pub fn shape(&self) -> Result<BoreShape, Error> {
         let mut depths: Vec<f64> = self.readings.iter().map(|r| to_mm(r.depth)).collect();
         depths.sort_by(f64::total_cmp);
-        depths.dedup_by(|next, kept| *next - *kept < SAME_DEPTH_MM);
+        depths.dedup_by(|next, kept| *next < *kept + SAME_DEPTH_MM);
         let mut sections = Vec::with_capacity(depths.len());
         for depth in &depths {
-            let at = |r: &&BoreReading| (to_mm(r.depth) - depth).abs() < SAME_DEPTH_MM;
+            // From its first depth on: a reading between two sections belongs to one of them.
+            let within = *depth..*depth + SAME_DEPTH_MM;
+            let at = |r: &&BoreReading| within.contains(&to_mm(r.depth));
             let own: Vec<&BoreReading> = self.readings.iter().filter(at).collect();
             sections.push(section(*depth, &own)?);
         }
@@ -271,12 +273,12 @@ impl BoreSurvey {
     }
 
     fn lobes_suspected(&self, u: f64) -> bool {
-        let of = |gauge: Gauge| self.readings.iter().filter(move |r| r.gauge == gauge);
-        if of(Gauge::TwoPoint).next().is_none() || of(Gauge::ThreePoint).next().is_none() {
-            return false;
-        }
-        libm::fabs(mean(of(Gauge::TwoPoint)) - mean(of(Gauge::ThreePoint)))
-            > 2.0 * libm::sqrt(2.0) * u
+        let (two, three): (Vec<&BoreReading>, Vec<&BoreReading>) = self
+            .readings
+            .iter()
+            .partition(|r| r.gauge == Gauge::TwoPoint);
+        let apart = || mean(two.iter().copied()) - mean(three.iter().copied());
+        !two.is_empty() && !three.is_empty() && libm::fabs(apart()) > 2.0 * libm::sqrt(2.0) * u
     }
 }
 

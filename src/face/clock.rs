@@ -56,13 +56,7 @@ impl Clock {
         if x == 0.0 && y == 0.0 {
             return None;
         }
-        let radians = libm::atan2(x, y);
-        let turned = if radians < 0.0 {
-            radians + TAU
-        } else {
-            radians
-        };
-        Some(Self(if turned >= TAU { 0.0 } else { turned }))
+        Some(Self(within_one_turn(libm::atan2(x, y))))
     }
 
     /// The angle, clockwise from the top.
@@ -93,6 +87,18 @@ impl Clock {
         let gap = libm::fabs(self.0 - other.0);
         deg(libm::fmin(gap, TAU - gap) / deg(1.0).value)
     }
+}
+
+/// An angle in radians within one turn: from 0 up to but not including a full one.
+pub(crate) fn within_one_turn(radians: f64) -> f64 {
+    let rest = libm::fmod(radians, TAU);
+    // -0.0 has a sign too, and a full turn is the top again.
+    let turned = if rest.is_sign_negative() {
+        rest + TAU
+    } else {
+        rest
+    };
+    if turned >= TAU { 0.0 } else { turned }
 }
 
 /// What rounding lifted to a full turn is the top again.

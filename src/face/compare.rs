@@ -54,8 +54,10 @@ report! {
     }
 }
 
-/// How far a place may lie from the one probed before, in millimetres.
-const SAME_PLACE_MM: f64 = 0.5;
+/// Two places nearer than half a millimetre are one: no probe is set down closer.
+pub(crate) fn same_place(a: (f64, f64), b: (f64, f64)) -> bool {
+    libm::hypot(a.0 - b.0, a.1 - b.1) < 0.5
+}
 
 impl RingSurvey {
     /// Compares this survey (before) with one after a pass, over the places probed both times. Heights of both must have
@@ -88,7 +90,7 @@ impl RingSurvey {
                 let a = after
                     .points
                     .iter()
-                    .find(|a| libm::hypot(a.x - b.x, a.y - b.y) < SAME_PLACE_MM)?;
+                    .find(|a| same_place((a.x, a.y), (b.x, b.y)))?;
                 Some((b.z - a.z, *a))
             })
         };

@@ -3,7 +3,7 @@
 use alloc::format;
 
 use super::allowance::{Allowance, CutLimit};
-use super::depth::CleanUp;
+use super::depth::{CleanUp, checked_share};
 use super::report::report;
 use super::ring::RingSurvey;
 use super::tilt::Tilt;
@@ -63,16 +63,7 @@ impl FacingGoal {
     /// # Errors
     /// `OutOfRange`.
     pub fn touching(mut self, share: f64) -> Result<Self, Error> {
-        if !(share > 0.0 && share <= 1.0) {
-            return Err(Error::new(
-                ErrorKind::OutOfRange,
-                "share",
-                share,
-                "a share of the face lies above 0 and not above 1",
-                "0.9 means nine tenths of the ring",
-            ));
-        }
-        self.share = share;
+        self.share = checked_share(share)?;
         Ok(self)
     }
     /// Limit of the run-out.
@@ -378,12 +369,7 @@ impl RingSurvey {
 fn deepest(needed: &Reading, left: &Reading) -> Length {
     let sure = left.value() - left.expanded_uncertainty();
     let wished = needed.value() + needed.expanded_uncertainty();
-    let capped = if wished < sure { wished } else { sure };
-    if capped > needed.value() {
-        capped
-    } else {
-        needed.value()
-    }
+    wished.min(sure).max(needed.value())
 }
 
 fn words(step: &FacingStep) -> Text {

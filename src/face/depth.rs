@@ -3,7 +3,8 @@
 use alloc::vec::Vec;
 use core::f64::consts::TAU;
 
-use super::clock::Clock;
+use super::clock::{Clock, within_one_turn};
+use super::plane::Point;
 use super::report::report;
 use super::ring::{Circle, RingSurvey};
 use super::touch::{Profile, above, sector_above, stretch_above};
@@ -109,13 +110,13 @@ impl RingSurvey {
         let level = highest - depth - 1e-9;
         let (mut touched, mut whole) = (0.0, 0.0);
         for circle in &self.circles {
-            for (arc, from, to) in self.segments(circle) {
+            for (_, arc, [from, to]) in self.neighbours(circle) {
                 let length = arc * circle.radius;
                 whole += length;
-                touched += length * above(from, to, level);
+                touched += length * above(from.z, to.z, level);
             }
         }
-        Ok(if whole > 0.0 { touched / whole } else { 0.0 })
+        Ok(touched / whole)
     }
 
     /// Share of the area of the face (0 to 1) that a cutter has touched at this depth after first touch.
@@ -156,15 +157,7 @@ impl RingSurvey {
     /// assert!((survey.touched_area(depth).unwrap() - 0.9).abs() < 1e-6);
     /// ```
     pub fn depth_for_share(&self, share: f64) -> Result<Length, Error> {
-        if !(share > 0.0 && share <= 1.0) {
-            return Err(Error::new(
-                ErrorKind::OutOfRange,
-                "share",
-                share,
-                "a share of the face lies above 0 and not above 1",
-                "0.9 means nine tenths of the ring",
-            ));
-        }
+        let share = checked_share(share)?;
         let (lowest, highest) = self.surface_range();
         let profiles: Vec<Profile> = self.profiles().collect();
         let (mut short, mut enough) = (0.0, highest - lowest);
@@ -180,42 +173,31 @@ impl RingSurvey {
         Ok(mm(enough))
     }
 
-    /// Neighbouring probes of one circle: angle between them, and their heights.
-    fn segments<'a>(&'a self, circle: &'a Circle) -> impl Iterator<Item = (f64, f64, f64)> + 'a {
+    /// Neighbouring probes of one circle: direction of the first, angle from it to the second, and both points. A probe that
+    /// is alone is its own neighbour, a full turn on.
+    pub(crate) fn neighbours<'a>(
+        &'a self,
+        circle: &'a Circle,
+    ) -> impl Iterator<Item = (f64, f64, [&'a Point; 2])> + 'a {
         let next = circle.order.iter().cycle().skip(1);
         circle.order.iter().zip(next).filter_map(|(a, b)| {
             let (from, to) = (self.points.get(*a)?, self.points.get(*b)?);
-            let (start, end) = (
-                self.probes().get(*a)?.at.radians(),
-                self.probes().get(*b)?.at.radians(),
-            );
-            let arc = if end > start {
-                end - start
-            } else {
-                end - start + TAU
-            };
-            Some((arc, from.z, to.z))
+            let start = self.probes().get(*a)?.at.radians();
+            let turn = self.probes().get(*b)?.at.radians() - start;
+            let length = if turn > 0.0 { turn } else { turn + TAU };
+            Some((start, length, [from, to]))
         })
     }
 
     /// What the neighbouring probes of a circle show beside the fitted tilt.
     fn arcs<'a>(&'a self, circle: &'a Circle) -> impl Iterator<Item = Arc> + 'a {
-        let next = circle.order.iter().cycle().skip(1);
-        circle.order.iter().zip(next).filter_map(|(a, b)| {
-            let (from, to) = (self.points.get(*a)?, self.points.get(*b)?);
-            let start = self.probes().get(*a)?.at.radians();
-            let end = self.probes().get(*b)?.at.radians();
-            Some(Arc {
+        self.neighbours(circle)
+            .map(|(start, length, [from, to])| Arc {
                 start,
-                length: if end > start {
-                    end - start
-                } else {
-                    end - start + TAU
-                },
+                length,
                 from: self.fit.plane.residual(from),
                 to: self.fit.plane.residual(to),
             })
-        })
     }
 
     /// Radius and height at the bends of the surface in one direction, inside to outside.
@@ -279,7 +261,7 @@ impl RingSurvey {
                 let stationary = between
                     .into_iter()
                     .flat_map(|angle| [angle - turned, -angle - turned])
-                    .map(|angle| positive_turn(angle - arc.start))
+                    .map(|angle| within_one_turn(angle - arc.start))
                     .filter(|along| *along < arc.length);
                 for along in [0.0, arc.length].into_iter().chain(stationary) {
                     let (sine, cosine) = libm::sincos(arc.start + along);
@@ -365,10 +347,17 @@ fn beside_tilt(arcs: impl Iterator<Item = Arc>, angle: f64) -> f64 {
     0.0
 }
 
-/// An angle within one turn from 0.
-fn positive_turn(angle: f64) -> f64 {
-    let turn = libm::fmod(angle, TAU);
-    if turn < 0.0 { turn + TAU } else { turn }
+pub(crate) fn checked_share(share: f64) -> Result<f64, Error> {
+    if share > 0.0 && share <= 1.0 {
+        return Ok(share);
+    }
+    Err(Error::new(
+        ErrorKind::OutOfRange,
+        "share",
+        share,
+        "a share of the face lies above 0 and not above 1",
+        "0.9 means nine tenths of the ring",
+    ))
 }
 
 pub(crate) fn checked_depth(depth: Length) -> Result<f64, Error> {

@@ -133,30 +133,22 @@ impl RingSurvey {
     /// ```
     pub fn form(&self, over: Length) -> Result<Form, Error> {
         let over = diameter(over)?;
-        let mean_radius =
-            self.circles.iter().map(|c| c.radius).sum::<f64>() / self.circles.len().max(1) as f64;
+        let unit = to_mm(self.face().outer().length());
         let two = self.circles.len() == 2;
         let five = self.circles.iter().all(|c| c.order.len() >= 5);
         // The richest set of terms that the probes can tell apart.
         let choices = [(two, five), (two, false), (false, five), (false, false)];
         let found = choices.into_iter().find_map(|(dish, saddle)| {
-            shape::fit(&self.points, mean_radius, dish, saddle).map(|terms| (terms, dish, saddle))
+            shape::fit(&self.points, unit, dish, saddle).map(|terms| (terms, dish, saddle))
         });
         let plane = self.fit.plane;
-        let plain = [
-            plane.c,
-            plane.a * mean_radius,
-            plane.b * mean_radius,
-            0.0,
-            0.0,
-            0.0,
-        ];
+        let plain = [plane.c, plane.a * unit, plane.b * unit, 0.0, 0.0, 0.0];
         let (terms, dish, saddle) = found.unwrap_or((plain, false, false));
         let [_, x, y, rise, cos2, sin2] = terms;
-        let tilt = Plane::new(x / mean_radius, y / mean_radius, mm(0.0))?;
-        let width = to_mm(self.face().outer().length()) - to_mm(self.face().inner().length());
+        let tilt = Plane::new(x / unit, y / unit, mm(0.0))?;
+        let width = unit - to_mm(self.face().inner().length());
         let explained = |p: &P| {
-            shape::terms(p, mean_radius)
+            shape::terms(p, unit)
                 .iter()
                 .zip(terms)
                 .map(|(t, c)| t * c)
@@ -172,9 +164,9 @@ impl RingSurvey {
         Ok(Form {
             tilt: tilt.run_out(over)?,
             tilt_high_at: tilt.high_point(),
-            dish: dish.then_some(mm(rise / mean_radius * width)),
+            dish: dish.then_some(mm(rise / unit * width)),
             saddle: saddle.then_some(mm(2.0 * height)),
-            saddle_high_at: if saddle && height > 0.0 {
+            saddle_high_at: if height > 0.0 {
                 Clock::towards(libm::sin(hump), libm::cos(hump))
             } else {
                 None

@@ -5,7 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::allowance::Allowance;
-use crate::quantity::{mm, settled_mm};
+use crate::quantity::{mm, settled, settled_mm};
 
 /// A page under construction, in millimetres.
 pub(crate) struct Page {
@@ -35,7 +35,7 @@ fn safe(text: &str) -> String {
 
 /// Two decimals of a millimetre on paper are finer than print.
 pub(crate) fn n(value: f64) -> f64 {
-    libm::round(value * 100.0) / 100.0 + 0.0
+    settled(value, 100.0)
 }
 
 impl Page {

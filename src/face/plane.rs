@@ -209,7 +209,7 @@ impl serde::Serialize for Plane {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         use serde::ser::SerializeStruct;
         // Nine places of a slope are a nanometre over a metre.
-        let settled = |slope: f64| libm::round(slope * 1e9) / 1e9 + 0.0;
+        let settled = |slope: f64| crate::quantity::settled(slope, 1e9);
         let mut out = serializer.serialize_struct("Plane", 5)?;
         out.serialize_field("slope_x_mm_per_mm", &settled(self.0.a))?;
         out.serialize_field("slope_y_mm_per_mm", &settled(self.0.b))?;

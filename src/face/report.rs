@@ -27,7 +27,7 @@ pub(crate) use report;
 /// How a field is written.
 #[cfg(feature = "serde")]
 pub(crate) mod form {
-    use crate::quantity::{Angle, Length, Printed, settled_mm};
+    use crate::quantity::{Angle, Length, Printed, settled, settled_mm};
 
     /// Millimetres, settled to whole nanometres.
     pub(crate) fn mm(length: &Length) -> f64 {
@@ -40,11 +40,11 @@ pub(crate) mod form {
     /// Degrees, free of binary noise.
     pub(crate) fn degrees(angle: &Angle) -> f64 {
         // A ten-thousandth of a degree is finer than any reading of a face.
-        (libm::round(angle.in_unit() * 1e4) / 1e4) + 0.0
+        settled(angle.in_unit(), 1e4)
     }
     /// A share or factor, to six places.
     pub(crate) fn share(share: &f64) -> f64 {
-        (libm::round(share * 1e6) / 1e6) + 0.0
+        settled(*share, 1e6)
     }
     /// As the type itself serializes.
     pub(crate) fn settled_share<S: serde::Serializer>(

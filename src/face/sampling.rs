@@ -76,8 +76,10 @@ pub fn sampling(probes: u32) -> Result<Sampling, Error> {
 /// ```
 #[must_use]
 pub const fn probes_for(undulations: u32) -> u32 {
-    let least = undulations.saturating_mul(2).saturating_add(1);
-    if least < 5 { 5 } else { least }
+    match undulations {
+        0 | 1 => 5,
+        more => more.saturating_mul(2).saturating_add(1),
+    }
 }
 
 /// Mean range of n independent normal readings, in standard deviations (the d₂ of control charts):
@@ -89,7 +91,7 @@ pub(crate) fn range_bias(n: usize) -> f64 {
     let mut sum = 0.0;
     // The integrand is even: one half, doubled.
     for step in 0..=STEPS {
-        let below = crate::measure::phi(-f64::from(step) * width);
+        let below = crate::measure::phi(f64::from(step) * width);
         let value = 1.0 - power(below, n) - power(1.0 - below, n);
         let weight = if step == 0 || step == STEPS {
             1.0

@@ -73,15 +73,7 @@ impl SeatPlane {
     #[must_use]
     pub fn positions(&self) -> [Plane; 2] {
         let first = self.found.plane;
-        let tipped = self
-            .edges
-            .iter()
-            .filter(|e| e.away <= self.on_the_line && e.jump.is_finite() && e.jump > 0.0);
-        let widest = tipped.fold(None, |best: Option<&seat::Edge>, e| match best {
-            Some(b) if b.jump >= e.jump => Some(b),
-            _ => Some(e),
-        });
-        let second = widest.map_or(first, |edge| {
+        let second = self.widest(0.0).map_or(first, |edge| {
             let (a, b) = (
                 first.a - edge.jump * edge.down.0,
                 first.b - edge.jump * edge.down.1,
@@ -131,15 +123,9 @@ impl SeatPlane {
                 "half the clearance of the cup, or 0 mm",
             ));
         }
-        let within = self
-            .edges
-            .iter()
-            .filter(|e| e.away <= wander + self.on_the_line && e.jump.is_finite() && e.jump > 0.0);
-        let widest = within.fold(None, |best: Option<&seat::Edge>, e| match best {
-            Some(b) if b.jump >= e.jump => Some(b),
-            _ => Some(e),
-        });
-        let Some(edge) = widest else { return Ok(None) };
+        let Some(edge) = self.widest(wander) else {
+            return Ok(None);
+        };
         let amplitude = Reading::new(
             mm(edge.jump * to_mm(over)),
             mm(edge.jump_u * u * to_mm(over)),
@@ -152,6 +138,17 @@ impl SeatPlane {
             axis_from_line: mm(edge.away),
             shown: amplitude.value() > amplitude.expanded_uncertainty(),
         }))
+    }
+    /// The line of contacts within `wander` of the axis that the part tips widest about, the first of equals.
+    fn widest(&self, wander: f64) -> Option<&seat::Edge> {
+        let within = self
+            .edges
+            .iter()
+            .filter(|e| e.away <= wander + self.on_the_line && e.jump.is_finite() && e.jump > 0.0);
+        within.fold(None, |best: Option<&seat::Edge>, e| match best {
+            Some(b) if b.jump >= e.jump => Some(b),
+            _ => Some(e),
+        })
     }
     /// Tilt of the seated part against the axis, as run-out over a diameter: the larger of its extreme positions.
     ///

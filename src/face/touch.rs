@@ -50,12 +50,11 @@ pub(crate) fn sector_above(one: &Profile, other: &Profile, level: f64) -> f64 {
 fn triangle_above(mut corners: [f64; 3], level: f64) -> f64 {
     corners.sort_by(f64::total_cmp);
     let [low, middle, high] = corners;
+    let above = (high - level).max(0.0);
     if level <= low {
         1.0
-    } else if level > high {
-        0.0
     } else if level >= middle {
-        (high - level) * (high - level) / ((high - middle) * (high - low)).max(f64::MIN_POSITIVE)
+        above * above / ((high - middle) * (high - low)).max(f64::MIN_POSITIVE)
     } else {
         1.0 - (level - low) * (level - low) / ((high - low) * (middle - low)).max(f64::MIN_POSITIVE)
     }
@@ -75,13 +74,11 @@ pub(crate) fn stretch_above((r1, z1): (f64, f64), (r2, z2): (f64, f64), level: f
 
 /// Share of a straight segment that stands at or above a level.
 pub(crate) fn above(from: f64, to: f64, level: f64) -> f64 {
-    let (low, high) = if from < to { (from, to) } else { (to, from) };
+    let (low, high) = (from.min(to), from.max(to));
     if level <= low {
         1.0
-    } else if level > high {
-        0.0
     } else {
-        (high - level) / (high - low)
+        (high - level).max(0.0) / (high - low).max(f64::MIN_POSITIVE)
     }
 }
 

@@ -1,6 +1,7 @@
 //! Two faces of one shell or head tube: parallelism, what a cup's tilt costs at the bearing, and what pilot play leaves.
 
 use super::clock::Clock;
+use super::compare::same_place;
 use super::plane::{Plane, RunOut, diameter};
 use super::report::report;
 use super::ring::RingSurvey;
@@ -123,7 +124,7 @@ impl RingSurvey {
             let there = other
                 .points
                 .iter()
-                .find(|p| libm::hypot(p.x + here.x, p.y - here.y) < 0.5);
+                .find(|p| same_place((-p.x, p.y), (here.x, here.y)));
             if let Some(there) = there {
                 let sum = here.z + there.z;
                 (low, high, stations) = (f64::min(low, sum), f64::max(high, sum), stations + 1);

@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 use core::fmt;
 
-use super::ring::{Circle, RingSurvey};
+use super::ring::RingSurvey;
 use crate::evidence::Text;
 use crate::quantity::in_mm;
 
@@ -137,23 +137,10 @@ impl RingSurvey {
 
     fn evenly_spaced(&self) -> bool {
         self.circles.iter().all(|circle| {
-            let gaps = self.gaps(circle);
             #[expect(clippy::cast_precision_loss, reason = "a count")]
             let even = core::f64::consts::TAU / circle.order.len() as f64;
-            gaps.into_iter().all(|gap| (gap - even).abs() < 0.01)
-        })
-    }
-
-    fn gaps<'a>(&'a self, circle: &'a Circle) -> impl IntoIterator<Item = f64> + 'a {
-        let angle = |i: &usize| self.probes().get(*i).map_or(0.0, |p| p.at.radians());
-        let next = circle.order.iter().cycle().skip(1);
-        circle.order.iter().zip(next).map(move |(a, b)| {
-            let gap = angle(b) - angle(a);
-            if gap <= 0.0 {
-                gap + core::f64::consts::TAU
-            } else {
-                gap
-            }
+            self.neighbours(circle)
+                .all(|(_, gap, _)| (gap - even).abs() < 0.01)
         })
     }
 

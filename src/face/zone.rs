@@ -82,16 +82,17 @@ const NOTHING: f64 = 1e-13;
 impl Certificate {
     /// Indices of the points that touch the upper plane, each with its weight (the weights of a side add up to 1/2).
     pub fn upper(&self) -> impl Iterator<Item = (usize, f64)> {
-        self.held
-            .into_iter()
-            .filter(|h| h.side > 0.0 && h.weight > NOTHING)
-            .map(|h| (h.index, h.weight))
+        self.touching(1.0)
     }
     /// Indices of the points that touch the lower plane, each with its weight.
     pub fn lower(&self) -> impl Iterator<Item = (usize, f64)> {
+        self.touching(-1.0)
+    }
+    /// Those that hold the zone on one side: +1 above, -1 below.
+    fn touching(&self, side: f64) -> impl Iterator<Item = (usize, f64)> + use<> {
         self.held
             .into_iter()
-            .filter(|h| h.side < 0.0 && h.weight > NOTHING)
+            .filter(move |h| h.side == side && h.weight > NOTHING)
             .map(|h| (h.index, h.weight))
     }
     /// The zone that these points force on every plane.
@@ -131,26 +132,20 @@ impl Certificate {
     #[must_use]
     pub fn holds(&self, points: &[Point]) -> bool {
         let scale = Scale::of(points, (0.0, 0.0));
-        // What rounding can make of a height over a steep plane is part of the scale.
-        let height = scale.z + self.plane.0.a.abs() * scale.x + self.plane.0.b.abs() * scale.y;
+        let height = scale.height(&self.plane.0);
         let near = |value: f64, wanted: f64, scale: f64| {
             (value - wanted).abs() <= 1e-11 * scale + f64::MIN_POSITIVE
         };
-        let (mut weights, mut balance, mut x, mut y, mut z) = (0.0, 0.0, 0.0, 0.0, 0.0);
-        for held in self.held {
-            let Some(p) = points.get(held.index) else {
-                return false;
-            };
-            if held.weight < 0.0 {
-                return false;
-            }
-            let signed = held.side * held.weight;
-            weights += held.weight;
-            balance += signed;
-            x += signed * p.x;
-            y += signed * p.y;
-            z += signed * p.z;
+        let named = |h: &zone::Held| h.weight >= 0.0 && points.get(h.index).is_some();
+        if !self.held.iter().all(named) {
+            return false;
         }
+        let sum = |of: fn(&Point) -> f64| -> f64 {
+            let lever = |h: &zone::Held| Some(h.side * h.weight * of(points.get(h.index)?));
+            self.held.iter().filter_map(lever).sum()
+        };
+        let weights = self.held.iter().map(|h| h.weight).sum();
+        let (balance, x, y, z) = (sum(|_| 1.0), sum(|p| p.x), sum(|p| p.y), sum(|p| p.z));
         let (low, high) = self.plane.0.range(points);
         near(weights, 1.0, 1.0)
             && near(balance, 0.0, 1.0)
@@ -167,13 +162,8 @@ impl Certificate {
 impl serde::Serialize for Certificate {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         use serde::ser::SerializeStruct;
-        let indices = |side: f64| -> alloc::vec::Vec<usize> {
-            self.held
-                .iter()
-                .filter(|h| h.side * side > 0.0 && h.weight > NOTHING)
-                .map(|h| h.index)
-                .collect()
-        };
+        let indices =
+            |side| -> alloc::vec::Vec<usize> { self.touching(side).map(|h| h.0).collect() };
         let mut out = serializer.serialize_struct("Certificate", 3)?;
         out.serialize_field("pattern", &self.pattern())?;
         out.serialize_field("upper_points", &indices(1.0))?;
@@ -296,5 +286,86 @@ impl Plane {
             c: self.0.c + to_mm(by),
             ..self.0
         })
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    fn proof(points: &[Point]) -> Certificate {
+        minimum_zone(points).unwrap().certificate()
+    }
+    fn saddle() -> [Point; 4] {
+        [
+            (20.0, 0.0, 0.06),
+            (0.0, 20.0, 0.0),
+            (-20.0, 0.0, 0.06),
+            (0.0, -20.0, 0.0),
+        ]
+        .map(|(x, y, z)| Point::new(mm(x), mm(y), mm(z)).unwrap())
+    }
+
+    /// Every weight doubled "forces" twice the zone: only their sum gives it away.
+    #[test]
+    fn weights_must_add_up() {
+        let points = saddle();
+        let mut forged = proof(&points);
+        assert!(forged.holds(&points));
+        for held in &mut forged.held {
+            held.weight *= 2.0;
+        }
+        (forged.level, forged.reached) = (2.0 * forged.level, 2.0 * forged.reached);
+        assert!(!forged.holds(&points));
+    }
+
+    /// A flat face 5 mm up. With 7/10 of the weight above and 3/10 below the heights add up to 0.4 times 5 = 2, and a plane
+    /// at 3 holds every point within 2: without balance that would pass for a proof that flat is 4 mm out.
+    #[test]
+    fn both_sides_must_weigh_the_same() {
+        let flat = saddle().map(|p| Point::new(p.x(), p.y(), mm(5.0)).unwrap());
+        let held = [
+            (0, 1.0, 0.35),
+            (2, 1.0, 0.35),
+            (1, -1.0, 0.15),
+            (3, -1.0, 0.15),
+        ];
+        let forged = Certificate {
+            held: held.map(|(index, side, weight)| zone::Held {
+                index,
+                side,
+                weight,
+            }),
+            level: 2.0,
+            reached: 2.0,
+            plane: Plane::new(0.0, 0.0, mm(3.0)).unwrap(),
+        };
+        assert!(!forged.holds(&flat));
+    }
+
+    /// Weights of 2.25 less 1.75 make 1/2 on each side and balance, but "force" eight times what the points show: 2 · (2.25 +
+    /// 1.75) · 0.01 = 0.08 mm to either side of points that lie within 0.01.
+    #[test]
+    fn no_weight_is_negative() {
+        let points = [(10.0, 0.01), (-10.0, -0.01), (10.0, -0.01), (-10.0, 0.01)]
+            .map(|(x, z)| Point::new(mm(x), mm(0.0), mm(z)).unwrap());
+        let held = [
+            (0, 1.0, 2.25),
+            (1, 1.0, -1.75),
+            (2, -1.0, 2.25),
+            (3, -1.0, -1.75),
+        ];
+        let forged = Certificate {
+            held: held.map(|(index, side, weight)| zone::Held {
+                index,
+                side,
+                weight,
+            }),
+            level: 0.08,
+            reached: 0.08,
+            plane: Plane::new(0.0, 0.0, mm(0.0)).unwrap(),
+        };
+        assert!(!forged.holds(&points));
     }
 }

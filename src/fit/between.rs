@@ -234,7 +234,7 @@ fn near_zero(clearance: &Reading) -> bool {
         nanometres(clearance.value()).map(i64::abs),
         nanometres(clearance.expanded_uncertainty()),
     );
-    unsure > Some(0) && gap < unsure
+    gap < unsure
 }
 
 impl Fit {

@@ -218,7 +218,7 @@ pub fn clamp_for_tube(tube_outside: Length, clamps: &[Length], window: &Limits) 
 impl serde::Serialize for Grip {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         use serde::ser::SerializeStruct;
-        let tidy = |value: f64| libm::round(value * 1e3) / 1e3 + 0.0;
+        let tidy = |value: f64| crate::quantity::settled(value, 1e3);
         let mut out = serializer.serialize_struct("Grip", 5)?;
         out.serialize_field("model", &self.model)?;
         out.serialize_field("mean_pressure_mpa", &tidy(self.mean_pressure.value / 1e6))?;

@@ -305,9 +305,8 @@ fn shaft(range: Range, class: FitClass) -> Result<i32, &'static str> {
         (L::J, Some(8)) => 13,
         (L::J, _) => return Err("j exists as j5, j6, j7 and, up to 3 mm, j8"),
         (L::K, Some(4..=7)) => 14,
-        (L::K, _) => 15,
         _ if letter <= L::H => letter as usize,
-        // From m on the columns follow the letters, two places further on than the letters (j and k have six).
+        // From k on the columns follow the letters, two places further on than the letters: j has three, js none, k two.
         _ => letter as usize + 2,
     };
     let cell = SHAFT.get(range.split).and_then(|row| row.get(column));

@@ -218,7 +218,7 @@ impl Fit {
 impl serde::Serialize for PressReport {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         use serde::ser::SerializeStruct;
-        let tidy = |value: f64| libm::round(value * 1e3) / 1e3 + 0.0;
+        let tidy = |value: f64| crate::quantity::settled(value, 1e3);
         let mpa = |stress: Pressure| tidy(stress.value / 1e6);
         let mm = crate::quantity::settled_mm;
         let s = &self.stresses;

@@ -347,7 +347,8 @@ impl PressJoint {
         let mut cautions = Vec::new();
         let thin = self.d / 20.0;
         if (self.outside - self.d) / 2.0 < thin
-            || (self.di > 0.0 && (self.d - self.di) / 2.0 < thin)
+            // A solid shaft has its radius for a wall.
+            || (self.d - self.di) / 2.0 < thin
         {
             note(&mut cautions, Caution::ThinShell);
         }

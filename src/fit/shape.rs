@@ -1,6 +1,7 @@
 //! A bore or post is not one number: sizes taken on several axes and depths, and what they say about its shape.
 
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 use super::caution::{Caution, note};
 use crate::measure::Reading;
@@ -91,11 +92,10 @@ impl SizeReading {
 
     /// Direction in whole millidegrees within half a turn: a diameter has no front.
     fn axis_key(&self) -> Option<i64> {
-        let turn = 180_000.0;
         #[expect(clippy::cast_possible_truncation, reason = "below half a turn")]
         self.axis.map(|axis| {
-            let key = libm::fmod(libm::round(axis.value / deg(0.001).value), turn);
-            (if key < 0.0 { key + turn } else { key }) as i64
+            let key = libm::fmod(libm::round(axis.value / deg(0.001).value), 180_000.0);
+            (key as i64).rem_euclid(180_000)
         })
     }
     fn depth_key(&self) -> Option<i64> {
@@ -139,7 +139,8 @@ impl Shape {
     /// # Errors
     /// `Missing` for an empty set, `TooLarge` beyond 1000 readings, `OutOfRange` for a size at or below 0 mm.
     pub fn of(readings: &[SizeReading]) -> Result<Self, Error> {
-        let Some(first) = readings.first() else {
+        let sizes = || readings.iter().map(|r| r.size);
+        let (Some(smallest), Some(largest)) = (smallest(sizes()), largest(sizes())) else {
             return Err(Error::new(
                 ErrorKind::Missing,
                 "readings",
@@ -166,15 +167,6 @@ impl Shape {
                 "measure again; a size has no sign",
             ));
         }
-        let (mut smallest, mut largest) = (first.size, first.size);
-        for reading in readings {
-            if reading.size.value() < smallest.value() {
-                smallest = reading.size;
-            }
-            if reading.size.value() > largest.value() {
-                largest = reading.size;
-            }
-        }
         let axes = distinct(readings, |r| r.axis_key());
         let depths = distinct(readings, |r| r.depth_key());
         let mut cautions = Vec::new();
@@ -187,7 +179,7 @@ impl Shape {
         Ok(Self {
             smallest,
             largest,
-            mean: mean(readings.iter().map(|r| r.size))?,
+            mean: mean(sizes())?,
             ovality: ovality(readings),
             taper: taper(readings, &depths)?,
             axes: axes.len(),
@@ -239,7 +231,7 @@ fn distinct(readings: &[SizeReading], key: impl Fn(&SizeReading) -> Option<i64>)
 /// Readings without a place count as repeats of one place.
 fn scattered(readings: &[SizeReading]) -> bool {
     readings.iter().enumerate().any(|(index, a)| {
-        readings.iter().skip(index + 1).any(|b| {
+        readings.iter().take(index).any(|b| {
             let same = a.axis_key() == b.axis_key() && a.depth_key() == b.depth_key();
             let apart = a.size.less(&b.size);
             let allowed = nanometres(apart.expanded_uncertainty());
@@ -259,21 +251,32 @@ fn mean(sizes: impl Iterator<Item = Reading>) -> Result<Reading, Error> {
     Reading::new(value / count, u / count)
 }
 
+/// By value; of equal readings the less certain one stands further out, so that their order changes no answer.
+fn by_value(a: &Reading, b: &Reading) -> Ordering {
+    a.value().value.total_cmp(&b.value().value)
+}
+fn by_doubt(a: &Reading, b: &Reading) -> Ordering {
+    let of = |r: &Reading| r.standard_uncertainty().value;
+    of(a).total_cmp(&of(b))
+}
+fn smallest(sizes: impl Iterator<Item = Reading>) -> Option<Reading> {
+    sizes.min_by(|a, b| by_value(a, b).then_with(|| by_doubt(b, a)))
+}
+fn largest(sizes: impl Iterator<Item = Reading>) -> Option<Reading> {
+    sizes.max_by(|a, b| by_value(a, b).then_with(|| by_doubt(a, b)))
+}
+
 fn ovality(readings: &[SizeReading]) -> Option<Reading> {
-    let mut worst: Option<Reading> = None;
-    for a in readings {
-        for b in readings {
-            let across = a.depth_key() == b.depth_key()
-                && a.axis_key().is_some()
-                && b.axis_key().is_some()
-                && a.axis_key() != b.axis_key();
-            let apart = a.size.less(&b.size);
-            if across && worst.is_none_or(|w| apart.value() > w.value()) {
-                worst = Some(apart);
-            }
-        }
-    }
-    worst
+    let across = |a: &SizeReading, b: &SizeReading| {
+        a.depth_key() == b.depth_key()
+            && a.axis_key().is_some()
+            && b.axis_key().is_some()
+            && a.axis_key() != b.axis_key()
+    };
+    largest(readings.iter().flat_map(|a| {
+        let others = readings.iter().filter(move |b| across(a, b));
+        others.map(|b| a.size.less(&b.size))
+    }))
 }
 
 fn taper(readings: &[SizeReading], depths: &[i64]) -> Result<Option<Reading>, Error> {

@@ -42,7 +42,7 @@ pub struct YieldPressure {
 }
 
 impl YieldPressure {
-    /// The part that yields at the lower pressure, and that pressure.
+    /// The part that yields at the lower pressure, and that pressure; the outer part when both yield at once.
     #[must_use]
     pub fn first(&self) -> Option<(Feature, Pressure)> {
         match (self.hub, self.shaft) {

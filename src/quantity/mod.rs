@@ -15,6 +15,7 @@ pub(crate) use roles::{not_negative, positive};
 pub use shown::{InInches, InMillimetres, in_inches, in_mm};
 pub use text::{Printed, Ratio, decimal, parse_length};
 pub use toleranced::{Toleranced, parse_toleranced};
+pub(crate) use units::settled;
 pub use units::{
     Angle, Area, Expansion, Force, Length, Pressure, TemperatureInterval, Torque, deg, gpa, inch,
     inch_fraction, kelvin, mm, mpa, nanometres, newton, newton_metre, per_kelvin, settled_mm,

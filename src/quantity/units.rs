@@ -147,6 +147,12 @@ pub fn nanometres(length: Length) -> Option<i64> {
     }
 }
 
+/// A number rounded to so many steps per unit, without a minus before nothing.
+pub(crate) fn settled(value: f64, per_unit: f64) -> f64 {
+    // -0.0 would print a sign that means nothing.
+    libm::round(value * per_unit) / per_unit + 0.0
+}
+
 /// Millimetres settled to whole nanometres: the form in which numbers are serialized.
 ///
 /// ```

@@ -53,6 +53,28 @@ fn each_condition_is_needed() {
     assert_eq!(sides(proof.lower().collect()), [1, 3]);
 }
 
+/// Three points in line may hold a zone: two high ones with a low one between, or the other way round; the points beside the
+/// line stand half way and carry nothing.
+#[test]
+fn three_in_line_hold_a_zone() {
+    for (sign, pattern) in [
+        (1.0, ContactPattern::TwoOne),
+        (-1.0, ContactPattern::OneTwo),
+    ] {
+        let points = [
+            point(-20.0, 0.0, 0.05 * sign),
+            point(20.0, 0.0, 0.05 * sign),
+            point(0.0, 0.0, -0.05 * sign),
+            point(0.0, 20.0, 0.0),
+            point(0.0, -20.0, 0.0),
+        ];
+        let found = minimum_zone(&points).unwrap();
+        assert!((to_mm(found.zone()) - 0.1).abs() < 1e-12);
+        assert_eq!(found.certificate().pattern(), pattern);
+        assert!(found.certificate().holds(&points));
+    }
+}
+
 /// A proof of many points at once, then of the same ones with one moved by a micrometre.
 #[test]
 fn a_micrometre_breaks_a_proof() {

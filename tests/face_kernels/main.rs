@@ -12,7 +12,7 @@ mod seats;
 mod tangents;
 
 use framegauge::face::{
-    Plane, Point, least_squares, least_squares_tangent, minimum_zone, seat_plane,
+    ContactPattern, Plane, Point, least_squares, least_squares_tangent, minimum_zone, seat_plane,
 };
 use framegauge::{mm, to_mm};
 

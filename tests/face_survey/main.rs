@@ -11,6 +11,7 @@ mod compare;
 mod decide;
 mod edges;
 mod few;
+mod nothing;
 mod pads;
 mod refuse;
 mod warnings;

@@ -113,6 +113,8 @@ fn drawings_are_whole_and_safe() {
     .unwrap();
     let svg = ring.drawing(mm(0.05), &Allowance::new([limit])).unwrap();
     assert!(!svg.contains("<script") && svg.contains("&lt;script&gt;&amp;&quot;"));
+    // XML 1.0 allows no such sign, not even as an entity.
+    assert!(!svg.contains('\u{7}'));
     assert_eq!(svg.matches("<text").count(), svg.matches("</text>").count());
     assert!(svg.trim_end().ends_with("</svg>") && !svg.contains("NaN"));
     // Black and white only.

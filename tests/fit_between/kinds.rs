@@ -105,3 +105,50 @@ fn bearing_ranges() {
         );
     }
 }
+
+/// ISO 492 names its classes Normal, 6 and 5; bearing makers print them as P0, P6 and P5 (common practice).
+#[test]
+fn ring_classes_by_either_name() {
+    for (names, class) in [
+        (["Normal", "P0"], RingClass::Normal),
+        (["6", "P6"], RingClass::Six),
+        (["5", "P5"], RingClass::Five),
+    ] {
+        for name in names {
+            assert_eq!(name.parse::<RingClass>().unwrap(), class, "{name}");
+        }
+        assert_eq!(class.to_string(), names[0]);
+    }
+    assert_eq!(
+        "P4".parse::<RingClass>().unwrap_err().kind(),
+        ErrorKind::UnknownName
+    );
+}
+
+/// A size at or below zero is refused for what it is, not for want of a row.
+#[test]
+fn a_ring_without_a_size_is_refused() {
+    for size in [0.0, -30.0] {
+        let ring = ring_tolerance(RingSize::Bore, RingClass::Normal, mm(size)).unwrap_err();
+        let bearing = internal_clearance(mm(size), ClearanceGroup::CN).unwrap_err();
+        for error in [ring, bearing] {
+            assert_eq!(error.kind(), ErrorKind::OutOfRange, "{size}");
+            assert_eq!(error.problem(), "must be above 0 mm");
+        }
+    }
+}
+
+/// Deviations are added to the nominal size: 30 mm with +2/-8 µm runs from 29.992 to 30.002 mm.
+#[test]
+fn a_ring_deviation_is_added_to_the_size() {
+    let held = ring_tolerance(RingSize::Bore, RingClass::Six, mm(30.0)).unwrap();
+    let moved = framegauge::fit::RingTolerance {
+        lower: um(-8.0),
+        upper: um(2.0),
+        from: held.from,
+    };
+    assert_eq!(
+        moved.around(mm(30.0)).unwrap().to_string(),
+        "29.992 to 30.002 mm"
+    );
+}

@@ -8,6 +8,7 @@
 
 mod kinds;
 mod parts;
+mod shapes;
 
 #[path = "../fit_support/mod.rs"]
 mod fit_support;

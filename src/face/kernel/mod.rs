@@ -69,8 +69,12 @@ impl Scale {
             },
         )
     }
+    /// Size of the heights that a residual about this plane is made of: a steep plane is part of it.
+    pub(crate) fn height(&self, plane: &Abc) -> f64 {
+        self.z + plane.a.abs() * self.x + plane.b.abs() * self.y
+    }
     /// What rounding can make of a residual about this plane.
     pub(crate) fn rounding(&self, plane: &Abc) -> f64 {
-        2e-14 * (self.z + plane.a.abs() * self.x + plane.b.abs() * self.y)
+        2e-14 * self.height(plane)
     }
 }

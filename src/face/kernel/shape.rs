@@ -7,16 +7,11 @@ pub(crate) const TERMS: usize = 6;
 
 /// Coefficients of the terms that were asked for; those left out are zero. `None` when the probes cannot tell the
 /// terms apart.
-pub(crate) fn fit(
-    points: &[P],
-    mean_radius: f64,
-    dish: bool,
-    saddle: bool,
-) -> Option<[f64; TERMS]> {
+pub(crate) fn fit(points: &[P], unit: f64, dish: bool, saddle: bool) -> Option<[f64; TERMS]> {
     let wanted = [true, true, true, dish, saddle, saddle];
     let mut m = [[0.0; TERMS + 1]; TERMS];
     for p in points {
-        let row = terms(p, mean_radius);
+        let row = terms(p, unit);
         for ((line, term), want) in m.iter_mut().zip(row).zip(wanted) {
             if !want {
                 continue;
@@ -40,8 +35,8 @@ pub(crate) fn fit(
     solve(m)
 }
 
-/// The terms at a point; slopes are taken per mean radius, so that all terms are of one size.
-pub(crate) fn terms(p: &P, mean_radius: f64) -> [f64; TERMS] {
+/// The terms at a point; slopes are taken per `unit`, a radius of the face, so that all terms are of one size.
+pub(crate) fn terms(p: &P, unit: f64) -> [f64; TERMS] {
     let r2 = p.x * p.x + p.y * p.y;
     let (cos2, sin2) = if r2 > 0.0 {
         ((p.y * p.y - p.x * p.x) / r2, 2.0 * p.x * p.y / r2)
@@ -50,9 +45,9 @@ pub(crate) fn terms(p: &P, mean_radius: f64) -> [f64; TERMS] {
     };
     [
         1.0,
-        p.x / mean_radius,
-        p.y / mean_radius,
-        libm::sqrt(r2) / mean_radius - 1.0,
+        p.x / unit,
+        p.y / unit,
+        libm::sqrt(r2) / unit - 1.0,
         cos2,
         sin2,
     ]
