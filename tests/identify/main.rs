@@ -9,6 +9,7 @@
 mod bad_input;
 mod cases;
 mod confusable;
+mod likelihood;
 mod limits;
 mod rules;
 mod slips;
