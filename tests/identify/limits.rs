@@ -209,3 +209,24 @@ fn a_share_ends_at_eight_uncertainties() {
     assert!(share("27.69 +/- 0.1 mm") > 0.0);
     assert_eq!(share("27.71 +/- 0.1 mm"), 0.0);
 }
+
+/// A thru-axle of 142 mm is cut with a pitch of 1.0, 1.5 or 1.75 mm (the table of axles). The thread that suits the leaf is
+/// named; where two lie alike far off, the first that is listed.
+#[test]
+fn the_thread_that_suits_is_named() {
+    let thread = |pitch: &str| {
+        let answer = ask(Kind::Dropout(End::Rear), &[("pitch", pitch)]);
+        answer.candidate("ta_12x142").unwrap().thread.unwrap()
+    };
+    for (leaf, named) in [
+        ("1 mm", 1.0),
+        ("1.5 mm", 1.5),
+        ("1.75 mm", 1.75),
+        ("1.25 mm", 1.0),
+        ("1.49 mm", 1.5),
+        ("2 mm", 1.75),
+    ] {
+        let pitch = framegauge::to_mm(thread(leaf).pitch().length());
+        assert!((pitch - named).abs() < 1e-9, "{leaf}: {pitch}");
+    }
+}
