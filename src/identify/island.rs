@@ -6,6 +6,7 @@
 
 use alloc::vec::Vec;
 
+use super::information::entropy;
 use super::weigh::between;
 
 /// Beyond this many standard uncertainties an end of a band no longer shows: 3e-6 of the readings lie there.
@@ -13,8 +14,6 @@ const REACH: f64 = 4.5;
 /// The same after an earlier reading, which may lie four standard uncertainties from the band and then draws readings out
 /// of it by as much.
 const REACH_ROUND: f64 = 6.0;
-/// Beyond this many a density is nil beside every other.
-const NIL: f64 = 6.5;
 /// Step of the trapezoid rule, in standard uncertainties. The integrand is smooth and flat at both ends, where the rule
 /// doubles its digits with half the step: this one errs by less than 1e-4 bit.
 const STEP: f64 = 0.75;
@@ -139,9 +138,7 @@ impl Island {
     /// The integral over all readings that these bands can give, bit.
     pub fn bits(&mut self) -> f64 {
         for shore in &mut self.shores {
-            if shore.weight > 0.0 {
-                shore.alone = shore.told - shore.weight * libm::log2(shore.weight);
-            }
+            shore.alone = shore.told + entropy(shore.weight);
         }
         if let ([only], [], true) = (
             self.shores.as_slice(),
@@ -158,18 +155,15 @@ impl Island {
             ends.last().map_or(0.0, |end| end + reach),
         );
         if let Some((x, spread)) = self.sight.round {
-            at = libm::fmax(at, x - REACH_ROUND * spread);
-            last = libm::fmin(last, x + REACH_ROUND * spread);
-            // Round an earlier reading that is not much coarser nothing is flat.
-            if self.sight.blur > 0.2 * spread {
-                return self.steps(at, last);
-            }
+            let room = REACH_ROUND * spread;
+            at = libm::fmax(at, x - room);
+            last = libm::fmin(last, x + room);
         }
         let mut sum = 0.0;
         let mut ends = ends.into_iter().peekable();
         while let Some(first) = ends.next() {
             let mut end = first;
-            while let Some(next) = ends.next_if(|next| next - end < 2.0 * reach) {
+            while let Some(next) = ends.next_if(|next| next - reach < end + reach) {
                 end = next;
             }
             let from = (first - reach).clamp(at, libm::fmax(at, last));
@@ -177,7 +171,7 @@ impl Island {
             sum += self.flat(at, from) + self.steps(from, to);
             at = to;
         }
-        sum + self.flat(at, last)
+        sum
     }
 
     /// The integral over a stretch where no density changes.
@@ -225,11 +219,7 @@ impl Island {
         let mut mixture = self.sea;
         for shore in &mut self.shores {
             let (from, to) = ((shore.low - y) / blur, (shore.high - y) / blur);
-            shore.at = if from > NIL || to < -NIL {
-                0.0
-            } else {
-                shore.height * between(from, to)
-            };
+            shore.at = shore.height * between(from, to);
             mixture += shore.weight * shore.at;
         }
         for one in &mut self.mixed {

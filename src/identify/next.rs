@@ -6,10 +6,11 @@ use alloc::vec::Vec;
 use super::answer::Next;
 use super::assume::{GAUGE_U, LEAST_GAIN};
 use super::band::{Band, Ground};
-use super::entry::Entry;
+use super::entry::{Entry, Hands};
 use super::gather::{Seen, Size};
-use super::information::Forecast;
+use super::information::{Forecast, entropy};
 use super::{Feature, InterfaceKind};
+use crate::Fact;
 use crate::measure::{Instrument, Measures, instruments};
 use crate::quantity::{mm, to_mm};
 use crate::standard::Place;
@@ -63,19 +64,15 @@ const fn measurable(kind: InterfaceKind) -> &'static [Feature] {
     }
 }
 
-const fn how(feature: Feature) -> Option<Measures> {
+/// What an instrument must be able to do to read a size.
+const fn how(feature: Feature) -> Measures {
     match feature {
         Feature::Bore | Feature::MinorDiameter | Feature::InnerFaces | Feature::Slot => {
-            Some(Measures::Inside)
+            Measures::Inside
         }
-        Feature::Pitch => Some(Measures::Pitch),
-        Feature::PlaneHeight | Feature::FirstBolt => Some(Measures::Length),
-        Feature::SeatAngle
-        | Feature::Threaded
-        | Feature::Hand
-        | Feature::HandDrive
-        | Feature::HandNonDrive => None,
-        _ => Some(Measures::Outside),
+        Feature::Pitch => Measures::Pitch,
+        Feature::PlaneHeight | Feature::FirstBolt => Measures::Length,
+        _ => Measures::Outside,
     }
 }
 
@@ -86,20 +83,14 @@ pub(super) fn plan<'a>(ground: &Ground<'a>, seen: &Seen<'_>, left: &[Left<'a>]) 
         return found;
     }
     for &feature in measurable(ground.kind) {
+        let hand = |of: fn(Hands<'a>) -> Option<&'a Fact<Hand>>| {
+            (look(left, |l| hand_code(of(l.entry.hands()))), None, 1)
+        };
         let gain = match feature {
-            Feature::Threaded if seen.threaded.is_none() => Some((look(left, threaded), None, 0)),
-            Feature::HandDrive if seen.hand_drive.is_none() => {
-                Some((look(left, |l| hand_code(l.entry.hands().drive)), None, 1))
-            }
-            Feature::HandNonDrive if seen.hand_non_drive.is_none() => Some((
-                look(left, |l| hand_code(l.entry.hands().non_drive)),
-                None,
-                1,
-            )),
-            Feature::Hand if !seen.any_hand() => {
-                Some((look(left, |l| hand_code(l.entry.hands().only)), None, 1))
-            }
-            Feature::Threaded | Feature::HandDrive | Feature::HandNonDrive | Feature::Hand => None,
+            Feature::Threaded => (seen.threaded.is_none()).then(|| (look(left, threaded), None, 0)),
+            Feature::HandDrive => seen.hand_drive.is_none().then(|| hand(|h| h.drive)),
+            Feature::HandNonDrive => seen.hand_non_drive.is_none().then(|| hand(|h| h.non_drive)),
+            Feature::Hand => (!seen.any_hand()).then(|| hand(|h| h.only)),
             Feature::SeatAngle => seen.size(feature).is_none().then(|| {
                 let forecast = Forecast::of(ground, left, feature, None, seen);
                 (forecast.gain(1.0), None, 4)
@@ -169,7 +160,7 @@ fn best_tool<'a>(
     left: &[Left<'a>],
     feature: Feature,
 ) -> Option<(f64, &'static Instrument)> {
-    let class = how(feature)?;
+    let class = how(feature);
     let held = held_for(seen, ground.kind, feature);
     if feature == Feature::Pitch && held.is_some() || other_side(seen, ground.kind, feature) {
         return None;
@@ -235,12 +226,20 @@ fn threaded(left: &Left<'_>) -> Option<u8> {
     left.entry.is_threaded().map(u8::from)
 }
 
-fn hand_code(fact: Option<&crate::Fact<Hand>>) -> Option<u8> {
+fn hand_code(fact: Option<&Fact<Hand>>) -> Option<u8> {
     fact?.value().map(|hand| u8::from(*hand == Hand::Left))
 }
 
+/// The same, with an answer of its own for what has no thread.
+fn hand_if_any<'a>(left: &Left<'a>, of: fn(Hands<'a>) -> Option<&'a Fact<Hand>>) -> Option<u8> {
+    if left.entry.is_threaded() == Some(false) {
+        return Some(2);
+    }
+    hand_code(of(left.entry.hands()))
+}
+
 /// Information of a look with a clear answer, 0 or 1: the entropy of the answer, less what unknown answers blur.
-fn look(left: &[Left<'_>], answer: impl Fn(&Left<'_>) -> Option<u8>) -> f64 {
+fn look<'a>(left: &[Left<'a>], answer: impl Fn(&Left<'a>) -> Option<u8>) -> f64 {
     let (mut yes, mut all, mut blur) = (0.0, 0.0, 0.0);
     for l in left {
         match answer(l) {
@@ -257,24 +256,24 @@ fn look(left: &[Left<'_>], answer: impl Fn(&Left<'_>) -> Option<u8>) -> f64 {
         return 0.0;
     }
     let p = yes / all;
-    let h = |p: f64| if p > 0.0 { -p * libm::log2(p) } else { 0.0 };
-    libm::fmax(h(p) + h(1.0 - p) - blur / all, 0.0)
+    libm::fmax(entropy(p) + entropy(1.0 - p) - blur / all, 0.0)
 }
 
 /// The codes that a feature tells from the leading candidate: those with another answer or a band that does not meet.
+/// Where either has no figure a reading tells nothing for certain.
 fn separated<'a>(ground: &Ground<'a>, left: &[Left<'a>], feature: Feature) -> Vec<crate::Text> {
     let Some(leader) = left.first() else {
         return Vec::new();
     };
+    let unlike = |l: &Left<'a>, answer: &dyn Fn(&Left<'a>) -> Option<u8>| {
+        let answers = answer(l).zip(answer(leader));
+        answers.is_some_and(|(one, other)| one != other)
+    };
     let differs = |l: &Left<'a>| match feature {
-        Feature::Threaded => l.entry.is_threaded() != leader.entry.is_threaded(),
-        Feature::HandDrive => {
-            hand_code(l.entry.hands().drive) != hand_code(leader.entry.hands().drive)
-        }
-        Feature::HandNonDrive => {
-            hand_code(l.entry.hands().non_drive) != hand_code(leader.entry.hands().non_drive)
-        }
-        Feature::Hand => hand_code(l.entry.hands().only) != hand_code(leader.entry.hands().only),
+        Feature::Threaded => unlike(l, &threaded),
+        Feature::HandDrive => unlike(l, &|l| hand_if_any(l, |h| h.drive)),
+        Feature::HandNonDrive => unlike(l, &|l| hand_if_any(l, |h| h.non_drive)),
+        Feature::Hand => unlike(l, &|l| hand_if_any(l, |h| h.only)),
         _ => match (
             ground.band(l.entry, feature, l.variant),
             ground.band(leader.entry, feature, leader.variant),
@@ -289,13 +288,10 @@ fn separated<'a>(ground: &Ground<'a>, left: &[Left<'a>], feature: Feature) -> Ve
             ) => {
                 let overlap = libm::fmin(b, d) - libm::fmax(a, c);
                 let narrow = libm::fmin(b - a, d - c);
-                // Points differ when they do not coincide; bands when they share less than half of the narrower.
-                if narrow < 1e-6 {
-                    overlap < -1e-6
-                } else {
-                    overlap < 0.5 * narrow
-                }
+                // Bands differ when they share less than half of the narrower; points when they do not coincide.
+                overlap < 0.5 * narrow - 1e-6
             }
+            (Band::Unknown, _) | (_, Band::Unknown) => false,
             (one, other) => one != other,
         },
     };
@@ -321,5 +317,8 @@ pub(super) fn hand_open(seen: &Seen<'_>, left: &[Left<'_>]) -> bool {
         || left
             .iter()
             .any(|l| matches!(l.entry, Entry::Thread(t) if t.place == Place::HangerBolt))
-            && left.len() > 1
 }
+
+#[cfg(test)]
+#[path = "next_tests.rs"]
+mod tests;

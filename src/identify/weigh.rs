@@ -1,7 +1,5 @@
 //! Exclusion by interval and likelihood of one row. Exclusion comes first and is never overruled by the ranking.
 
-use core::cmp::Ordering;
-
 use super::Feature;
 use super::answer::{Against, Exclusion, Standing};
 use super::assume::{BROAD_ANGLE, BROAD_DIAMETER, BROAD_PITCH, BROAD_WIDTH};
@@ -11,8 +9,7 @@ use super::gather::{Seen, Size};
 use super::hands::words_and_hands;
 use super::kind::FEATURES;
 use crate::evidence::Grade;
-use crate::measure::{phi, settled_cmp};
-use crate::quantity::mm;
+use crate::measure::phi;
 
 /// Two-sided coverage factor that keeps k = 2 (4.55 %) over all of m readings together (Bonferroni): the point of the
 /// normal distribution with 4.55 %/m outside.
@@ -30,6 +27,12 @@ pub(super) fn coverage(readings: usize) -> f64 {
 
 /// Beyond this many u a likelihood is nil for every purpose here.
 const FAR: f64 = 8.0;
+const FAR_BELOW: f64 = -FAR;
+/// Less than 1e-9 lies beyond this score, and is nil beside the rest.
+const WHOLE: f64 = 6.0;
+
+/// Half a nanometre in mm (or as much of a degree): a gap is not larger than it may be by less, which is rounding.
+const HALF_NANOMETRE: f64 = 5e-7;
 
 /// One row held against everything observed.
 #[derive(Debug, Clone, Copy)]
@@ -47,24 +50,24 @@ pub(super) struct Weighed {
     worst: f64,
 }
 
-/// Beyond this score the tail (1e-9) is nil beside what is looked for.
-const TAIL: f64 = 6.0;
-
 /// Share of the standard normal between two scores, exact in the tails.
 pub(super) fn between(a: f64, b: f64) -> f64 {
-    // The far end adds nothing where the near end is well inside.
-    if a < -TAIL && b > -TAIL + 2.0 {
-        return if b > TAIL { 1.0 } else { phi(b) };
-    }
-    if b > TAIL && a < TAIL - 2.0 {
-        return phi(-a);
-    }
-    let p = if a > 0.0 {
-        phi(-a) - phi(-b)
+    // Counted from the lower tail, where small shares keep their digits.
+    let (a, b) = if a.is_sign_positive() {
+        (-b, -a)
     } else {
-        phi(b) - phi(a)
+        (a, b)
     };
-    if p > 0.0 { p } else { 0.0 }
+    (below(b) - below(a)).max(0.0)
+}
+
+/// Share of the standard normal below a score; nothing is left to reckon in a far tail.
+fn below(score: f64) -> f64 {
+    match score {
+        ..FAR_BELOW => 0.0,
+        WHOLE.. => 1.0,
+        _ => phi(score),
+    }
 }
 
 /// Density of a reading x with standard uncertainty u when the size lies evenly between two limits (a normal density
@@ -72,9 +75,6 @@ pub(super) fn between(a: f64, b: f64) -> f64 {
 pub(super) fn density(x: f64, u: f64, low: f64, high: f64) -> f64 {
     let width = high - low;
     let (a, b) = ((low - x) / u, (high - x) / u);
-    if a > FAR || b < -FAR {
-        return 0.0;
-    }
     if width < 1e-6 {
         return libm::exp(-0.5 * a * a) / (u * 2.506_628_274_631_000_7);
     }
@@ -215,7 +215,7 @@ pub(super) fn weigh(scale: &Scale<'_>, entry: Entry<'_>) -> Weighed {
 /// Variants are ranked by likelihood, excluded ones behind by their distance.
 fn rank_of(one: &Weighed) -> f64 {
     match one.standing {
-        Standing::Excluded(_) => -1.0 - one.worst,
+        Standing::Excluded(_) => -one.worst,
         _ => one.likelihood,
     }
 }
@@ -233,7 +233,8 @@ fn hold(
     let (low, high, slack, assumed, grade) = match band {
         Band::Absent => {
             out.likelihood = 0.0;
-            out.worst = f64::INFINITY;
+            // Farther off than any reading.
+            out.worst = f64::MAX;
             out.standing = Standing::Excluded(Exclusion {
                 by: size.feature,
                 against: None,
@@ -257,9 +258,10 @@ fn hold(
         out.key_tests = out.key_tests.saturating_add(1);
     }
     out.grade = Some(out.grade.map_or(grade, |g| g.weaker(grade)));
-    let gap = positive(low - slack.0 - size.x, size.x - high - slack.1);
+    let outside = libm::fmax(low - slack.0 - size.x, size.x - high - slack.1);
+    let gap = libm::fmax(outside, 0.0);
     let distance = gap / size.u;
-    if distance > out.worst && exceeds(gap, scale.k * size.u) {
+    if distance > out.worst && gap - scale.k * size.u > HALF_NANOMETRE {
         out.worst = distance;
         out.standing = Standing::Excluded(Exclusion {
             by: size.feature,
@@ -274,118 +276,57 @@ fn hold(
     }
     if distance > FAR {
         out.likelihood = 0.0;
-    } else if let (Some(bands), true) = (bands.as_mut(), size.group > 0) {
+    } else if let (Some(bands), 1..) = (bands.as_mut(), size.group) {
         if let Some(slot) = bands.get_mut(size.feature as usize) {
-            *slot = Some((*size, band));
+            *slot = Some((*size, (low, high), slack));
         }
     } else {
         out.likelihood *= band_density(size.x, size.u, low, high, slack);
     }
 }
 
-/// The larger of two distances outside a band, nil inside.
-fn positive(below: f64, above: f64) -> f64 {
-    if below > 0.0 {
-        below
-    } else if above > 0.0 {
-        above
-    } else {
-        0.0
-    }
-}
-
-/// Whether a gap exceeds a limit, settled to whole nanometres where it is close.
-fn exceeds(gap: f64, limit: f64) -> bool {
-    if libm::fabs(gap - limit) > 1e-5 {
-        gap > limit
-    } else {
-        settled_cmp(mm(gap), mm(limit)) == Ordering::Greater
-    }
-}
-
-/// Readings that share an instrument, each with its band.
-type Bands = [Option<(Size, Band)>; FEATURES];
+/// Readings that share an instrument, each with its band and the slack of that.
+type Bands = [Option<(Size, (f64, f64), (f64, f64))>; FEATURES];
 
 /// Likelihood of readings that share instruments: for each instrument the product over its readings, averaged over
 /// what its common error may be (trapezoid rule over ±4 of its standard uncertainty).
 fn joint(bands: &Bands) -> f64 {
     const STEPS: i32 = 10;
     let mut product = 1.0;
-    for (size, _) in bands.iter().flatten() {
+    for (size, ..) in bands.iter().flatten() {
         let group = || {
             bands
                 .iter()
                 .flatten()
-                .filter(|(s, _)| s.group == size.group)
+                .filter(|(s, ..)| s.group == size.group)
         };
         // Each group once: by its first member.
         if group()
             .next()
-            .is_some_and(|(s, _)| s.feature != size.feature)
+            .is_some_and(|(s, ..)| s.feature != size.feature)
         {
             continue;
         }
         // The smallest: what one member has beyond it is its own.
-        let bias = group().map(|(s, _)| s.bias).fold(f64::INFINITY, f64::min);
+        let bias = group().map(|(s, ..)| s.bias).fold(f64::INFINITY, f64::min);
         let mut sum = 0.0;
         let mut weights = 0.0;
         for step in -STEPS..=STEPS {
             let z = 4.0 * f64::from(step) / f64::from(STEPS);
             let weight = libm::exp(-0.5 * z * z);
             weights += weight;
-            sum += weight
-                * group()
-                    .map(|(s, band)| match band {
-                        Band::Sizes {
-                            low, high, slack, ..
-                        } => {
-                            // Two fifths of the bias, its step, keep the rule smooth.
-                            let own = libm::sqrt(libm::fmax(
-                                s.u * s.u - bias * bias,
-                                squared(0.4 * bias),
-                            ));
-                            band_density(s.x - z * bias, libm::fmax(own, 1e-6), *low, *high, *slack)
-                        }
-                        Band::Absent | Band::Unknown => broad(s.feature),
-                    })
-                    .product::<f64>();
+            let likely = group().map(|(s, (low, high), slack)| {
+                // Two fifths of the bias, its step, keep the rule smooth.
+                let own = libm::fmax(libm::sqrt(s.u * s.u - bias * bias), 0.4 * bias);
+                band_density(s.x - z * bias, own, *low, *high, *slack)
+            });
+            sum += weight * likely.product::<f64>();
         }
         product *= sum / weights;
     }
     product
 }
 
-fn squared(x: f64) -> f64 {
-    x * x
-}
-
 #[cfg(test)]
-mod tests {
-    use super::{COVERAGE, between, density};
-    use crate::measure::phi;
-
-    /// Bonferroni: m two-sided tails at k sum to the two tails at 2 (4.55 %).
-    #[test]
-    fn coverage_factors_share_the_tail() {
-        let whole = 2.0 * phi(-2.0);
-        for (k, m) in COVERAGE.iter().zip(1_u8..) {
-            let tails = 2.0 * phi(-k) * f64::from(m);
-            assert!(
-                (tails / whole - 1.0).abs() < 1e-4,
-                "{m}: {tails} against {whole}"
-            );
-        }
-    }
-
-    /// A density integrates to one over all readings, for a band and for a point.
-    #[test]
-    fn densities_are_densities() {
-        for (low, high) in [(26.95, 27.05), (1.0, 1.0)] {
-            let sum: f64 = (0..40_000)
-                .map(|i| density(low - 1.0 + f64::from(i) * 5e-5, 0.026, low, high) * 5e-5)
-                .sum();
-            assert!((sum - 1.0).abs() < 1e-6, "{sum}");
-        }
-        assert!(between(5.0, 6.0) > 0.0 && between(5.0, 6.0) < 1e-6);
-    }
-}
+#[path = "weigh_tests.rs"]
+mod tests;

@@ -114,3 +114,119 @@ fn a_written_size_is_the_name_of_a_post() {
     assert_eq!(with("27.0 mm"), Some(Belief::Contradicted));
     assert_eq!(with("27.4 mm"), Some(Belief::Contradicted));
 }
+
+/// A row without a thread has neither pitch nor crests: whoever reads them rules it out, by an advance over turns as by a
+/// leaf. The bore alone would leave five press shells beside M47 x 1 (all 46 mm, the table of shells).
+#[test]
+fn a_pitch_rules_out_what_has_no_thread() {
+    let seen = [
+        Observation::read("bore", "46.0 +/- 0.05 mm").unwrap(),
+        Observation::advance(10, "10.0 +/- 0.1 mm".parse().unwrap()).unwrap(),
+    ];
+    let answer = identify(Kind::Shell, &seen, &Options::default()).unwrap();
+    assert_eq!(answer.outcome.identified(), Some("t47"));
+    for code in ["pf30", "pf30a", "osbb61", "bbright_pf", "bb386"] {
+        assert_eq!(excluded_by(&answer, code), Some(Feature::Pitch), "{code}");
+    }
+    let diameter = "28.5 +/- 0.05 mm";
+    let crest = [("crest_diameter", diameter), ("outside_diameter", diameter)];
+    let answer = ask(Kind::Steerer, &crest);
+    assert_eq!(answer.outcome.identified(), Some("1_1_8_threaded"));
+    let plain = excluded_by(&answer, "1_1_8_threadless");
+    assert_eq!(plain, Some(Feature::CrestDiameter));
+}
+
+/// A row that lists several widths is ruled out by the nearest of them: 80 mm lies 2.2 mm from 83 ± 0.8 mm and 6.2 mm
+/// from 73 ± 0.8 mm (widths of the shell table).
+#[test]
+fn the_nearest_width_is_named_where_none_suits() {
+    let bore = ("minor_diameter", "33.8 +/- 0.05 mm");
+    let answer = ask(Kind::Shell, &[bore, ("width", "80.0 +/- 0.1 mm")]);
+    let shell = answer.candidate("bsc").unwrap();
+    let Standing::Excluded(out) = shell.standing else {
+        panic!("no such width")
+    };
+    assert_eq!(out.by, Feature::Width);
+    assert!((out.against.unwrap().lower - 82.2).abs() < 1e-9);
+    assert_eq!(shell.width, Some(mm(83.0)));
+}
+
+/// Of two readings that rule out alike the first that was stated is named.
+#[test]
+fn the_first_of_two_that_rule_out_alike_is_named() {
+    let size = "36.0 +/- 0.05 mm";
+    for (first, second, by) in [
+        ("bore", "minor_diameter", Feature::Bore),
+        ("minor_diameter", "bore", Feature::MinorDiameter),
+    ] {
+        let answer = ask(Kind::Shell, &[(first, size), (second, size)]);
+        assert_eq!(excluded_by(&answer, "bsc"), Some(by));
+    }
+}
+
+/// The wall stands behind a bore that is worked out and is in no table: reading it besides changes nothing, and a row
+/// that could not be tested stays where it was.
+#[test]
+fn a_wall_is_no_evidence() {
+    let bore = ("bore", "41.97 +/- 0.01 mm");
+    let angle = ("seat_angle", "36 deg");
+    let without = ask(UPPER, &[bore, angle]);
+    let with = ask(UPPER, &[bore, angle, ("wall", "1.2 +/- 0.1 mm")]);
+    assert_eq!(without.candidates.len(), with.candidates.len());
+    for candidate in &without.candidates {
+        let other = with.candidate(&candidate.code).unwrap();
+        let same = matches!(
+            (candidate.standing, other.standing),
+            (Standing::Possible, Standing::Possible)
+                | (Standing::Untested, Standing::Untested)
+                | (Standing::Excluded(_), Standing::Excluded(_))
+        );
+        assert!(same, "{}", candidate.code);
+        assert!((candidate.share - other.share).abs() < 1e-12);
+    }
+}
+
+/// A reading 0.1 nm beyond two standard uncertainties is not beyond them, one a nanometre beyond is: 27.2 ± 0.10 mm with
+/// 0.05 mm reaches to 27.4 mm.
+#[test]
+fn less_than_half_a_nanometre_is_rounding() {
+    let out = |bore: &str| excluded_by(&ask(Kind::SeatTube, &[("bore", bore)]), "27.2");
+    assert_eq!(out("27.4 +/- 0.1 mm"), None);
+    assert_eq!(out("27.4000001 +/- 0.1 mm"), None);
+    assert_eq!(out("27.400001 +/- 0.1 mm"), Some(Feature::Bore));
+    assert_eq!(out("27.0 +/- 0.1 mm"), None);
+    assert_eq!(out("26.999999 +/- 0.1 mm"), Some(Feature::Bore));
+}
+
+/// Beyond eight standard uncertainties a share is nil; up to there something is left of it.
+#[test]
+fn a_share_ends_at_eight_uncertainties() {
+    let share = |bore: &str| {
+        let answer = ask(Kind::SeatTube, &[("bore", bore)]);
+        answer.candidate("27.2").unwrap().share
+    };
+    // 27.2 + 0.1 + 8 * 0.05 = 27.7 mm.
+    assert!(share("27.69 +/- 0.1 mm") > 0.0);
+    assert_eq!(share("27.71 +/- 0.1 mm"), 0.0);
+}
+
+/// A thru-axle of 142 mm is cut with a pitch of 1.0, 1.5 or 1.75 mm (the table of axles). The thread that suits the leaf is
+/// named; where two lie alike far off, the first that is listed.
+#[test]
+fn the_thread_that_suits_is_named() {
+    let thread = |pitch: &str| {
+        let answer = ask(Kind::Dropout(End::Rear), &[("pitch", pitch)]);
+        answer.candidate("ta_12x142").unwrap().thread.unwrap()
+    };
+    for (leaf, named) in [
+        ("1 mm", 1.0),
+        ("1.5 mm", 1.5),
+        ("1.75 mm", 1.75),
+        ("1.25 mm", 1.0),
+        ("1.49 mm", 1.5),
+        ("2 mm", 1.75),
+    ] {
+        let pitch = framegauge::to_mm(thread(leaf).pitch().length());
+        assert!((pitch - named).abs() < 1e-9, "{leaf}: {pitch}");
+    }
+}

@@ -10,6 +10,7 @@ mod bad_input;
 mod cases;
 mod confusable;
 mod features;
+mod likelihood;
 mod limits;
 mod names;
 mod outcomes;
