@@ -111,12 +111,8 @@ pub(super) fn decide<'a>(
     };
     let told = matches!(outcome, Outcome::Identified { .. } | Outcome::Unlisted);
     let several = matches!(outcome, Outcome::Ambiguous { .. });
-    let interchange = several
-        && !running.overflow
-        && outcome.left().len() == left.len()
-        && left
-            .split_first()
-            .is_some_and(|(first, rest)| rest.iter().all(|l| first.entry.interchanges(l.entry)));
+    let interchange =
+        several && !running.overflow && outcome.left().len() == left.len() && all_interchange(left);
     // Where it does not matter which it is, nothing needs to be measured.
     let next = if doubtful || interchange {
         Vec::new()
@@ -126,7 +122,8 @@ pub(super) fn decide<'a>(
     let inseparable = several && !interchange && next.is_empty();
     let belief = (!beliefs.is_empty()).then(|| {
         let held = verdict(&candidates, &outcome, left, beliefs, &believed);
-        if held == Belief::Contradicted && another_name(ground, heights, left, beliefs) {
+        if held == Belief::Contradicted && another_name(ground, heights, &candidates, left, beliefs)
+        {
             Belief::Confirmed
         } else {
             held
@@ -146,7 +143,7 @@ pub(super) fn decide<'a>(
         notes: Vec::new(),
         sentence: String::new(),
     };
-    let open = !told && !interchange && hand_open(seen, left);
+    let open = !interchange && hand_open(seen, left);
     answer.notes = words::notes(ground.kind, seen, &answer, &believed, open);
     answer.sentence = words::sentence(&answer, &believed);
     lead(&mut answer.candidates);
@@ -306,17 +303,38 @@ fn decision(candidates: &[Candidate], told: bool) -> DecidedBy {
     DecidedBy { rule, feature }
 }
 
-/// Whether what is left interchanges with what was believed: then the belief was right by another name.
+/// Whether each of these interchanges with each other one: a bare size of no stated hand goes with either hand, and the
+/// two hands do not go with each other.
+fn all_interchange(left: &[Left<'_>]) -> bool {
+    let mut rest = left;
+    while let Some((first, others)) = rest.split_first() {
+        if !others.iter().all(|l| first.entry.interchanges(l.entry)) {
+            return false;
+        }
+        rest = others;
+    }
+    true
+}
+
+/// Whether what is left interchanges with what was believed, sizes alone speaking against it: then the belief was right
+/// by another name. What a look or a hand rules out was not.
 fn another_name<'a>(
     ground: &Ground<'a>,
     heights: bool,
+    candidates: &[Candidate],
     left: &[Left<'a>],
     beliefs: &Beliefs<'_>,
 ) -> bool {
     let mut found = false;
+    let mut walk = candidates.iter();
     every(ground.kind, ground.options, heights, &mut |entry| {
+        let by_size = walk.next().is_some_and(|c| match c.standing {
+            Standing::Excluded(why) => why.against.is_some(),
+            _ => false,
+        });
         found = found
-            || beliefs.mean(entry)
+            || by_size
+                && beliefs.mean(entry)
                 && !left.is_empty()
                 && left.iter().all(|l| l.entry.interchanges(entry));
     });
@@ -338,10 +356,7 @@ fn verdict(
     // A second name of the same thread or bore is no contradiction.
     let meant = |l: &Left<'_>| beliefs.mean(l.entry);
     let agrees = !left.is_empty() && left.iter().all(meant)
-        || left.iter().any(meant)
-            && left
-                .split_first()
-                .is_some_and(|(a, rest)| rest.iter().all(|b| a.entry.interchanges(b.entry)));
+        || left.iter().any(meant) && all_interchange(left);
     match outcome {
         Outcome::CannotTell => Belief::NotTested,
         _ if agrees => Belief::Confirmed,

@@ -5,8 +5,8 @@ use alloc::format;
 use super::assume::{COMMON_SHARE, GAUGE_U};
 use super::kind::FEATURES;
 use super::{Feature, InterfaceKind, Observation};
-use crate::measure::{Reading, instruments};
-use crate::quantity::{deg, to_mm};
+use crate::measure::{Reading, instruments, settled_cmp};
+use crate::quantity::{deg, mm, to_mm};
 use crate::thread::{Hand, Side};
 use crate::{Error, ErrorKind};
 
@@ -342,7 +342,9 @@ fn together(a: &Size, b: &Size) -> Size {
         (0.0, 1.0 / libm::sqrt(wa + wb))
     };
     let factor = if count > 2 { 4.0 } else { 3.0 };
-    let scattered = a.scattered || b.scattered || span.1 - span.0 > factor * libm::hypot(a.u, b.u);
+    let limit = factor * libm::hypot(a.u, b.u);
+    let apart = settled_cmp(mm(span.1 - span.0), mm(limit)).is_gt();
+    let scattered = a.scattered || b.scattered || apart;
     Size {
         feature: a.feature,
         x,

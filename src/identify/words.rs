@@ -10,7 +10,8 @@ use super::doubt::unit;
 use super::gather::Seen;
 use super::{Feature, InterfaceKind};
 use crate::evidence::Text;
-use crate::quantity::to_mm;
+use crate::measure::settled_cmp;
+use crate::quantity::{mm, to_mm};
 use crate::standard::{Row, SeatTube};
 
 /// Codes in a row: `a`, `b` and `c`; more than six are counted.
@@ -230,7 +231,10 @@ fn seat_tube(seen: &Seen<'_>, answer: &Identification, believed: &[Text], notes:
     let bare = SeatTube::table()
         .iter()
         .filter_map(|row| row.outside.nominal().map(to_mm))
-        .filter(|d| out.x - d > 2.0 * out.u && out.x - d <= PAINT)
+        .filter(|d| {
+            let more = out.x - d;
+            settled_cmp(mm(more), mm(2.0 * out.u)).is_gt() && more <= PAINT
+        })
         .fold(None, |best: Option<f64>, d| {
             Some(best.map_or(d, |b| libm::fmax(b, d)))
         });

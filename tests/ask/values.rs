@@ -257,6 +257,8 @@ fn the_schema_tells_what_a_field_is() {
         told("convert_question", "length"),
         "A length: a length with its unit, such as `27.2 mm` or `1 3/8 in`"
     );
+    let length = &schema["$defs"]["convert_question"]["properties"]["length"];
+    assert_eq!(length["type"], "string");
     assert_eq!(
         told("convert_answer", "text_mm"),
         "In millimetres as printed."

@@ -148,3 +148,50 @@ fn a_shops_pitch_diameter_counts_too() {
     assert!(with("9.18 mm"));
     assert!(!with("9.06 mm"));
 }
+
+/// A tap that states no hand goes with either, and left does not go with right: French and Swiss shells (M35 x 1) do not
+/// interchange because an M35 x 1 tap lies beside them, in whatever order they are likely.
+#[test]
+fn a_tap_between_two_hands_joins_them_not() {
+    let tap = ["M35x1".parse::<ThreadSize>().unwrap()];
+    let options = Options {
+        also: &tap,
+        ..Options::default()
+    };
+    for label in ["M35x1", "French", "Swiss"] {
+        let seen = see(&[
+            ("minor_diameter", "34.0 +/- 0.05 mm"),
+            ("pitch", "1 mm"),
+            ("label", label),
+        ]);
+        let answer = identify(Kind::Shell, &seen, &options).unwrap();
+        assert_eq!(left(&answer), ["M35x1", "french", "swiss"]);
+        assert!(!answer.interchange, "{label}: {}", answer.sentence);
+        assert_eq!(answer.belief, Some(Belief::NotTested), "{label}");
+        assert!(answer.notes.iter().any(|n| n.contains("no force")));
+    }
+}
+
+/// A hand that was read rules a belief out, whatever thread is left: with a right-hand drive side, M47 x 1 is no T47 (left,
+/// shell table), though a tap of that size is at hand.
+#[test]
+fn a_hand_contradicts_a_belief() {
+    let tap = ["M47x1".parse::<ThreadSize>().unwrap()];
+    let options = Options {
+        also: &tap,
+        ..Options::default()
+    };
+    let with = |hand: &str| {
+        let seen = see(&[
+            ("minor_diameter", "46.0 +/- 0.05 mm"),
+            ("pitch", "1 mm"),
+            ("hand_drive", hand),
+            ("label", "T47"),
+        ]);
+        let answer = identify(Kind::Shell, &seen, &options).unwrap();
+        assert!(left(&answer).contains(&"M47x1"));
+        answer.belief
+    };
+    assert_eq!(with("right"), Some(Belief::Contradicted));
+    assert_eq!(with("left"), Some(Belief::Confirmed));
+}

@@ -185,6 +185,7 @@ fn paint_must_show() {
         answer.notes.iter().any(|n| n.contains("paint"))
     };
     assert!(!painted("28.64 +/- 0.05 mm"));
+    assert!(!painted("28.65 +/- 0.05 mm"));
     assert!(painted("28.66 +/- 0.05 mm"));
     assert!(painted("28.89 +/- 0.05 mm"));
     assert!(!painted("28.91 +/- 0.05 mm"));

@@ -87,6 +87,17 @@ fn more_readings_may_lie_farther_apart() {
     assert!(scattered(&["27.12", "27.20", "27.33"]));
 }
 
+/// Exactly at the limit they still agree: u = 0.03 and 0.04 mm differ by 0.05 mm, so three times that is 0.15 mm.
+#[test]
+fn at_the_limit_two_readings_agree() {
+    let doubts = |second: &str| {
+        let words = [("bore", "27.00 +/- 0.06 mm"), ("bore", second)];
+        ask(Kind::SeatTube, &words).doubts.len()
+    };
+    assert_eq!(doubts("27.15 +/- 0.08 mm"), 0);
+    assert_eq!(doubts("27.1501 +/- 0.08 mm"), 1);
+}
+
 /// Readings that contradict each other name no size: nothing is planned on them, and no belief is confirmed by them.
 #[test]
 fn nothing_is_built_on_readings_that_contradict() {
