@@ -219,3 +219,18 @@ fn a_pedal_thread_is_looked_up_among_pedals() {
         "{plan}"
     );
 }
+
+/// Readings further apart than 0.2 mm are not one size (common practice): 29.6 and 30.4 mm are no crown seat of 30.0 mm, though
+/// their mean is.
+#[test]
+fn readings_far_apart_are_no_size() {
+    let named = |low: &str, high: &str| {
+        let plan = plan(&steel(&format!(
+            "[crown]\nbelieved = \"30.0\"\ncoating = \"bare\"\nseat = [\"{low} mm +/- 0.01 mm\", \"{high} mm +/- 0.01 mm\"]\n"
+        )));
+        let identified = plan.interfaces[0].identification.as_ref();
+        identified.is_some_and(|i| i.outcome.left().iter().any(|code| *code == "30.0"))
+    };
+    assert!(named("29.98", "30.05"));
+    assert!(!named("29.6", "30.4"));
+}
