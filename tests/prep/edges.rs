@@ -58,6 +58,8 @@ fn the_makers_bore_stands_before_the_table() {
         "limits = [{ what = \"width\", lower = \"67 mm\", owner = \"frame maker (invented)\" }, { what = \"bore\", lower = \"45.85 mm\", upper = \"45.95 mm\", owner = \"frame maker (invented)\" }]\n",
     ));
     assert!(!has(&own, Operation::Ream), "{own}");
+    let bore = finding(&own, Interface::Shell, "bore");
+    assert_eq!(bore.outcome, Some(Outcome::ConformityShown));
 }
 
 /// A cup of 12 mm in a bore of 9 mm: a metal tube may be deepened, laminate and what is not known are referred.
@@ -233,4 +235,20 @@ fn readings_far_apart_are_no_size() {
     };
     assert!(named("29.98", "30.05"));
     assert!(!named("29.6", "30.4"));
+}
+
+/// A face read again after the work is a reading after it, also where the bore below it was not touched.
+#[test]
+fn a_face_read_again_is_a_reading_after() {
+    let read = |after: &str| {
+        let text = steel(&format!(
+            "[head_tube.upper]\nbelieved = \"EC34\"\n[head_tube.upper.face]\n{SLANTED}{after}"
+        ));
+        sheet(&text).read().unwrap()
+    };
+    let after = "after = [\"0 deg: 0.00 mm +/- 0.005 mm\"]\n";
+    assert!(read(after).has_after(Interface::HeadUpper));
+    assert!(!read("").has_after(Interface::HeadUpper));
+    assert!(!read(after).before().has_after(Interface::HeadUpper));
+    assert!(!read(after).has_after(Interface::HeadLower));
 }
