@@ -58,6 +58,8 @@ fn the_makers_bore_stands_before_the_table() {
         "limits = [{ what = \"width\", lower = \"67 mm\", owner = \"frame maker (invented)\" }, { what = \"bore\", lower = \"45.85 mm\", upper = \"45.95 mm\", owner = \"frame maker (invented)\" }]\n",
     ));
     assert!(!has(&own, Operation::Ream), "{own}");
+    let bore = finding(&own, Interface::Shell, "bore");
+    assert_eq!(bore.outcome, Some(Outcome::ConformityShown));
 }
 
 /// A cup of 12 mm in a bore of 9 mm: a metal tube may be deepened, laminate and what is not known are referred.
@@ -218,4 +220,35 @@ fn a_pedal_thread_is_looked_up_among_pedals() {
         chase.tool.as_ref().unwrap().cutter.contains("M14x1.25"),
         "{plan}"
     );
+}
+
+/// Readings further apart than 0.2 mm are not one size (common practice): 29.6 and 30.4 mm are no crown seat of 30.0 mm, though
+/// their mean is.
+#[test]
+fn readings_far_apart_are_no_size() {
+    let named = |low: &str, high: &str| {
+        let plan = plan(&steel(&format!(
+            "[crown]\nbelieved = \"30.0\"\ncoating = \"bare\"\nseat = [\"{low} mm +/- 0.01 mm\", \"{high} mm +/- 0.01 mm\"]\n"
+        )));
+        let identified = plan.interfaces[0].identification.as_ref();
+        identified.is_some_and(|i| i.outcome.left().iter().any(|code| *code == "30.0"))
+    };
+    assert!(named("29.98", "30.05"));
+    assert!(!named("29.6", "30.4"));
+}
+
+/// A face read again after the work is a reading after it, also where the bore below it was not touched.
+#[test]
+fn a_face_read_again_is_a_reading_after() {
+    let read = |after: &str| {
+        let text = steel(&format!(
+            "[head_tube.upper]\nbelieved = \"EC34\"\n[head_tube.upper.face]\n{SLANTED}{after}"
+        ));
+        sheet(&text).read().unwrap()
+    };
+    let after = "after = [\"0 deg: 0.00 mm +/- 0.005 mm\"]\n";
+    assert!(read(after).has_after(Interface::HeadUpper));
+    assert!(!read("").has_after(Interface::HeadUpper));
+    assert!(!read(after).before().has_after(Interface::HeadUpper));
+    assert!(!read(after).has_after(Interface::HeadLower));
 }
