@@ -273,12 +273,9 @@ impl BoreSurvey {
     }
 
     fn lobes_suspected(&self, u: f64) -> bool {
-        let (two, three): (Vec<&BoreReading>, Vec<&BoreReading>) = self
-            .readings
-            .iter()
-            .partition(|r| r.gauge == Gauge::TwoPoint);
-        let apart = || mean(two.iter().copied()) - mean(three.iter().copied());
-        !two.is_empty() && !three.is_empty() && libm::fabs(apart()) > 2.0 * libm::sqrt(2.0) * u
+        let of = |gauge| mean(self.readings.iter().filter(move |r| r.gauge == gauge));
+        // Without readings of one kind their mean is no number, and no difference is larger than any limit.
+        libm::fabs(of(Gauge::TwoPoint) - of(Gauge::ThreePoint)) > 2.0 * libm::sqrt(2.0) * u
     }
 }
 
