@@ -258,8 +258,8 @@ fn hold(
         out.key_tests = out.key_tests.saturating_add(1);
     }
     out.grade = Some(out.grade.map_or(grade, |g| g.weaker(grade)));
-    let outside = libm::fmax(low - slack.0 - size.x, size.x - high - slack.1);
-    let gap = libm::fmax(outside, 0.0);
+    let outside = (low - slack.0 - size.x).max(size.x - high - slack.1);
+    let gap = outside.max(0.0);
     let distance = gap / size.u;
     if distance > out.worst && gap - scale.k * size.u > HALF_NANOMETRE {
         out.worst = distance;
@@ -317,7 +317,7 @@ fn joint(bands: &Bands) -> f64 {
             weights += weight;
             let likely = group().map(|(s, (low, high), slack)| {
                 // Two fifths of the bias, its step, keep the rule smooth.
-                let own = libm::fmax(libm::sqrt(s.u * s.u - bias * bias), 0.4 * bias);
+                let own = libm::sqrt(s.u * s.u - bias * bias).max(0.4 * bias);
                 band_density(s.x - z * bias, own, *low, *high, *slack)
             });
             sum += weight * likely.product::<f64>();
