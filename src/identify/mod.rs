@@ -93,8 +93,8 @@ pub struct Options<'a> {
 ///
 /// # Errors
 /// `OutOfRange` or `Contradiction` for a reading without, or as large as, its uncertainty, a size at or below zero or
-/// beyond a metre, and for an assumed spread that is negative or absurd; `Contradiction` for two hands of one side;
-/// `UnknownName` for a belief or tool that names nothing.
+/// beyond a metre, and for an assumed spread that is negative or absurd; `Contradiction` for two hands of one side and for
+/// a wall that fills its tube; `UnknownName` for a belief or tool that names nothing.
 ///
 /// ```
 /// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, identify};
