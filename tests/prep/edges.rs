@@ -251,6 +251,11 @@ fn a_face_read_again_is_a_reading_after() {
     assert!(!read("").has_after(Interface::HeadUpper));
     assert!(!read(after).before().has_after(Interface::HeadUpper));
     assert!(!read(after).has_after(Interface::HeadLower));
+    let shell = |after: &str| {
+        let text = steel(&format!("[shell.non_drive.face]\n{SLANTED}{after}"));
+        sheet(&text).read().unwrap().has_after(Interface::Shell)
+    };
+    assert!(shell(after) && !shell(""));
 }
 
 /// Every place 0.010 mm higher than before, more than the 0.007 mm to which a difference of two heights of +/- 0.005 mm is known:
