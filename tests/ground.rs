@@ -96,6 +96,7 @@ fn a_nominal_value_before_micrometres_needs_its_unit() {
 fn nothing_has_no_sign_in_inches() {
     let shown = |value: f64| format!("{:.3}", framegauge::in_inches(mm(value)));
     assert_eq!(shown(-0.0126), "0.000 in");
+    assert_eq!(shown(-0.0127), "-0.001 in");
     assert_eq!(shown(-0.0128), "-0.001 in");
     assert_eq!(settled_mm(parse_length("1 - 3/8 in").unwrap()), 34.925);
 }
