@@ -80,7 +80,7 @@ pub(super) fn told(removed: Vec<Reading>, report: &mut InterfaceReport) -> Optio
         (Some(least), Some(most)) => {
             deepest = Some(*most);
             format!(
-                "removed {} to {} ± {}",
+                "{} to {} ± {}",
                 in_mm(least.value()),
                 in_mm(most.value()),
                 in_mm(most.expanded_uncertainty())
