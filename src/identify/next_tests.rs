@@ -1,5 +1,6 @@
 //! What to look at or measure next: information by its definition, and what is offered, reasoned by hand.
 
+use std::boxed::Box;
 use std::vec;
 use std::vec::Vec;
 
@@ -281,8 +282,13 @@ fn bands_tell_where_they_share_less_than_half() {
         let codes = told(kind, &options, Feature::Bore, &rows);
         assert_eq!(codes, expected, "{spread}");
     }
-    // Two names of one thread.
     let options = Options::default();
+    // The minor diameter of the one, 33.92 to 34.15 mm, lies within that of the other, 33.67 to 34.19 mm.
+    for codes in [["raleigh_26", "french"], ["french", "raleigh_26"]] {
+        let within = left(&shells(&codes));
+        assert!(told(InterfaceKind::Shell, &options, Feature::Bore, &within).is_empty());
+    }
+    // Two names of one thread.
     let one = left(&shells(&["bsc", "iso_6696"]));
     assert!(told(InterfaceKind::Shell, &options, Feature::Bore, &one).is_empty());
     // No half width of the shell of 61 mm is printed.
@@ -420,6 +426,15 @@ fn what_was_seen_is_not_asked_for() {
     assert!(before.contains(&Feature::Threaded) && before.contains(&Feature::HandDrive));
     let after = asked(shell, &[Observation::hand(Side::Drive, Hand::Left)], &rows);
     assert!(!after.contains(&Feature::Threaded) && !after.contains(&Feature::HandDrive));
+    // A shell that is left-hand on both sides is in no table.
+    let mut odd = find::<Shell>("swiss").unwrap().clone();
+    odd.hand_non_drive = odd.hand_drive.clone();
+    let mut pair = shells(&["swiss"]);
+    pair.push(Entry::Shell(Box::leak(Box::new(odd))));
+    let pair = left(&pair);
+    assert_eq!(asked(shell, &[], &pair), [Feature::HandNonDrive]);
+    let seen = Observation::hand(Side::NonDrive, Hand::Left);
+    assert!(asked(shell, &[seen], &pair).is_empty());
     let hands = left(&threads(&["lockring_33_5", "freewheel_bmx"]));
     let any = InterfaceKind::AnyThread;
     assert!(asked(any, &[], &hands).contains(&Feature::Hand));
@@ -455,4 +470,28 @@ fn one_candidate_asks_for_nothing() {
     assert_eq!(two.len(), 1);
     // One of two alike likely, told for certain: one bit.
     assert!((two[0].bits - 1.0).abs() < 1e-6);
+}
+
+/// The cheapest instrument that tells as much within 0.05 bit: bands 0.02 mm apart ask for the three-point gauge
+/// (0.003 mm), and bands that lie far apart for the caliper (0.04 mm).
+#[test]
+fn the_finer_instrument_is_worth_it_where_bands_are_close() {
+    let options = Options {
+        assumptions: Assumptions {
+            seat_tube: mm(0.09),
+            ..Assumptions::default()
+        },
+        tools: &["caliper_vernier_inside", "three_point_gauge"],
+        ..Options::default()
+    };
+    let kind = InterfaceKind::SeatTube;
+    let seen = Seen::gather(kind, &[]).unwrap();
+    let best = |codes: &[&str]| {
+        let left = left(&posts(codes));
+        let (bits, tool) = best_tool(&ground(kind, &options), &seen, &left, Feature::Bore).unwrap();
+        assert!(bits > 0.95, "{bits}");
+        tool.code.clone()
+    };
+    assert_eq!(best(&["27.0", "27.2"]), "three_point_gauge");
+    assert_eq!(best(&["27.2", "30.9"]), "caliper_vernier_inside");
 }

@@ -258,8 +258,8 @@ fn hold(
         out.key_tests = out.key_tests.saturating_add(1);
     }
     out.grade = Some(out.grade.map_or(grade, |g| g.weaker(grade)));
-    let outside = libm::fmax(low - slack.0 - size.x, size.x - high - slack.1);
-    let gap = libm::fmax(outside, 0.0);
+    let outside = (low - slack.0 - size.x).max(size.x - high - slack.1);
+    let gap = outside.max(0.0);
     let distance = gap / size.u;
     if distance > out.worst && gap - scale.k * size.u > HALF_NANOMETRE {
         out.worst = distance;
