@@ -107,10 +107,8 @@ impl Forecast {
     /// Adds a band to what a candidate foresees.
     fn lay(&mut self, one: &mut Foreseen, low: f64, high: f64, share: f64) {
         let middle = f64::midpoint(low, high);
-        let (low, high) = (
-            libm::fmin(low, middle - POINT),
-            libm::fmax(high, middle + POINT),
-        );
+        let half = libm::fmax(0.5 * (high - low), POINT);
+        let (low, high) = (middle - half, middle + half);
         let height = match self.held {
             None => 1.0 / (high - low),
             Some((x, u)) => {

@@ -113,7 +113,7 @@ fn by_definition(cases: &[Case<'_>], held: Option<(f64, f64)>, u: f64, broad: f6
 fn the_walk_agrees_with_the_definition() {
     let (a, b, c) = ((27.0, 27.2), (27.1, 27.3), (27.2, 27.4));
     let (inner, far) = ((27.05, 27.1), (27.9, 28.1));
-    let mixes: [&[Case<'_>]; 8] = [
+    let mixes: [&[Case<'_>]; 9] = [
         &[(1.0, &[a]), (1.0, &[b])],
         &[(1.0, &[a]), (2.0, &[inner])],
         &[(1.0, &[a, c]), (1.0, &[a, inner]), (0.5, &[b])],
@@ -122,6 +122,7 @@ fn the_walk_agrees_with_the_definition() {
         &[(1.0, &[a, far]), (1.0, &[b, c]), (0.5, &[far])],
         &[(1.0, &[a]), (1.0, &[b]), (1.0, &[OPEN])],
         &[(1.0, &[inner]), (1.0, &[c, far]), (4.0, &[OPEN])],
+        &[(1.0, &[a, a, far]), (1.0, &[b])],
     ];
     let earlier = [(27.1, 0.05), (27.2, 0.04), (27.0, 0.05)];
     let asked = (mixes.iter().map(|cases| (cases, None))).chain(

@@ -14,6 +14,8 @@ const REACH: f64 = 4.5;
 /// The same after an earlier reading, which may lie four standard uncertainties from the band and then draws readings out
 /// of it by as much.
 const REACH_ROUND: f64 = 6.0;
+/// Beyond this many a density is nil beside every other.
+const NIL: f64 = 6.5;
 /// Step of the trapezoid rule, in standard uncertainties. The integrand is smooth and flat at both ends, where the rule
 /// doubles its digits with half the step: this one errs by less than 1e-4 bit.
 const STEP: f64 = 0.75;
@@ -219,7 +221,11 @@ impl Island {
         let mut mixture = self.sea;
         for shore in &mut self.shores {
             let (from, to) = ((shore.low - y) / blur, (shore.high - y) / blur);
-            shore.at = shore.height * between(from, to);
+            shore.at = if from.max(-to) > NIL {
+                0.0
+            } else {
+                shore.height * between(from, to)
+            };
             mixture += shore.weight * shore.at;
         }
         for one in &mut self.mixed {

@@ -227,7 +227,10 @@ fn threaded(left: &Left<'_>) -> Option<u8> {
 }
 
 fn hand_code(fact: Option<&Fact<Hand>>) -> Option<u8> {
-    fact?.value().map(|hand| u8::from(*hand == Hand::Left))
+    fact?.value().map(|hand| match hand {
+        Hand::Right => 0,
+        Hand::Left => 1,
+    })
 }
 
 /// The same, with an answer of its own for what has no thread.

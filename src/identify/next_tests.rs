@@ -1,17 +1,21 @@
 //! What to look at or measure next: information by its definition, and what is offered, reasoned by hand.
 
+use std::boxed::Box;
 use std::vec;
 use std::vec::Vec;
 
-use super::{Left, best_tool, hand_open, held_for, look, other_side, plan, separated};
+use super::{Left, best_tool, held_for, look, other_side, plan};
 use crate::identify::band::Ground;
 use crate::identify::entry::Entry;
 use crate::identify::gather::Seen;
 use crate::identify::{Assumptions, Feature, HeadTubeEnd, InterfaceKind, Observation, Options};
 use crate::measure::Reading;
 use crate::quantity::{deg, mm};
-use crate::standard::{Axle, HeadSeat, Row, Seatpost, Shell, ThreadUse, find};
+use crate::standard::{HeadSeat, Row, Seatpost, Shell, ThreadUse, find};
 use crate::thread::{Hand, Side};
+
+#[path = "told_tests.rs"]
+mod told_tests;
 
 fn left(entries: &[Entry<'static>]) -> Vec<Left<'static>> {
     let weight = 1.0 / entries.len() as f64;
@@ -215,133 +219,6 @@ fn a_pitch_is_asked_for_once() {
     assert!(!offered(&[size(Feature::Pitch, 1.03, 0.02)]));
 }
 
-fn told(
-    kind: InterfaceKind,
-    options: &Options<'_>,
-    feature: Feature,
-    held: &[Left<'static>],
-) -> Vec<crate::Text> {
-    separated(&ground(kind, options), held, feature)
-}
-
-/// Against the first of them, by what the tables of shells and threads say of threads, hands and pitches. A row whose
-/// hand nobody has published is not told by it; a row without a thread has no hand at all.
-#[test]
-fn looks_and_hands_tell_those_that_are_known_to_differ() {
-    let options = Options::default();
-    let kind = InterfaceKind::Shell;
-    let codes = [
-        "french",
-        "italian",
-        "swiss",
-        "bsc",
-        "fauber_threaded",
-        "pf30",
-    ];
-    let rows = left(&shells(&codes));
-    let shell = |feature| told(kind, &options, feature, &rows);
-    assert_eq!(shell(Feature::Threaded), ["pf30"]);
-    assert_eq!(shell(Feature::HandDrive), ["swiss", "bsc", "pf30"]);
-    assert_eq!(shell(Feature::HandNonDrive), ["pf30"]);
-    assert_eq!(
-        shell(Feature::Pitch),
-        ["italian", "bsc", "fauber_threaded", "pf30"]
-    );
-    let rows = left(&threads(&[
-        "lockring_33_5",
-        "freewheel_bmx",
-        "lockring_m33",
-    ]));
-    let hands = told(InterfaceKind::AnyThread, &options, Feature::Hand, &rows);
-    assert_eq!(hands, ["freewheel_bmx"]);
-    assert!(told(kind, &options, Feature::Hand, &[]).is_empty());
-}
-
-/// Bands that share half of the narrower are not told apart: sizes 0.2 mm apart with a spread of s share 2 s - 0.2 of
-/// 2 s, which is half at s = 0.2 mm. Bare points are told when they do not coincide, and no figure tells nothing.
-#[test]
-fn bands_tell_where_they_share_less_than_half() {
-    let kind = InterfaceKind::SeatTube;
-    let rows = left(&posts(&["27.2", "27.0", "26.8"]));
-    for (spread, expected) in [
-        (0.0, &["27.0", "26.8"][..]),
-        (0.05, &["27.0", "26.8"]),
-        (0.19, &["27.0", "26.8"]),
-        (0.21, &["26.8"]),
-        (0.39, &["26.8"]),
-        (0.41, &[]),
-    ] {
-        let options = Options {
-            assumptions: Assumptions {
-                seat_tube: mm(spread),
-                ..Assumptions::default()
-            },
-            ..Options::default()
-        };
-        let codes = told(kind, &options, Feature::Bore, &rows);
-        assert_eq!(codes, expected, "{spread}");
-    }
-    // Two names of one thread.
-    let options = Options::default();
-    let one = left(&shells(&["bsc", "iso_6696"]));
-    assert!(told(InterfaceKind::Shell, &options, Feature::Bore, &one).is_empty());
-    // No half width of the shell of 61 mm is printed.
-    let halves = left(&shells(&["pf30", "osbb61", "pf30a"]));
-    let half = told(
-        InterfaceKind::Shell,
-        &options,
-        Feature::HalfWidthNonDrive,
-        &halves,
-    );
-    assert_eq!(half, ["pf30a"]);
-    // A thru-axle has no slot.
-    let axle = |code: &str| Entry::Axle(find::<Axle>(code).unwrap());
-    let axles = left(&[
-        axle("qr_rear_130"),
-        axle("ta_12x142"),
-        axle("qr_rear_135"),
-        axle("qr_front"),
-    ]);
-    let rear = InterfaceKind::Dropout(crate::standard::End::Both);
-    let slots = told(rear, &options, Feature::Slot, &axles);
-    assert_eq!(slots, ["ta_12x142", "qr_front"]);
-}
-
-/// Where hands differ nobody may turn with force, until a hand was seen on any side.
-#[test]
-fn the_hand_is_open_until_it_is_seen() {
-    let open = |kind, observed: &[Observation], entries: &[Entry<'static>]| {
-        hand_open(&Seen::gather(kind, observed).unwrap(), &left(entries))
-    };
-    let shell = InterfaceKind::Shell;
-    assert!(open(shell, &[], &shells(&["french", "swiss"])));
-    assert!(open(
-        shell,
-        &[],
-        &shells(&["french", "fauber_threaded", "swiss"])
-    ));
-    assert!(!open(shell, &[], &shells(&["bsc", "iso_6696", "pf30"])));
-    let seen = [Observation::hand(Side::NonDrive, Hand::Right)];
-    assert!(!open(shell, &seen, &shells(&["french", "swiss"])));
-    let any = InterfaceKind::AnyThread;
-    assert!(open(
-        any,
-        &[],
-        &threads(&["lockring_33_5", "freewheel_bmx"])
-    ));
-    assert!(!open(
-        any,
-        &[],
-        &threads(&["lockring_33_5", "lockring_m33"])
-    ));
-    // The bolt of the universal hanger is left-hand, that of the others not printed.
-    assert!(open(
-        InterfaceKind::HangerThread,
-        &[],
-        &threads(&["hanger_m10", "udh_hanger_bolt"])
-    ));
-}
-
 /// Every instrument that is offered can do what the feature asks: jaws or a gauge inside for bores and gaps, outside for
 /// tubes and widths, along for positions, leaves for pitches; eyes and hands need none.
 #[test]
@@ -420,6 +297,15 @@ fn what_was_seen_is_not_asked_for() {
     assert!(before.contains(&Feature::Threaded) && before.contains(&Feature::HandDrive));
     let after = asked(shell, &[Observation::hand(Side::Drive, Hand::Left)], &rows);
     assert!(!after.contains(&Feature::Threaded) && !after.contains(&Feature::HandDrive));
+    // A shell that is left-hand on both sides is in no table.
+    let mut odd = find::<Shell>("swiss").unwrap().clone();
+    odd.hand_non_drive = odd.hand_drive.clone();
+    let mut pair = shells(&["swiss"]);
+    pair.push(Entry::Shell(Box::leak(Box::new(odd))));
+    let pair = left(&pair);
+    assert_eq!(asked(shell, &[], &pair), [Feature::HandNonDrive]);
+    let seen = Observation::hand(Side::NonDrive, Hand::Left);
+    assert!(asked(shell, &[seen], &pair).is_empty());
     let hands = left(&threads(&["lockring_33_5", "freewheel_bmx"]));
     let any = InterfaceKind::AnyThread;
     assert!(asked(any, &[], &hands).contains(&Feature::Hand));
@@ -455,4 +341,28 @@ fn one_candidate_asks_for_nothing() {
     assert_eq!(two.len(), 1);
     // One of two alike likely, told for certain: one bit.
     assert!((two[0].bits - 1.0).abs() < 1e-6);
+}
+
+/// The cheapest instrument that tells as much within 0.05 bit: bands 0.02 mm apart ask for the three-point gauge
+/// (0.003 mm), and bands that lie far apart for the caliper (0.04 mm).
+#[test]
+fn the_finer_instrument_is_worth_it_where_bands_are_close() {
+    let options = Options {
+        assumptions: Assumptions {
+            seat_tube: mm(0.09),
+            ..Assumptions::default()
+        },
+        tools: &["caliper_vernier_inside", "three_point_gauge"],
+        ..Options::default()
+    };
+    let kind = InterfaceKind::SeatTube;
+    let seen = Seen::gather(kind, &[]).unwrap();
+    let best = |codes: &[&str]| {
+        let left = left(&posts(codes));
+        let (bits, tool) = best_tool(&ground(kind, &options), &seen, &left, Feature::Bore).unwrap();
+        assert!(bits > 0.95, "{bits}");
+        tool.code.clone()
+    };
+    assert_eq!(best(&["27.0", "27.2"]), "three_point_gauge");
+    assert_eq!(best(&["27.2", "30.9"]), "caliper_vernier_inside");
 }

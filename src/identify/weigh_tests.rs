@@ -1,7 +1,12 @@
 //! Shares of the normal distribution and densities against plain sums.
 
-use super::{COVERAGE, between, density};
+use super::{COVERAGE, Scale, between, density, weigh};
+use crate::identify::band::Ground;
+use crate::identify::entry::Entry;
+use crate::identify::gather::Seen;
+use crate::identify::{HeadTubeEnd, InterfaceKind, Observation, Options};
 use crate::measure::phi;
+use crate::standard::{HeadSeat, find};
 
 /// Bonferroni: m two-sided tails at k sum to the two tails at 2 (4.55 %).
 #[test]
@@ -69,4 +74,34 @@ fn far_tails_are_nil() {
     assert_eq!(between(-20.0, 8.1), 1.0);
     assert!(between(7.9, 20.0) > 0.0 && between(-20.0, -7.9) > 0.0);
     assert_eq!(between(1.0, -1.0), 0.0);
+}
+
+/// No table lists walls, so no row lacks one: a row without an angle was not tested by the angle, and by the wall neither
+/// tested nor untested.
+#[test]
+fn a_wall_is_no_figure_that_a_row_lacks() {
+    let kind = InterfaceKind::HeadTube(HeadTubeEnd::Upper);
+    let options = Options::default();
+    let read = |key, value| Observation::read(key, value).unwrap();
+    let bore = read("bore", "43.97 +/- 0.01 mm");
+    let wall = read("wall", "1.2 +/- 0.1 mm");
+    let angle = read("seat_angle", "36 deg");
+    let untested = |observed: &[Observation]| {
+        let seen = Seen::gather(kind, observed).unwrap();
+        let scale = Scale {
+            ground: Ground {
+                kind,
+                options: &options,
+                pitch_read: false,
+                unfinished: false,
+            },
+            seen: &seen,
+            shared: false,
+            k: 2.0,
+        };
+        weigh(&scale, Entry::Head(find::<HeadSeat>("EC44").unwrap())).untested
+    };
+    assert_eq!(untested(&[bore.clone(), wall.clone()]), 0);
+    assert_eq!(untested(&[bore.clone(), angle.clone()]), 1);
+    assert_eq!(untested(&[bore, wall, angle]), 1);
 }
