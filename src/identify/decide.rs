@@ -9,10 +9,10 @@ use super::answer::{
 use super::assume::RIVAL;
 use super::band::Ground;
 use super::belief::Beliefs;
-use super::entry::{Entry, every};
+use super::entry::{Entry, Left, every};
 use super::gather::Seen;
 use super::kind::FEATURES;
-use super::next::{Left, hand_open, plan};
+use super::next::{hand_open, plan};
 use super::{Feature, doubt, weigh, words};
 use crate::evidence::{Grade, Text};
 

@@ -33,6 +33,14 @@ fn known<V: Clone>(fact: Option<&Fact<V>>) -> Option<&V> {
     fact.and_then(Fact::value)
 }
 
+/// A candidate that is left, with its weight beside the others.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Left<'a> {
+    pub entry: Entry<'a>,
+    pub variant: usize,
+    pub weight: f64,
+}
+
 impl<'a> Entry<'a> {
     pub fn code(self) -> Text {
         match self {

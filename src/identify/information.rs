@@ -4,18 +4,14 @@ use alloc::vec::Vec;
 
 use super::Feature;
 use super::band::{Band, Ground};
+use super::entry::Left;
 use super::gather::{Seen, Size};
-use super::island::{Island, Sight};
-use super::next::Left;
+use super::island::{Island, Sight, entropy};
+
 use super::weigh::{between, broad};
 
 /// A size without a spread counts as a band this wide either way, mm or degrees: far below every uncertainty.
 const POINT: f64 = 1e-5;
-
-/// What an answer of this probability adds to the entropy, bit (Shannon 1948): nothing when it never or always comes.
-pub(super) fn entropy(p: f64) -> f64 {
-    if p > 0.0 { -p * libm::log2(p) } else { 0.0 }
-}
 
 /// Where the readings of one feature may fall under the candidates left, before an instrument is chosen.
 pub(super) struct Forecast {

@@ -6,8 +6,8 @@ use std::vec::Vec;
 use super::{Forecast, Foreseen, entropy};
 use crate::identify::band::Ground;
 use crate::identify::entry::Entry;
+use crate::identify::entry::Left;
 use crate::identify::gather::Seen;
-use crate::identify::next::Left;
 use crate::identify::{Feature, InterfaceKind, Observation, Options};
 use crate::standard::{Axle, End, Shell, find};
 

@@ -6,7 +6,6 @@
 
 use alloc::vec::Vec;
 
-use super::information::entropy;
 use super::weigh::between;
 
 /// Beyond this many standard uncertainties an end of a band no longer shows: 3e-6 of the readings lie there.
@@ -19,6 +18,11 @@ const NIL: f64 = 6.5;
 /// Step of the trapezoid rule, in standard uncertainties. The integrand is smooth and flat at both ends, where the rule
 /// doubles its digits with half the step: this one errs by less than 1e-4 bit.
 const STEP: f64 = 0.75;
+
+/// What an answer of this probability adds to the entropy, bit (Shannon 1948): nothing when it never or always comes.
+pub(super) fn entropy(p: f64) -> f64 {
+    if p > 0.0 { -p * libm::log2(p) } else { 0.0 }
+}
 
 /// How sharply readings show the ends of bands, and where they can lie at all.
 #[derive(Debug, Clone, Copy)]

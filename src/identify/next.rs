@@ -6,23 +6,16 @@ use alloc::vec::Vec;
 use super::answer::Next;
 use super::assume::{GAUGE_U, LEAST_GAIN};
 use super::band::{Band, Ground};
-use super::entry::{Entry, Hands};
+use super::entry::{Entry, Hands, Left};
 use super::gather::{Seen, Size};
-use super::information::{Forecast, entropy};
+use super::information::Forecast;
+use super::island::entropy;
 use super::{Feature, InterfaceKind};
 use crate::Fact;
 use crate::measure::{Instrument, Measures, instruments};
 use crate::quantity::{mm, to_mm};
 use crate::standard::Place;
 use crate::thread::Hand;
-
-/// A candidate that is left, with its weight beside the others.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Left<'a> {
-    pub entry: Entry<'a>,
-    pub variant: usize,
-    pub weight: f64,
-}
 
 /// What can be measured or looked at, by kind.
 const fn measurable(kind: InterfaceKind) -> &'static [Feature] {

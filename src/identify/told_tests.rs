@@ -2,8 +2,8 @@
 
 use super::super::{hand_open, separated};
 use super::{Entry, ground, left, posts, shells, threads};
+use crate::identify::entry::Left;
 use crate::identify::gather::Seen;
-use crate::identify::next::Left;
 use crate::identify::{Assumptions, Feature, InterfaceKind, Observation, Options};
 use crate::quantity::mm;
 use crate::standard::{Axle, find};
