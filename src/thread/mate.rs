@@ -175,7 +175,8 @@ pub fn mismatch(a: &Designation, b: &Designation) -> Mismatch {
         form: matches!(angles, (Some(x), Some(y)) if x.included_deg != y.included_deg),
         hand: a.hand != b.hand,
     };
-    let certain = matches!(angles, (Some(_), Some(_))) || !beyond(apart_max);
+    // Of known forms the pitch diameters lie as far apart at most as at least.
+    let certain = !beyond(apart_max);
     let sharper = if [a, b]
         .iter()
         .any(|d| d.size.form() == ThreadForm::Whitworth)

@@ -69,12 +69,9 @@ impl MinimumMaterial {
                 )
             })
         };
-        let mut hole_pitch = stated(hole.pitch_diameter.upper(), "hole pitch diameter")?;
-        if let Some(other) = hole.other_pitch_diameter.and_then(|l| l.upper().known())
-            && other > hole_pitch
-        {
-            hole_pitch = other;
-        }
+        let hole_pitch = stated(hole.pitch_diameter.upper(), "hole pitch diameter")?;
+        let other = hole.other_pitch_diameter.and_then(|l| l.upper().known());
+        let hole_pitch = other.map_or(hole_pitch, |other| hole_pitch.max(other));
         let pair = Self::measured(
             &screw.size,
             stated(screw.major.lower(), "screw major diameter")?,
@@ -221,11 +218,7 @@ impl MinimumMaterial {
             areas,
             screw_force,
             hole_force,
-            force: if hole_force < screw_force {
-                hole_force
-            } else {
-                screw_force
-            },
+            force: hole_force.min(screw_force),
             weaker,
         })
     }

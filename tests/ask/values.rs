@@ -267,3 +267,10 @@ fn the_schema_tells_what_a_field_is() {
         told("pitch_mismatch_answer", "grounds").ends_with(": true where the threads differ in it")
     );
 }
+
+/// Limits of one's own may be about a deviation, which has a sign; a size has none (see the refusals).
+#[test]
+fn a_deviation_has_a_sign() {
+    let line = r#"{"ask":"conform","readings":["-0.02 +/- 0.001 mm"],"limits":"0 mm to 0.10 mm"}"#;
+    assert_eq!(reply(line)["answer"]["outcome"], "nonconformity_shown");
+}

@@ -70,7 +70,8 @@ fn bad_surveys_are_refused_by_name() {
     ] {
         assert!(least_squares(&points).is_err() && minimum_zone(&points).is_err());
         assert!(least_squares_tangent(&points).is_err() && minimax_tangent(&points).is_err());
-        assert!(seat_plane(&points, mm(0.0), mm(0.0)).is_err());
+        let seat = seat_plane(&points, mm(0.0), mm(0.0)).unwrap_err();
+        assert_eq!(seat.field(), "points");
     }
     let outside =
         seat_plane(&[p(0.0, 0.0), p(1.0, 0.0), p(0.0, 1.0)], mm(1.0), mm(1.0)).unwrap_err();
