@@ -203,5 +203,4 @@ impl Forecast {
 }
 
 #[cfg(test)]
-#[path = "information_tests.rs"]
 mod tests;

@@ -316,5 +316,4 @@ pub(super) fn hand_open(seen: &Seen<'_>, left: &[Left<'_>]) -> bool {
 }
 
 #[cfg(test)]
-#[path = "next_tests.rs"]
 mod tests;

@@ -328,5 +328,4 @@ fn joint(bands: &Bands) -> f64 {
 }
 
 #[cfg(test)]
-#[path = "weigh_tests.rs"]
 mod tests;

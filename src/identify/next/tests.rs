@@ -14,8 +14,7 @@ use crate::quantity::{deg, mm};
 use crate::standard::{HeadSeat, Row, Seatpost, Shell, ThreadUse, find};
 use crate::thread::{Hand, Side};
 
-#[path = "told_tests.rs"]
-mod told_tests;
+mod told;
 
 fn left(entries: &[Entry<'static>]) -> Vec<Left<'static>> {
     let weight = 1.0 / entries.len() as f64;
