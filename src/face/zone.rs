@@ -307,6 +307,20 @@ mod tests {
         .map(|(x, y, z)| Point::new(mm(x), mm(y), mm(z)).unwrap())
     }
 
+    /// A level plane at this height that is said to hold every point within `level`, by (index, side, weight).
+    fn forged(held: [(usize, f64, f64); 4], level: f64, height: f64) -> Certificate {
+        Certificate {
+            held: held.map(|(index, side, weight)| zone::Held {
+                index,
+                side,
+                weight,
+            }),
+            level,
+            reached: level,
+            plane: Plane::new(0.0, 0.0, mm(height)).unwrap(),
+        }
+    }
+
     /// Every weight doubled "forces" twice the zone: only their sum gives it away.
     #[test]
     fn weights_must_add_up() {
@@ -331,16 +345,7 @@ mod tests {
             (1, -1.0, 0.15),
             (3, -1.0, 0.15),
         ];
-        let forged = Certificate {
-            held: held.map(|(index, side, weight)| zone::Held {
-                index,
-                side,
-                weight,
-            }),
-            level: 2.0,
-            reached: 2.0,
-            plane: Plane::new(0.0, 0.0, mm(3.0)).unwrap(),
-        };
+        let forged = forged(held, 2.0, 3.0);
         assert!(!forged.holds(&flat));
     }
 
@@ -356,16 +361,7 @@ mod tests {
             (2, -1.0, 2.25),
             (3, -1.0, -1.75),
         ];
-        let forged = Certificate {
-            held: held.map(|(index, side, weight)| zone::Held {
-                index,
-                side,
-                weight,
-            }),
-            level: 0.08,
-            reached: 0.08,
-            plane: Plane::new(0.0, 0.0, mm(0.0)).unwrap(),
-        };
+        let forged = forged(held, 0.08, 0.0);
         assert!(!forged.holds(&points));
     }
 }

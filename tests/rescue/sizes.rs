@@ -7,6 +7,12 @@ use framegauge::rescue::{BoreRescue, Damage, Step};
 use super::bores::{bore, cup, post, with};
 use super::{Case, MEASURE, NO, YES, exact, hold, read};
 
+/// A seat tube read to 0.05 mm, with a post of 27.0 mm in it.
+fn doubtful() -> BoreRescue {
+    let bores = [read("27.40 +/- 0.05 mm")];
+    bore(Joint::Seatpost, Damage::Worn, &bores, Some(exact(27.0)))
+}
+
 #[test]
 fn other_sizes() {
     let sizes = |ask: BoreRescue, sizes: &[f64], outside: Option<f64>| {
@@ -40,31 +46,13 @@ fn other_sizes() {
                 "a post larger than the bore by less than the bore is known",
                 &[(Step::AdjustPart, YES)],
                 "27.42 in 27.40 +/- 0.05 mm: it may go in, and is tried before anything is cut",
-                sizes(
-                    bore(
-                        Joint::Seatpost,
-                        Damage::Worn,
-                        &[read("27.40 +/- 0.05 mm")],
-                        Some(exact(27.0)),
-                    ),
-                    &[27.42],
-                    None,
-                ),
+                sizes(doubtful(), &[27.42], None),
             ),
             Case(
                 "a post larger than the bore by more than that",
                 &[(Step::AdjustPart, MEASURE)],
                 "27.46 mm does not go into 27.45",
-                sizes(
-                    bore(
-                        Joint::Seatpost,
-                        Damage::Worn,
-                        &[read("27.40 +/- 0.05 mm")],
-                        Some(exact(27.0)),
-                    ),
-                    &[27.46],
-                    None,
-                ),
+                sizes(doubtful(), &[27.46], None),
             ),
             Case(
                 "a wall of 1.2 mm after reaming",
