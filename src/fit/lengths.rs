@@ -188,7 +188,7 @@ pub fn engagement_left(
 /// ```
 ///
 /// # Errors
-/// `OutOfRange` for a length below zero or above 1000 mm.
+/// `OutOfRange` for a length below zero or above 1000 mm; `NotFinite` for a bolt that is no length.
 pub fn bolt_length(
     mount: &Reading,
     bolts: &[Length],
