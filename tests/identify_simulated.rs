@@ -257,7 +257,9 @@ fn head_tubes_with_a_bore_gauge_and_with_a_caliper() {
 fn male_threads_by_crest_and_pitch() {
     let rows: Vec<&ThreadUse> = ThreadUse::table()
         .iter()
-        .filter(|r| r.place == framegauge::standard::Place::Axle && r.thread.value().is_some())
+        .filter(|r| {
+            r.place == framegauge::standard::ThreadedPart::Axle && r.thread.value().is_some()
+        })
         .collect();
     let (mut draw, mut tally) = (Draw::new(), Tally::default());
     for _ in 0..DRAWS {

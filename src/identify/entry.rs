@@ -7,7 +7,8 @@ use crate::evidence::{Fact, Text};
 use crate::measure::settled_cmp;
 use crate::quantity::{Length, mm, to_mm};
 use crate::standard::{
-    Axle, BrakeMount, CrownSeat, End, HeadSeat, Place, Row, Seatpost, Shell, Steerer, ThreadUse,
+    Axle, BrakeMount, CrownSeat, End, HeadSeat, Row, Seatpost, Shell, Steerer, ThreadUse,
+    ThreadedPart,
 };
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
@@ -242,7 +243,7 @@ pub(super) fn every<'a>(
             shop.map_or(&[][..], |s| s.$family.as_slice())
         };
     }
-    let thread_use = |places: &[Place], visit: &mut dyn FnMut(Entry<'a>)| {
+    let thread_use = |places: &[ThreadedPart], visit: &mut dyn FnMut(Entry<'a>)| {
         ours_and_theirs(theirs!(thread_use))
             .filter(|row| places.contains(&row.place))
             .for_each(|row| visit(Entry::Thread(row)));
@@ -263,9 +264,11 @@ pub(super) fn every<'a>(
         InterfaceKind::SeatTube | InterfaceKind::Seatpost => {
             ours_and_theirs(theirs!(seatpost)).for_each(|row| visit(Entry::Post(row)));
         }
-        InterfaceKind::AxleThread => thread_use(&[Place::Axle], visit),
-        InterfaceKind::HangerThread => thread_use(&[Place::Hanger, Place::HangerBolt], visit),
-        InterfaceKind::Pedal => thread_use(&[Place::Pedal], visit),
+        InterfaceKind::AxleThread => thread_use(&[ThreadedPart::Axle], visit),
+        InterfaceKind::HangerThread => {
+            thread_use(&[ThreadedPart::Hanger, ThreadedPart::HangerBolt], visit)
+        }
+        InterfaceKind::Pedal => thread_use(&[ThreadedPart::Pedal], visit),
         InterfaceKind::BrakeMount(end) => ours_and_theirs(theirs!(brake_mount))
             // The rows by rotor size say the same as the plain post mount until a height is read, and more after it.
             .filter(|row| {

@@ -14,7 +14,7 @@ use super::{Feature, InterfaceKind};
 use crate::Fact;
 use crate::measure::{Instrument, Measures, instruments};
 use crate::quantity::{mm, to_mm};
-use crate::standard::Place;
+use crate::standard::ThreadedPart;
 use crate::thread::Hand;
 
 /// What can be measured or looked at, by kind.
@@ -312,7 +312,7 @@ pub(super) fn hand_open(seen: &Seen<'_>, left: &[Left<'_>]) -> bool {
         || differ(&|l| hand_code(l.entry.hands().only))
         || left
             .iter()
-            .any(|l| matches!(l.entry, Entry::Thread(t) if t.place == Place::HangerBolt))
+            .any(|l| matches!(l.entry, Entry::Thread(t) if t.place == ThreadedPart::HangerBolt))
 }
 
 #[cfg(test)]

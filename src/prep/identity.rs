@@ -18,7 +18,7 @@ use crate::identify::{
 use crate::judge::Finding;
 use crate::measure::{Reading, instrument, settled_below};
 use crate::quantity::{mm, to_mm};
-use crate::standard::{Place, ThreadUse};
+use crate::standard::{ThreadUse, ThreadedPart};
 use crate::thread::{Side, ThreadSize};
 
 /// What may be worked to, and the question that stands before it where the readings speak against the belief.
@@ -349,9 +349,9 @@ pub(super) fn thread(
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
     let kind = match sheet.place {
-        Place::Axle => InterfaceKind::AxleThread,
-        Place::Hanger | Place::HangerBolt => InterfaceKind::HangerThread,
-        Place::Pedal => InterfaceKind::Pedal,
+        ThreadedPart::Axle => InterfaceKind::AxleThread,
+        ThreadedPart::Hanger | ThreadedPart::HangerBolt => InterfaceKind::HangerThread,
+        ThreadedPart::Pedal => InterfaceKind::Pedal,
         _ => InterfaceKind::AnyThread,
     };
     let mut seen = Vec::new();

@@ -17,7 +17,7 @@ use super::written::{
 use crate::judge::extremes;
 use crate::measure::{Reading, settled_below};
 use crate::quantity::{in_mm, mm};
-use crate::standard::{End, Place, ShellWindow};
+use crate::standard::{End, ShellWindow, ThreadedPart};
 use crate::{Error, ErrorKind};
 
 impl Reader<'_> {
@@ -200,7 +200,8 @@ impl Reader<'_> {
         frame: JointMaterial,
     ) -> Option<ThreadSheet> {
         let field = format!("thread[{index}]");
-        let place: Option<Place> = self.optional_word(&format!("{field}.place"), Some(&w.place));
+        let place: Option<ThreadedPart> =
+            self.optional_word(&format!("{field}.place"), Some(&w.place));
         let mate = w
             .mate
             .as_ref()
@@ -308,7 +309,7 @@ impl Reader<'_> {
 }
 
 /// `rear axle`, `hanger` …
-fn name_of(place: Place, end: End) -> String {
+fn name_of(place: ThreadedPart, end: End) -> String {
     let place = place.to_string().replace('_', " ");
     match end_words(end) {
         "" => place,

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use crate::measure::{DecisionRule, Limits, Reading};
 use crate::quantity::{Angle, Length, Pitch};
-use crate::standard::{BrakeSystem, End, Place};
+use crate::standard::{BrakeSystem, End, ThreadedPart};
 use crate::thread::{Hand, ThreadSize};
 
 macro_rules! words {
@@ -296,7 +296,7 @@ pub struct ThreadSheet {
     /// Material, belief, coating, makers' limits.
     pub common: Common,
     /// Where it is.
-    pub place: Place,
+    pub place: ThreadedPart,
     /// Front or rear, where it belongs to a wheel.
     pub end: End,
     /// What to call it.

@@ -11,7 +11,7 @@ use super::sheet::{Coating, ThreadSheet, ThreadState};
 use super::sheet_passes::tried;
 use super::thread_work::{self, OnBench};
 use crate::judge::Finding;
-use crate::standard::{Place, ThreadUse};
+use crate::standard::{ThreadUse, ThreadedPart};
 use crate::thread::{Hand, ThreadSize};
 
 pub(super) fn plan(draft: &mut Draft<'_>, index: usize, measured: &ThreadSheet) {
@@ -83,10 +83,12 @@ fn settled_by(sheet: &ThreadSheet, size: &ThreadSize) -> String {
     format!("{size}, by {}", by.join(" and "))
 }
 
-fn proof_of(place: Place) -> String {
+fn proof_of(place: ThreadedPart) -> String {
     String::from(match place {
-        Place::Axle => "the axle screws in by hand over its whole thread and seats without play",
-        Place::Hanger => "the derailleur bolt screws in by hand to its shoulder",
+        ThreadedPart::Axle => {
+            "the axle screws in by hand over its whole thread and seats without play"
+        }
+        ThreadedPart::Hanger => "the derailleur bolt screws in by hand to its shoulder",
         _ => "its screw goes in by hand over the whole thread",
     })
 }

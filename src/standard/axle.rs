@@ -9,7 +9,17 @@ use super::shell::Confusion;
 
 /// Front or rear end of the frame.
 #[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    strum::Display,
+    strum::EnumString,
+    strum::EnumIter,
 )]
 #[cfg_attr(
     feature = "serde",
@@ -36,7 +46,7 @@ pub enum End {
 )]
 #[strum(serialize_all = "snake_case")]
 #[non_exhaustive]
-pub enum Place {
+pub enum ThreadedPart {
     /// Wheel axle.
     Axle,
     /// Rear derailleur hanger.
@@ -111,7 +121,7 @@ rows! {
         /// Name for a person.
         name: Text,
         /// Where it is used.
-        place: Place,
+        place: ThreadedPart,
         /// The thread.
         #[cfg_attr(feature = "serde", serde(deserialize_with = "super::shop::thread"))]
         thread: Fact<ThreadSize>,

@@ -7,6 +7,7 @@ mod fork;
 mod head_tube;
 mod lookup;
 mod part;
+mod place;
 mod row;
 mod seat;
 mod shell;
@@ -14,13 +15,14 @@ mod shop;
 mod tables;
 
 pub use crate::fit::Sense;
-pub use axle::{Axle, End, Place, ThreadUse, TorqueFigure};
+pub use axle::{Axle, End, ThreadUse, ThreadedPart, TorqueFigure};
 pub use brake::{BrakeFigure, BrakeMount, BrakeSystem, FlatMountBolt, Rotor};
 pub use coverage::{GridCount, grids};
 pub use fork::{CrownSeat, Steerer, SteererRule};
 pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind};
 pub use lookup::Tables;
 pub use part::{Bearing, CuttingRule, Friction, Material, MaterialKind};
+pub use place::{HeadTubeEnd, LeftRight, Place};
 pub use row::{Row, Stated, Walk, find, find_in};
 pub use seat::{InsertionRule, SeatClamp, SeatTube, Seatpost};
 pub use shell::{

@@ -84,7 +84,7 @@ macro_rules! no_figure {
 no_figure!(
     Text,
     Length,
-    super::Place,
+    super::ThreadedPart,
     super::End,
     super::BrakeSystem,
     super::SeatKind,
@@ -161,7 +161,7 @@ fn unknown_name(family: &'static str, name: &str, codes: &mut dyn Iterator<Item 
 }
 
 /// The five codes that differ least from a name.
-fn nearest<'a>(codes: &mut dyn Iterator<Item = &'a str>, wanted: &str) -> Vec<&'a str> {
+pub(crate) fn nearest<'a>(codes: &mut dyn Iterator<Item = &'a str>, wanted: &str) -> Vec<&'a str> {
     // A hostile name must not cost more than a real one.
     let wanted: String = wanted.chars().take(40).collect::<String>().to_lowercase();
     let mut scored: Vec<(usize, &str)> = codes

@@ -31,7 +31,17 @@ impl Not for Hand {
 
 /// Side of the frame: the drive side carries the chain.
 #[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    strum::Display,
+    strum::EnumString,
+    strum::EnumIter,
 )]
 #[cfg_attr(
     feature = "serde",

@@ -4,7 +4,9 @@
 
 use super::*;
 use framegauge::measure::Reading;
-use framegauge::standard::{Axle, CrownSeat, HeadSeat, Place, Row, Seatpost, Shell, ThreadUse};
+use framegauge::standard::{
+    Axle, CrownSeat, HeadSeat, Row, Seatpost, Shell, ThreadUse, ThreadedPart,
+};
 use framegauge::thread::ThreadSize;
 use framegauge::{Figure, quantity::deg, to_mm};
 
@@ -294,9 +296,9 @@ fn crests_with_and_without_a_pitch() {
             Read(Feature::CrestDiameter, crest, 0.03, None),
             Read(Feature::Pitch, 0.99, 0.01, None),
         ];
-        let worn = of(Place::Axle, false);
+        let worn = of(ThreadedPart::Axle, false);
         check(Kind::AxleThread, &reads[..1], false, &worn, 4e-4);
-        let sound = of(Place::Axle, true);
+        let sound = of(ThreadedPart::Axle, true);
         check(Kind::AxleThread, &reads, true, &sound, 4e-4);
     }
 }
@@ -311,7 +313,7 @@ fn a_crest_by_one_instrument_with_its_pitch() {
     };
     let rows: Vec<Bands> = ThreadUse::table()
         .iter()
-        .filter(|r| r.place == Place::Axle)
+        .filter(|r| r.place == ThreadedPart::Axle)
         .filter_map(|r| Some((r.code.to_string(), vec![of(r.thread.value()?)])))
         .collect();
     for (crest, pitch) in [(9.9, 1.0), (9.99, 1.02), (9.72, 0.97)] {

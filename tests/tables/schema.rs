@@ -326,7 +326,7 @@ pub static FAMILIES: [Family; 28] = [
         "THREAD_USES",
         [
             must("name", Text),
-            must("place", Word("Place")),
+            must("place", Word("ThreadedPart")),
             must("thread", Thread),
             may("hand", Fact("Hand")),
             may("hand_left", Fact("Hand")),

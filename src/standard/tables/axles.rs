@@ -1606,7 +1606,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_m9"),
         name: Cow::Borrowed("Hollow front axle, M9 x 1"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(9.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
@@ -1635,7 +1635,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_9x26"),
         name: Cow::Borrowed("Italian front axle, 9 mm x 26 tpi"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Unknown, mm(9.0), Pitch::from_table_tpi(26)),
             Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], "not seen in print"),
@@ -1654,7 +1654,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_m10"),
         name: Cow::Borrowed("Rear axle, M10 x 1"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(10.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L4, ""),
@@ -1683,7 +1683,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_10x26"),
         name: Cow::Borrowed("Italian rear axle, 10 mm x 26 tpi"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Unknown, mm(10.0), Pitch::from_table_tpi(26)),
             Evidence::from_table(
@@ -1708,7 +1708,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_5_16"),
         name: Cow::Borrowed("Solid front axle, 5/16 in x 26 tpi (BC 5/16; 7,9 x 26)"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -1755,7 +1755,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_3_8"),
         name: Cow::Borrowed("Solid rear axle (and some front), 3/8 in x 26 tpi (BC 3/8; 9,5 x 26)"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -1808,7 +1808,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_7_16"),
         name: Cow::Borrowed("Heavy rear axle, 7/16 in x 26 tpi (BC 7/16)"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -1847,7 +1847,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_10_5"),
         name: Cow::Borrowed("German gear-hub axle, 10,5 x 26"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Whitworth, mm(10.550), Pitch::from_table_tpi(26)),
             Evidence::from_table(
@@ -1888,7 +1888,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("axle_10_3"),
         name: Cow::Borrowed("English gear-hub axle, 10.3 mm"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::unknown_in_table(
             "a German page gives 10.3 mm for some English axles and no pitch; measure it",
             &[],
@@ -1906,7 +1906,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("thru_axle_m12_1_0"),
         name: Cow::Borrowed("Thru-axle, M12 x 1.0"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(12.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(
@@ -1943,7 +1943,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("thru_axle_m12_1_5"),
         name: Cow::Borrowed("Thru-axle, M12 x 1.5"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(12.0), Pitch::from_table_mm(1.5)),
             Evidence::from_table(
@@ -1980,7 +1980,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("thru_axle_m12_1_75"),
         name: Cow::Borrowed("Thru-axle, M12 x 1.75"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(12.0), Pitch::from_table_mm(1.75)),
             Evidence::from_table(
@@ -2017,7 +2017,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("thru_axle_m15"),
         name: Cow::Borrowed("Thru-axle, M15 x 1.5"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(15.0), Pitch::from_table_mm(1.5)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L16, ""),
@@ -2046,7 +2046,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("hanger_m10"),
         name: Cow::Borrowed("Rear derailleur hanger, M10 x 1"),
-        place: Place::Hanger,
+        place: ThreadedPart::Hanger,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(10.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L59, ""),
@@ -2081,7 +2081,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("udh_hanger_bolt"),
         name: Cow::Borrowed("Universal derailleur hanger, hollow bolt, outside thread"),
-        place: Place::HangerBolt,
+        place: ThreadedPart::HangerBolt,
         thread: Fact::unknown_in_table("size not found", &[]),
         hand: Some(Fact::from_table(
             Hand::Left,
@@ -2102,7 +2102,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("pedal_9_16"),
         name: Cow::Borrowed("Pedal, 9/16 in x 20 tpi (BC 9/16; FG 14,3; 14,2 x 20)"),
-        place: Place::Pedal,
+        place: ThreadedPart::Pedal,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -2157,7 +2157,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("pedal_1_2"),
         name: Cow::Borrowed("Pedal of a one-piece crank, 1/2 in x 20 tpi (BC 1/2)"),
-        place: Place::Pedal,
+        place: ThreadedPart::Pedal,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -2218,7 +2218,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("pedal_french"),
         name: Cow::Borrowed("Pedal, old French, M14 x 1.25"),
-        place: Place::Pedal,
+        place: ThreadedPart::Pedal,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(14.0), Pitch::from_table_mm(1.25)),
             Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L70, ""),
@@ -2245,7 +2245,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("pedal_1_in"),
         name: Cow::Borrowed("Oversize pedal axle, 1 in x 24 tpi"),
-        place: Place::Pedal,
+        place: ThreadedPart::Pedal,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Unknown, inch(1.0), Pitch::from_table_tpi(24)),
             Evidence::from_table(
@@ -2270,7 +2270,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("pedal_cone"),
         name: Cow::Borrowed("Pedal cone, 7 x 28"),
-        place: Place::Pedal,
+        place: ThreadedPart::Pedal,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Whitworth, mm(7.000), Pitch::from_table_tpi(28)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L74, ""),
@@ -2305,7 +2305,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("freewheel_iso"),
         name: Cow::Borrowed("Freewheel or fixed sprocket, ISO, 1.375 in x 24 tpi"),
-        place: Place::Freewheel,
+        place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoInch, inch(1.375), Pitch::from_table_tpi(24)),
             Evidence::from_table(
@@ -2348,7 +2348,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("freewheel_34_9"),
         name: Cow::Borrowed("Freewheel hub, 34,9 x 24, 55 degrees"),
-        place: Place::Freewheel,
+        place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Whitworth, mm(34.900), Pitch::from_table_tpi(24)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L78, ""),
@@ -2385,7 +2385,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("freewheel_british"),
         name: Cow::Borrowed("Freewheel, British, 1.370 in x 24 tpi (34,7 x 24)"),
-        place: Place::Freewheel,
+        place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, inch(1.370), Pitch::from_table_tpi(24)),
             Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L82, ""),
@@ -2424,7 +2424,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("freewheel_italian"),
         name: Cow::Borrowed("Freewheel, Italian, 35 mm x 24 tpi"),
-        place: Place::Freewheel,
+        place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Unknown, inch(1.378), Pitch::from_table_tpi(24)),
             Evidence::from_table(
@@ -2453,7 +2453,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("freewheel_french"),
         name: Cow::Borrowed("Freewheel, French, 34.7 mm x 1"),
-        place: Place::Freewheel,
+        place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Unknown, mm(34.7), Pitch::from_table_mm(1.0)),
             Evidence::from_table(
@@ -2482,7 +2482,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("freewheel_bmx"),
         name: Cow::Borrowed("Freewheel, small BMX, M30 x 1"),
-        place: Place::Freewheel,
+        place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(30.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L87, ""),
@@ -2505,7 +2505,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("lockring_1_29"),
         name: Cow::Borrowed("Track lockring, 1.29 in x 24 tpi"),
-        place: Place::Lockring,
+        place: ThreadedPart::Lockring,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Unknown, inch(1.29), Pitch::from_table_tpi(24)),
             Evidence::from_table(
@@ -2534,7 +2534,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("lockring_33_5"),
         name: Cow::Borrowed("Track lockring, Italian, 33.5 mm x 24 tpi"),
-        place: Place::Lockring,
+        place: ThreadedPart::Lockring,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Unknown, mm(33.5), Pitch::from_table_tpi(24)),
             Evidence::from_table(
@@ -2563,7 +2563,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("lockring_33"),
         name: Cow::Borrowed("Locknut, 33 x 24, 55 degrees"),
-        place: Place::Lockring,
+        place: ThreadedPart::Lockring,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Whitworth, mm(33.000), Pitch::from_table_tpi(24)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L94, ""),
@@ -2600,7 +2600,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("lockring_m33"),
         name: Cow::Borrowed("Track lockring, French, M33 x 1"),
-        place: Place::Lockring,
+        place: ThreadedPart::Lockring,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(33.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
@@ -2623,7 +2623,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("lockring_bb"),
         name: Cow::Borrowed("Bottom-bracket lockring, 1.370 in x 24 tpi"),
-        place: Place::Lockring,
+        place: ThreadedPart::Lockring,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, inch(1.370), Pitch::from_table_tpi(24)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L88, ""),
@@ -2646,7 +2646,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("crank_extractor_22"),
         name: Cow::Borrowed("Crank extractor, M22 x 1"),
-        place: Place::Crank,
+        place: ThreadedPart::Crank,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(22.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L96, ""),
@@ -2675,7 +2675,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("crank_extractor_23"),
         name: Cow::Borrowed("Crank extractor, old French, M23 x 1"),
-        place: Place::Crank,
+        place: ThreadedPart::Crank,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(23.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L96, ""),
@@ -2694,7 +2694,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("crank_extractor_23_2"),
         name: Cow::Borrowed("Crank extractor, old French, before 1982"),
-        place: Place::Crank,
+        place: ThreadedPart::Crank,
         thread: Fact::unknown_in_table(
             "23.15, 23.2 or 23.35 mm: the source calls the size unclear and gives no pitch; measure it",
             &[],
@@ -2712,7 +2712,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("crank_bolt_m8"),
         name: Cow::Borrowed("Crank bolt, square taper, M8 x 1"),
-        place: Place::Crank,
+        place: ThreadedPart::Crank,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(8.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
@@ -2741,7 +2741,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("crank_bolt_m12"),
         name: Cow::Borrowed("Crank bolt, splined, M12 x 1"),
-        place: Place::Crank,
+        place: ThreadedPart::Crank,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(12.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
@@ -2770,7 +2770,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("crank_bolt_m15"),
         name: Cow::Borrowed("Crank bolt, splined, M15 x 1"),
-        place: Place::Crank,
+        place: ThreadedPart::Crank,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(15.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
@@ -2799,7 +2799,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("one_piece_crank"),
         name: Cow::Borrowed("One-piece crank, drive-side thread"),
-        place: Place::Crank,
+        place: ThreadedPart::Crank,
         thread: Fact::unknown_in_table(
             "24 tpi on most and 28 tpi on some; the diameter was not found",
             &[],
@@ -2817,7 +2817,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("jis_bc_3_4"),
         name: Cow::Borrowed("Bottom-bracket axle, BC 3/4, 3/4 in x 30 tpi"),
-        place: Place::Other,
+        place: ThreadedPart::Other,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -2864,7 +2864,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("jis_bc_11_16"),
         name: Cow::Borrowed("Bottom-bracket axle, BC 11/16, 11/16 in x 24 tpi"),
-        place: Place::Other,
+        place: ThreadedPart::Other,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -2913,7 +2913,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("jis_bc_5_8"),
         name: Cow::Borrowed("Trailer hub, BC 5/8, 5/8 in x 20 tpi"),
-        place: Place::Axle,
+        place: ThreadedPart::Axle,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -2960,7 +2960,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("bottle_boss"),
         name: Cow::Borrowed("Bottle boss, M5 x 0.8"),
-        place: Place::BottleBoss,
+        place: ThreadedPart::BottleBoss,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(5.0), Pitch::from_table_mm(0.8)),
             Evidence::from_table(Grade::CommonPractice, Grade::CommonPractice, "", &L103, ""),
@@ -2989,7 +2989,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("rotor_bolt"),
         name: Cow::Borrowed("Six-bolt rotor bolt, M5 x 0.8"),
-        place: Place::RotorBolt,
+        place: ThreadedPart::RotorBolt,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(5.0), Pitch::from_table_mm(0.8)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L104, ""),
@@ -3018,7 +3018,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("rack_boss_m5"),
         name: Cow::Borrowed("Rack or mudguard eyelet, M5 x 0.8"),
-        place: Place::RackBoss,
+        place: ThreadedPart::RackBoss,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(5.0), Pitch::from_table_mm(0.8)),
             Evidence::from_table(Grade::CommonPractice, Grade::CommonPractice, "", &[], ""),
@@ -3047,7 +3047,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("rack_boss_m6"),
         name: Cow::Borrowed("Rack or mudguard eyelet, M6 x 1"),
-        place: Place::RackBoss,
+        place: ThreadedPart::RackBoss,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(6.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::CommonPractice, Grade::CommonPractice, "", &[], ""),
@@ -3076,7 +3076,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("rack_boss_2ba"),
         name: Cow::Borrowed("Old British mudguard eyelet, 2 BA"),
-        place: Place::RackBoss,
+        place: ThreadedPart::RackBoss,
         thread: Fact::unknown_in_table(
             "named 2 BA by a weblog article on cycle threads; its size is not in our sources",
             &[],
@@ -3094,7 +3094,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("seat_binder_m5"),
         name: Cow::Borrowed("Seat binder bolt, M5 x 0.8"),
-        place: Place::SeatBinder,
+        place: ThreadedPart::SeatBinder,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(5.0), Pitch::from_table_mm(0.8)),
             Evidence::from_table(Grade::CommonPractice, Grade::CommonPractice, "", &[], ""),
@@ -3123,7 +3123,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("seat_binder_m6"),
         name: Cow::Borrowed("Seat binder bolt, M6 x 1"),
-        place: Place::SeatBinder,
+        place: ThreadedPart::SeatBinder,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(6.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(Grade::CommonPractice, Grade::CommonPractice, "", &[], ""),
@@ -3152,7 +3152,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("seat_binder_5_16"),
         name: Cow::Borrowed("Old seat binder bolt, 5/16 in x 26 tpi"),
-        place: Place::SeatBinder,
+        place: ThreadedPart::SeatBinder,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Bsc,
@@ -3175,7 +3175,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("brake_boss_pivot"),
         name: Cow::Borrowed("Cantilever boss, pivot bolt, M6 x 1"),
-        place: Place::BrakeBoss,
+        place: ThreadedPart::BrakeBoss,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(6.0), Pitch::from_table_mm(1.0)),
             Evidence::from_table(
@@ -3210,7 +3210,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("brake_boss_base"),
         name: Cow::Borrowed("Cantilever boss, screw-in type, frame thread"),
-        place: Place::BrakeBoss,
+        place: ThreadedPart::BrakeBoss,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(10.0), Pitch::from_table_mm(1.25)),
             Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
@@ -3229,7 +3229,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("caliper_bolt"),
         name: Cow::Borrowed("Side-pull caliper centre bolt"),
-        place: Place::BrakeBolt,
+        place: ThreadedPart::BrakeBolt,
         thread: Fact::unknown_in_table(
             "6 mm or 1/4 in by one page, pitch not printed; measure it",
             &[],
@@ -3247,7 +3247,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("grease_nipple"),
         name: Cow::Borrowed("Old British bottom-bracket grease nipple, 3/16 in BSW"),
-        place: Place::Other,
+        place: ThreadedPart::Other,
         thread: Fact::from_table(
             ThreadSize::from_table(
                 ThreadForm::Whitworth,
@@ -3276,7 +3276,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("spoke_2_09"),
         name: Cow::Borrowed("Spoke, 2,09 x 56"),
-        place: Place::Spoke,
+        place: ThreadedPart::Spoke,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, mm(2.096), Pitch::from_table_tpi(56)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L109, "60 degrees"),
@@ -3317,7 +3317,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("spoke_2_29"),
         name: Cow::Borrowed("Spoke, 2,29 x 56"),
-        place: Place::Spoke,
+        place: ThreadedPart::Spoke,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, mm(2.299), Pitch::from_table_tpi(56)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L110, "60 degrees"),
@@ -3358,7 +3358,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
     ThreadUse {
         code: Cow::Borrowed("spoke_2_6"),
         name: Cow::Borrowed("Spoke, 2,6 x 56"),
-        place: Place::Spoke,
+        place: ThreadedPart::Spoke,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, mm(2.604), Pitch::from_table_tpi(56)),
             Evidence::from_table(Grade::Published, Grade::Published, "", &L111, "60 degrees"),
