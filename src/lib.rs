@@ -72,6 +72,7 @@ pub mod judge;
 pub mod measure;
 pub mod prep;
 pub mod quantity;
+pub mod read;
 pub mod rescue;
 pub mod standard;
 pub mod thread;

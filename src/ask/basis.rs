@@ -5,9 +5,9 @@ use alloc::vec::Vec;
 
 use serde::Serialize;
 
-use super::shape::Field;
 use crate::evidence::{Citation, Evidence, Grade, List, Text};
 use crate::fit::TableSource;
+use crate::read::Field;
 
 /// What an answer rests on: the weakest grade, how it was derived, and what a reader should know.
 ///
@@ -177,29 +177,29 @@ pub(super) const COMMON: [Field; 2] = [
     Field {
         name: "evidence",
         words: "what the answer rests on: the weakest grade, the formula, a note",
-        shape: super::shape::Shape::Fields(&[
+        shape: crate::read::Shape::Fields(&[
             Field {
                 name: "grade",
                 words: "the weakest grade, strongest first: standard, agreeing, published, second_hand, derived, common_practice, memory, shop",
-                shape: super::shape::Shape::Word(grades),
+                shape: crate::read::Shape::Word(grades),
                 needed: true,
             },
             Field {
                 name: "words",
                 words: "the grade in words",
-                shape: super::shape::Shape::Text { what: "text" },
+                shape: crate::read::Shape::Text { what: "text" },
                 needed: true,
             },
             Field {
                 name: "formula",
                 words: "how it was derived",
-                shape: super::shape::Shape::Text { what: "text" },
+                shape: crate::read::Shape::Text { what: "text" },
                 needed: false,
             },
             Field {
                 name: "note",
                 words: "what a reader should know besides",
-                shape: super::shape::Shape::Text { what: "text" },
+                shape: crate::read::Shape::Text { what: "text" },
                 needed: false,
             },
         ]),
@@ -208,11 +208,11 @@ pub(super) const COMMON: [Field; 2] = [
     Field {
         name: "sources",
         words: "titles of the sources, with the place in them",
-        shape: super::shape::Shape::List(&super::shape::Shape::Text { what: "text" }),
+        shape: crate::read::Shape::List(&crate::read::Shape::Text { what: "text" }),
         needed: true,
     },
 ];
 
 fn grades() -> Vec<alloc::string::String> {
-    super::read::known_words::<Grade>()
+    crate::read::known_words::<Grade>()
 }

@@ -2,12 +2,13 @@
 
 use alloc::string::{String, ToString};
 
-use super::form::{answer, question};
+use super::told::answer;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::quantity::{Length, Pitch, in_inches, in_mm, settled_mm};
+use crate::read::form;
 use crate::{Error, ErrorKind};
 
-question! {
+form! {
     /// `convert`: a length or a pitch in other units. State one of them.
     ///
     /// ```
@@ -44,7 +45,7 @@ impl Ask for Convert {
         let (length, tpi) = match (self.length, self.pitch) {
             (Some(length), None) => (length, None),
             (None, Some(pitch)) => (pitch.length(), pitch.threads_per_inch()),
-            (None, None) => return Err(super::from_tree::missing("length").into()),
+            (None, None) => return Err(crate::read::missing("length").into()),
             (Some(_), Some(pitch)) => {
                 return Err(Error::new(
                     ErrorKind::Contradiction,

@@ -3,9 +3,9 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::form::{answer, question};
-use super::read::{named, said_of, under};
-use super::shape::{Shape, told};
+use super::said::{named, said_of, under};
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::face::{
     Allowance, Annulus, BoreReading, BoreShape, BoreSurvey, Clock, CutLimit, FaceAnswer as Report,
@@ -13,6 +13,7 @@ use crate::face::{
 };
 use crate::measure::{Decision, DecisionRule, Limits, Reading};
 use crate::quantity::{Angle, Length, Radius};
+use crate::read::{Shape, form};
 use crate::{Error, Grade};
 
 told! {
@@ -21,13 +22,13 @@ told! {
     BoreShape => Shape::Report { what: "size, sections, taper, lobes_suspected, complete" },
 }
 
-question! {
+form! {
     /// A probed place of a face.
     ///
     /// ```
-    /// use framegauge::ask::{ProbeAt, Read, Tree};
+    /// use framegauge::{ask::ProbeAt, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"at":"90 deg","height":"0.03 +/- 0.008 mm"}"#).unwrap();
-    /// assert!(ProbeAt::read(&tree).unwrap().radius.is_none());
+    /// assert!(framegauge::read::read_whole::<ProbeAt>(\&tree, framegauge::standard::Tables::ours()).unwrap().radius.is_none());
     /// ```
     ProbeAt {
         /// Direction, clockwise from 12 o'clock as seen from outside.
@@ -39,13 +40,13 @@ question! {
     }
 }
 
-question! {
+form! {
     /// A limit on what may come off: stated as an amount, as a size that must stay, or as not known.
     ///
     /// ```
-    /// use framegauge::ask::{LimitOf, Read, Tree};
+    /// use framegauge::{ask::LimitOf, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"what":"least width","measured":"68.4 +/- 0.02 mm","least":"68 mm"}"#).unwrap();
-    /// assert_eq!(LimitOf::read(&tree).unwrap().what, "least width");
+    /// assert_eq!(framegauge::read::read_whole::<LimitOf>(\&tree, framegauge::standard::Tables::ours()).unwrap().what, "least width");
     /// ```
     LimitOf {
         /// What it protects, in words.
@@ -87,9 +88,9 @@ impl LimitOf {
                 CutLimit::leaving(kind, what, measured, *least, Grade::Shop)
             }
             (None, None, None, Some(measure)) => CutLimit::unknown(kind, what, measure.clone()),
-            (None, Some(_), None, None) => return Err(super::from_tree::missing("least")),
-            (None, None, Some(_), None) => return Err(super::from_tree::missing("measured")),
-            (None, None, None, None) => return Err(super::from_tree::missing("may_come_off")),
+            (None, Some(_), None, None) => return Err(crate::read::missing("least")),
+            (None, None, Some(_), None) => return Err(crate::read::missing("measured")),
+            (None, None, None, None) => return Err(crate::read::missing("may_come_off")),
             (_, _, _, Some(_)) => return Err(contradiction("unknown")),
             (_, Some(_), _, _) => return Err(contradiction("measured")),
             (_, None, Some(_), _) => return Err(contradiction("least")),
@@ -98,7 +99,7 @@ impl LimitOf {
     }
 }
 
-question! {
+form! {
     /// `face`: a ring face from indicator readings along the pilot: square, flat, how deep to cut, and whether.
     ///
     /// ```
@@ -167,7 +168,7 @@ impl Face {
             let radius = probe
                 .radius
                 .or(self.probe_radius)
-                .ok_or_else(|| super::from_tree::missing("probe_radius"))?;
+                .ok_or_else(|| crate::read::missing("probe_radius"))?;
             probes.push(Probe {
                 at,
                 radius: Radius::new(radius).map_err(|e| here(&e, "radius"))?,
@@ -243,13 +244,13 @@ impl Ask for Face {
     }
 }
 
-question! {
+form! {
     /// A diameter at a place of a bore.
     ///
     /// ```
-    /// use framegauge::ask::{BoreAt, Read, Tree};
+    /// use framegauge::{ask::BoreAt, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"at":"0 deg","depth":"5 mm","diameter":"43.97 +/- 0.01 mm","gauge":"three_point"}"#).unwrap();
-    /// assert!(BoreAt::read(&tree).unwrap().gauge.is_some());
+    /// assert!(framegauge::read::read_whole::<BoreAt>(\&tree, framegauge::standard::Tables::ours()).unwrap().gauge.is_some());
     /// ```
     BoreAt {
         /// Direction of one contact.
@@ -263,7 +264,7 @@ question! {
     }
 }
 
-question! {
+form! {
     /// `bore_shape`: a bore from a few diameters: its size, or that it has none, ovality, taper, and its limits.
     ///
     /// ```

@@ -4,11 +4,10 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::form::{answer, question};
-use super::read::{Read, known_words, named, said_of, word, words};
 use super::rows::{Limited, figure_named};
-use super::shape::{Shape, told};
-use super::tree::Tree;
+use super::said::{named, said_of};
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Evidence, Text};
 use crate::fit::{FitClass, SizeClass, iso286_sources, limit_deviations};
@@ -17,6 +16,7 @@ use crate::measure::{
     Able, Decision, DecisionRule, Limits, Measures, Outcome, Reading, able, instruments,
 };
 use crate::quantity::{Length, mm, not_negative, settled_mm};
+use crate::read::{Shape, form, known_words, words};
 use crate::thread::{Designation, limits_of_size};
 use crate::{Error, ErrorKind};
 
@@ -53,7 +53,7 @@ told! {
     Able => Shape::Report { what: "instruments that can decide these limits, those that cannot, and words" },
 }
 
-question! {
+form! {
     /// `fit_limits`: deviations and limits of size of an ISO 286 class.
     ///
     /// ```
@@ -120,9 +120,9 @@ impl Ask for FitLimits {
 /// Which diameter of a thread was read.
 ///
 /// ```
-/// use framegauge::ask::{ThreadDiameter, Read, Tree};
+/// use framegauge::{ask::ThreadDiameter, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""pitch""#).unwrap();
-/// assert_eq!(ThreadDiameter::read(&tree).unwrap(), ThreadDiameter::Pitch);
+/// assert_eq!(framegauge::read::read_whole::<ThreadDiameter>(\&tree, framegauge::standard::Tables::ours()).unwrap(), ThreadDiameter::Pitch);
 /// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
@@ -138,13 +138,13 @@ pub enum ThreadDiameter {
 }
 words!(ThreadDiameter);
 
-question! {
+form! {
     /// A figure of the tables, or of the shop's own rows.
     ///
     /// ```
-    /// use framegauge::ask::{FigureName, Read, Tree};
+    /// use framegauge::{ask::FigureName, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"family":"shell_window","code":"bsc_road_68","field":"window"}"#).unwrap();
-    /// assert_eq!(FigureName::read(&tree).unwrap().field, "window");
+    /// assert_eq!(framegauge::read::read_whole::<FigureName>(\&tree, framegauge::standard::Tables::ours()).unwrap().field, "window");
     /// ```
     FigureName {
         /// The family, as in the tables: `head_seat`, `shell`, `crown_seat`, `seatpost`, …
@@ -156,7 +156,7 @@ question! {
     }
 }
 
-question! {
+form! {
     /// `conform`: readings of one size held against its limits. One of `limits`, `class`, `thread` and `figure` says
     /// which limits.
     ///
@@ -222,7 +222,7 @@ impl Conform {
         ];
         let mut named = stated.iter().filter(|(_, is)| *is).map(|(name, _)| *name);
         let Some(first) = named.next() else {
-            return Err(super::from_tree::missing("limits"));
+            return Err(crate::read::missing("limits"));
         };
         if let Some(second) = named.next() {
             return Err(Error::new(
@@ -256,7 +256,7 @@ impl Conform {
                 Some(ThreadDiameter::Major) => found.major,
                 Some(ThreadDiameter::Pitch) => found.pitch_diameter,
                 Some(ThreadDiameter::Minor) => found.minor,
-                None => return Err(super::from_tree::missing("diameter")),
+                None => return Err(crate::read::missing("diameter")),
             };
             return Ok(Held {
                 limits,
@@ -278,9 +278,7 @@ impl Conform {
                     .map_or_else(|| Basis::graded(limits.grade()), of_row),
             });
         }
-        let limits = self
-            .limits
-            .ok_or_else(|| super::from_tree::missing("limits"))?;
+        let limits = self.limits.ok_or_else(|| crate::read::missing("limits"))?;
         Ok(Held {
             limits,
             owner: "your own limits".into(),
@@ -301,11 +299,11 @@ impl Ask for Conform {
 
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         if self.diameter.is_some() && self.thread.is_none() {
-            return Err(super::from_tree::missing("thread").into());
+            return Err(crate::read::missing("thread").into());
         }
         let held = self.held(context)?;
         if self.readings.is_empty() {
-            return Err(super::from_tree::missing("readings").into());
+            return Err(crate::read::missing("readings").into());
         }
         // Limits of one's own may be about a deviation; those of a class, a thread or a row are about a size unless they
         // reach below zero.

@@ -6,18 +6,16 @@ use alloc::vec::Vec;
 
 use serde::{Deserialize, Serialize};
 
-use super::form::question;
 use super::from_tree::{At, Refused};
-use super::read::{Read, named, said_of, text, under};
 use super::rows::walk_row;
-use super::shape::{Field, Shape};
-use super::tree::Tree;
+use super::said::{named, said_of, under};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence};
 use crate::identify::{Identification, InterfaceKind, Observation, Options, identify};
 use crate::prep::{Plan, WrittenSheet, prepare_with};
+use crate::read::{Field, Read, Shape, Tree, form, missing, read_whole};
 use crate::standard::{
-    Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Seatpost, Shell, Steerer, ThreadUse,
+    Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Seatpost, Shell, Steerer, Tables, ThreadUse,
 };
 use crate::thread::ThreadSize;
 use crate::{Error, ErrorKind, Grade};
@@ -26,9 +24,9 @@ use crate::{Error, ErrorKind, Grade};
 /// them.
 ///
 /// ```
-/// use framegauge::ask::{Readings, Read, Tree};
+/// use framegauge::{ask::Readings, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#"{"bore":"33.9 +/- 0.05 mm","pitch":"24 tpi"}"#).unwrap();
-/// assert_eq!(Readings::read(&tree).unwrap().0.len(), 2);
+/// assert_eq!(framegauge::read::read_whole::<Readings>(\&tree, framegauge::standard::Tables::ours()).unwrap().0.len(), 2);
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Readings(pub Vec<(String, String)>);
@@ -38,37 +36,27 @@ const MOST_KINDS: usize = 64;
 
 impl Read for Readings {
     const SHAPE: Shape = Shape::Named(&Shape::Text {
-        what: "a reading such as `33.9 +/- 0.05 mm` or `33.9 mm with caliper_digital_inside`, a pitch, a hand, or a word",
+        what: "a reading such as `33.9 +/- 0.05 mm` or `33.9 mm by caliper_digital_inside`, a pitch, a hand, or a word",
     });
 
-    fn read(tree: &Tree<'_>) -> Result<Self, Error> {
+    fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
         let Tree::Fields(fields) = tree else {
-            return Err(tree.instead_of("an object with a value for each observation"));
+            return context.expected(tree, "an object with a value for each observation");
         };
         if fields.len() > MOST_KINDS {
-            return Err(Error::new(
+            return context.keep(Err(Error::new(
                 ErrorKind::TooLarge,
                 "",
                 fields.len(),
                 "more than can be observed at one place",
                 format!("at most {MOST_KINDS}"),
-            ));
+            )));
         }
-        let mut readings: Vec<(String, String)> = Vec::with_capacity(fields.len());
-        for (key, value) in fields {
-            let short: String = key.chars().take(60).collect();
-            if readings.iter().any(|(before, _)| *before == short) {
-                return Err(super::from_tree::twice(&short));
-            }
-            let value = text(value, "a reading with its unit, such as `33.9 +/- 0.05 mm`")
-                .map_err(|e| under(e, &short))?;
-            readings.push((short, value.into()));
-        }
-        Ok(Self(readings))
+        Vec::read(tree, context).map(Self)
     }
 }
 
-question! {
+form! {
     /// `identify`: which standard is this?
     ///
     /// ```
@@ -253,9 +241,9 @@ impl Ask for Identify {
 /// A frame sheet as a person writes it.
 ///
 /// ```
-/// use framegauge::ask::{Sheet, Read, Tree};
+/// use framegauge::{ask::Sheet, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#"{"format":1,"frame":"invented","shell":{"width":[68]}}"#).unwrap();
-/// assert_eq!(Sheet::read(&tree).unwrap_err().field(), "shell.width[0]");
+/// assert_eq!(framegauge::read::read_whole::<Sheet>(\&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].field(), "shell.width[0]");
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sheet(pub WrittenSheet);
@@ -300,7 +288,12 @@ impl Sheet {
             );
             error.at_line(e.line())
         })?;
-        Self::read(&tree)
+        read_whole::<Self>(&tree, Tables::ours()).map_err(|errors| {
+            errors
+                .into_iter()
+                .next()
+                .unwrap_or_else(|| missing("sheet"))
+        })
     }
 }
 
@@ -309,17 +302,18 @@ impl Read for Sheet {
         what: "a frame sheet, format 1, as in examples/frames, in JSON",
     };
 
-    fn read(tree: &Tree<'_>) -> Result<Self, Error> {
+    fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
         if !matches!(tree, Tree::Fields(_)) {
-            return Err(tree.instead_of("an object: a frame sheet"));
+            return context.expected(tree, "an object: a frame sheet");
         }
-        WrittenSheet::deserialize(At(tree))
-            .map(Self)
-            .map_err(|Refused(e)| e)
+        match WrittenSheet::deserialize(At(tree)) {
+            Ok(sheet) => Some(Self(sheet)),
+            Err(Refused(e)) => context.under(e.field(), |context| context.keep(Err(e.clone()))),
+        }
     }
 }
 
-question! {
+form! {
     /// `prepare`: the whole frame: sheet in, plan out.
     ///
     /// ```
@@ -374,7 +368,7 @@ impl Ask for Prepare {
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         let sheet = self.sheet.0.read().map_err(|errors| {
             let errors = errors.into_iter().map(|e| under(e, "sheet")).collect();
-            Refusal::all(errors).unwrap_or_else(|| super::from_tree::missing("sheet").into())
+            Refusal::all(errors).unwrap_or_else(|| crate::read::missing("sheet").into())
         })?;
         let plan = prepare_with(&sheet, context.tables());
         let findings = || plan.interfaces.iter().flat_map(|i| &i.findings);
@@ -392,4 +386,8 @@ impl Ask for Prepare {
             basis,
         })
     }
+}
+
+crate::read::from_text! {
+    InterfaceKind, "an interface, such as `shell`, `head_tube_lower` or `seat_tube`", |text| text.parse();
 }

@@ -9,8 +9,8 @@ use serde::de::value::StrDeserializer;
 use serde::de::{self, DeserializeSeed, Deserializer, MapAccess, SeqAccess, Unexpected, Visitor};
 use serde::forward_to_deserialize_any;
 
-use super::read::under;
-use super::tree::Tree;
+use super::said::under;
+use crate::read::{Tree, missing, twice};
 use crate::{Error, ErrorKind};
 
 /// The crate's error in the words of serde.
@@ -73,26 +73,6 @@ pub(super) fn unknown_field(field: &str, known: &[&str]) -> Error {
         "",
         "no such field",
         format!("known here: {}", known.join(", ")),
-    )
-}
-
-pub(super) fn missing(field: &'static str) -> Error {
-    Error::new(
-        ErrorKind::Missing,
-        field,
-        "",
-        "is missing",
-        "state it; see the schema of the question",
-    )
-}
-
-pub(super) fn twice(field: &str) -> Error {
-    Error::new(
-        ErrorKind::Contradiction,
-        field.to_owned(),
-        "",
-        "is stated twice",
-        "state it once",
     )
 }
 

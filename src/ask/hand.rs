@@ -3,15 +3,16 @@
 use alloc::format;
 use alloc::string::String;
 
-use super::form::{answer, question};
-use super::read::said_of;
+use super::said::said_of;
+use super::told::answer;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::Text;
+use crate::read::form;
 use crate::standard::Shell;
 use crate::thread::{Hand, Side, Turn, hand_pattern, turning};
 use crate::{Error, ErrorKind};
 
-question! {
+form! {
     /// `hand`: which hand is the thread on this side, and which way does it turn?
     ///
     /// ```
@@ -66,7 +67,7 @@ impl Ask for HandOf {
                 )
                 .into());
             }
-            (None, None) => return Err(super::from_tree::missing("shell").into()),
+            (None, None) => return Err(crate::read::missing("shell").into()),
         };
         let marked = |hand| match hand {
             Hand::Left => "LH",

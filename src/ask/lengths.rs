@@ -5,14 +5,15 @@ use alloc::vec::Vec;
 
 use super::fits::FigureName;
 use super::fits::of_row;
-use super::form::{answer, question};
-use super::read::named;
 use super::rows::figure_named;
-use super::shape::{Shape, told};
+use super::said::named;
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{LengthCheck, bolt_length, room_below, width_with_spacers};
 use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
+use crate::read::{Shape, form};
 use crate::{Error, Grade};
 
 told! {
@@ -45,7 +46,7 @@ fn told_as(check: LengthCheck, words: String) -> LengthAnswer {
     }
 }
 
-question! {
+form! {
     /// `depth`: is a bore deep enough for the part in it?
     ///
     /// ```
@@ -106,7 +107,7 @@ impl Ask for DepthOf {
     }
 }
 
-question! {
+form! {
     /// `width_stack`: a shell with its spacers, held against the width that a unit wants.
     ///
     /// ```
@@ -157,7 +158,7 @@ impl Ask for WidthStack {
                 )
                 .into());
             }
-            (None, None) => return Err(super::from_tree::missing("wanted").into()),
+            (None, None) => return Err(crate::read::missing("wanted").into()),
         };
         let check = width_with_spacers(
             &self.shell,
@@ -173,7 +174,7 @@ impl Ask for WidthStack {
     }
 }
 
-question! {
+form! {
     /// `bolt_length`: which of these bolts leaves enough thread behind a mount.
     ///
     /// ```
@@ -212,7 +213,7 @@ impl Ask for BoltLength {
 
     fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         if self.bolts.is_empty() {
-            return Err(super::from_tree::missing("bolts").into());
+            return Err(crate::read::missing("bolts").into());
         }
         for (index, bolt) in self.bolts.iter().enumerate() {
             crate::Width::new(*bolt).map_err(|e| named(&e, alloc::format!("bolts[{index}]")))?;

@@ -6,7 +6,8 @@ use alloc::string::{String, ToString};
 
 use serde::{Deserialize, Serialize, Serializer};
 
-use super::{Answer, Context, Question, Refusal, Tree};
+use super::{Answer, Context, Question, Refusal};
+use crate::read::Tree;
 use crate::{Error, ErrorKind};
 
 /// Longest line that is read: 1 MiB. A frame sheet takes a few thousand bytes.
@@ -192,9 +193,8 @@ pub fn answer_line(line: impl AsRef<[u8]>, context: &Context<'_>) -> Reply {
         },
         _ => Id::None,
     };
-    let answer = Question::from_tree(tree)
-        .map_err(Refusal::from)
-        .and_then(|question| question.answer(context));
+    let answer =
+        Question::from_tree(tree, context.tables()).and_then(|question| question.answer(context));
     match answer {
         Ok(answer) => match serde_json::to_string(&AnswerLine {
             id: id.clone(),

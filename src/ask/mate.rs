@@ -3,17 +3,17 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::form::{answer, question};
-use super::read::{Read, bare, named, said_of};
-use super::shape::{Shape, told};
-use super::tree::Tree;
+use super::said::{bare, named, said_of};
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
     Fit, FitKind, HoleMember, Member, Out, Part, RingClass, RingSize, ShaftMember, SizeClass,
     SizeReading, Wanted, Windows, fit_between, iso286_sources, ring_tolerance,
 };
-use crate::measure::{DecisionRule, Limits, Reading};
+use crate::measure::{DecisionRule, Limits, Placed, Reading};
 use crate::quantity::{Angle, Length, settled_mm};
+use crate::read::{Read, Shape, Tree, form};
 use crate::standard::FitWindow;
 use crate::{Error, ErrorKind, Grade};
 
@@ -29,20 +29,20 @@ told! {
 /// In a question it is a text such as `27.25 +/- 0.02 mm`, or an object with `size`, `across` (an angle) and `depth`.
 ///
 /// ```
-/// use framegauge::ask::{SizeAt, Read, Tree};
+/// use framegauge::{ask::SizeAt, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""27.25 +/- 0.02 mm""#).unwrap();
-/// assert!(SizeAt::read(&tree).unwrap().0.depth().is_none());
+/// assert!(framegauge::read::read_whole::<SizeAt>(\&tree, framegauge::standard::Tables::ours()).unwrap().0.depth().is_none());
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SizeAt(pub SizeReading);
 
-question! {
+form! {
     /// A diameter with its place.
     ///
     /// ```
-    /// use framegauge::ask::{PlacedSize, Read, Tree};
+    /// use framegauge::{ask::PlacedSize, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"size":"27.25 +/- 0.02 mm","across":"90 deg"}"#).unwrap();
-    /// assert!(PlacedSize::read(&tree).unwrap().depth.is_none());
+    /// assert!(framegauge::read::read_whole::<PlacedSize>(\&tree, framegauge::standard::Tables::ours()).unwrap().depth.is_none());
     /// ```
     PlacedSize {
         /// The diameter.
@@ -55,31 +55,34 @@ question! {
 }
 
 impl Read for SizeAt {
-    const SHAPE: Shape = Shape::Either(&[Reading::SHAPE, PlacedSize::SHAPE]);
+    const SHAPE: Shape = Shape::Either(&[Placed::SHAPE, PlacedSize::SHAPE]);
 
-    fn read(tree: &Tree<'_>) -> Result<Self, Error> {
-        if matches!(tree, Tree::Fields(_)) {
-            let placed = PlacedSize::read(tree)?;
-            let mut size = SizeReading::new(placed.size);
-            if let Some(axis) = placed.across {
-                size = size.across(axis).map_err(|e| named(&e, "across"))?;
-            }
-            if let Some(depth) = placed.depth {
-                size = size.at_depth(depth).map_err(|e| named(&e, "depth"))?;
-            }
-            return Ok(Self(size));
+    fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
+        let (size, across, depth) = if matches!(tree, Tree::Fields(_)) {
+            let placed = PlacedSize::read(tree, context)?;
+            (placed.size, placed.across, placed.depth)
+        } else {
+            let placed = Placed::read(tree, context)?;
+            (placed.reading, placed.angle, placed.depth)
+        };
+        let mut size = SizeReading::new(size);
+        if let Some(axis) = across {
+            size = context.under("across", |context| context.keep(size.across(axis)))?;
         }
-        Reading::read(tree).map(|size| Self(SizeReading::new(size)))
+        if let Some(depth) = depth {
+            size = context.under("depth", |context| context.keep(size.at_depth(depth)))?;
+        }
+        Some(Self(size))
     }
 }
 
-question! {
+form! {
     /// A member of a fit: readings, and at most one of a class, a bearing ring and limits.
     ///
     /// ```
-    /// use framegauge::ask::{MemberOf, Read, Tree};
+    /// use framegauge::{ask::MemberOf, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"class":"42 N7","readings":["41.975 +/- 0.004 mm"]}"#).unwrap();
-    /// assert_eq!(MemberOf::read(&tree).unwrap().readings.len(), 1);
+    /// assert_eq!(framegauge::read::read_whole::<MemberOf>(\&tree, framegauge::standard::Tables::ours()).unwrap().readings.len(), 1);
     /// ```
     MemberOf {
         /// Diameters as measured.
@@ -116,7 +119,7 @@ impl MemberOf {
             ));
         }
         if self.ring_class.is_some() && self.ring.is_none() {
-            return Err(super::from_tree::missing("ring"));
+            return Err(crate::read::missing("ring"));
         }
         let sizes: Vec<SizeReading> = self.readings.iter().map(|at| at.0).collect();
         let member = if let Some(class) = self.class {
@@ -161,7 +164,7 @@ impl MemberOf {
     }
 }
 
-question! {
+form! {
     /// `mate`: two members with their readings or limits: how tight, which is out, and what would cure it.
     ///
     /// ```

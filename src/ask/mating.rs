@@ -2,20 +2,21 @@
 
 use alloc::string::{String, ToString};
 
-use super::form::{answer, question};
-use super::read::{bare, said_of};
+use super::said::{bare, said_of};
 use super::strength::three_places;
 use super::threads::MinMax;
+use super::told::answer;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::Grade;
 use crate::measure::Reading;
 use crate::quantity::{Length, settled_mm};
+use crate::read::form;
 use crate::thread::{
     BasicDiameters, Designation, Grounds, Mates, ThreadSize, ThreeWire as Wires, VISIBLE_DRIFT,
     mismatch,
 };
 
-question! {
+form! {
     /// `pitch_mismatch`: do these two threads mate, and if not, when does it show and when does it bind?
     ///
     /// ```
@@ -97,7 +98,7 @@ impl Ask for PitchMismatch {
     }
 }
 
-question! {
+form! {
     /// `three_wire`: which wire, and what pitch diameter does the size over wires mean?
     ///
     /// ```

@@ -21,6 +21,7 @@ use alloc::vec::Vec;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
+use crate::read::{Field, Tree, missing, twice};
 use crate::standard::{ShopRows, Tables};
 use crate::{Error, ErrorKind};
 
@@ -28,7 +29,6 @@ mod basis;
 mod convert;
 mod faces;
 mod fits;
-mod form;
 mod frame;
 mod from_tree;
 mod hand;
@@ -38,16 +38,15 @@ mod line;
 mod mate;
 mod mating;
 mod press;
-mod read;
 mod refusal;
 mod rescue;
 mod rows;
+mod said;
 mod schema;
 mod seat;
-mod shape;
 mod strength;
 mod threads;
-mod tree;
+mod told;
 
 pub use basis::{Answered, Basis};
 pub use convert::*;
@@ -61,16 +60,14 @@ pub use line::{LONGEST_LINE, Reply, answer_line};
 pub use mate::*;
 pub use mating::*;
 pub use press::*;
-pub use read::Read;
 pub use refusal::Refusal;
 pub use rescue::*;
 pub use rows::*;
 pub use schema::{Schema, schema};
 pub use seat::*;
-pub use shape::{Field, Shape, Told};
 pub use strength::*;
 pub use threads::*;
-pub use tree::Tree;
+pub use told::Told;
 
 /// What every question is answered in: our tables, with a shop's own rows beside them.
 ///
@@ -175,10 +172,14 @@ macro_rules! questions {
 
         impl Question {
             /// Reads the question of this name from its fields, `ask` and `id` left out.
-            fn of(name: &str, fields: &[(alloc::borrow::Cow<'_, str>, Tree<'_>)]) -> Result<Self, Error> {
+            fn of(
+                name: &str,
+                fields: &[(alloc::borrow::Cow<'_, str>, Tree<'_>)],
+                context: &mut crate::read::Context<'_>,
+            ) -> Option<Self> {
                 match name {
-                    $( $name => $kind::from_fields(fields).map(|q| Self::$kind(alloc::boxed::Box::new(q))), )*
-                    other => Err(unknown_question(other)),
+                    $( $name => $kind::from_fields(fields, context).map(|q| Self::$kind(alloc::boxed::Box::new(q))), )*
+                    other => context.under("ask", |context| context.keep(Err(unknown_question(other)))),
                 }
             }
 
@@ -285,55 +286,66 @@ impl Question {
     /// Reads a question from a tree. `id` belongs to the line, not to the question, and is passed over.
     ///
     /// # Errors
-    /// `Missing` or `UnknownName` for `ask`; else those of the question's own fields, each with its path.
+    /// Every defect: `Missing` or `UnknownName` for `ask`; those of the question's own fields, each with its path.
     ///
     /// ```
-    /// use framegauge::ask::{Question, Tree};
+    /// use framegauge::{ask::Question, read::Tree, standard::Tables};
     /// let tree: Tree = serde_json::from_str(r#"{"ask":"thread_limits","thread":10}"#).unwrap();
-    /// assert_eq!(Question::from_tree(tree).unwrap_err().field(), "thread");
+    /// assert_eq!(Question::from_tree(tree, Tables::ours()).unwrap_err().first().field(), "thread");
     /// ```
-    pub fn from_tree(tree: Tree<'_>) -> Result<Self, Error> {
+    pub fn from_tree(tree: Tree<'_>, tables: Tables<'_>) -> Result<Self, Refusal> {
         let Tree::Fields(mut fields) = tree else {
             return Err(tree
                 .instead_of("an object such as {\"ask\":\"thread_limits\",\"thread\":\"M10x1-6H\"}")
-                .within("line"));
+                .within("line")
+                .into());
         };
         let mut name = None;
         let mut ids = 0;
-        let mut twice = None;
+        let mut again = None;
         fields.retain_mut(|(key, value)| match key.as_ref() {
             "ask" => {
                 if name
                     .replace(core::mem::replace(value, Tree::Null))
                     .is_some()
                 {
-                    twice = Some("ask");
+                    again = Some("ask");
                 }
                 false
             }
             "id" => {
                 ids += 1;
                 if ids > 1 {
-                    twice = Some("id");
+                    again = Some("id");
                 }
                 false
             }
             _ => true,
         });
-        if let Some(field) = twice {
-            return Err(from_tree::twice(field));
+        if let Some(field) = again {
+            return Err(twice(field).into());
         }
         match name {
-            Some(Tree::Text(name)) => Self::of(&name, &fields),
-            Some(other) => Err(other.instead_of("the name of a question").within("ask")),
-            None => Err(from_tree::missing("ask")),
+            Some(Tree::Text(name)) => {
+                let mut context = crate::read::Context::new(tables);
+                match Self::of(&name, &fields, &mut context) {
+                    Some(question) if context.met() == 0 => Ok(question),
+                    _ => Err(Refusal::all(context.into_defects())
+                        .unwrap_or_else(|| unknown_question(&name).into())),
+                }
+            }
+            Some(other) => Err(other
+                .instead_of("the name of a question")
+                .within("ask")
+                .into()),
+            None => Err(missing("ask").into()),
         }
     }
 }
 
 impl<'de> Deserialize<'de> for Question {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        Self::from_tree(Tree::deserialize(deserializer)?)
+        Self::from_tree(Tree::deserialize(deserializer)?, Tables::ours())
             .map_err(|e| de::Error::custom(e.to_string()))
     }
 }

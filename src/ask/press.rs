@@ -2,11 +2,10 @@
 
 use alloc::string::String;
 
-use super::form::{answer, question};
 use super::mate::{MemberOf, both, fit_of};
-use super::read::{Read, known_words, named, said_of, word, words};
-use super::shape::{Shape, told};
-use super::tree::Tree;
+use super::said::{named, said_of};
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
     Caution, Fit, Friction, JointShape, Material, MaterialKind, PressJoint, PressReport,
@@ -14,6 +13,7 @@ use crate::fit::{
 };
 use crate::measure::DecisionRule;
 use crate::quantity::{Length, Pressure, Ratio};
+use crate::read::{Read, Shape, Tree, form, known_words, words};
 use crate::standard::{Material as MaterialRow, MaterialKind as KindOfRow};
 use crate::{Error, ErrorKind};
 
@@ -28,9 +28,9 @@ told! {
 /// `strength`.
 ///
 /// ```
-/// use framegauge::ask::{MaterialOf, Read, Tree};
+/// use framegauge::{ask::MaterialOf, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""al_6061_t6""#).unwrap();
-/// assert_eq!(MaterialOf::read(&tree).unwrap(), MaterialOf::Row("al_6061_t6".into()));
+/// assert_eq!(framegauge::read::read_whole::<MaterialOf>(\&tree, framegauge::standard::Tables::ours()).unwrap(), MaterialOf::Row("al_6061_t6".into()));
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 pub enum MaterialOf {
@@ -40,13 +40,13 @@ pub enum MaterialOf {
     Stated(MaterialConstants),
 }
 
-question! {
+form! {
     /// Elastic constants of a material.
     ///
     /// ```
-    /// use framegauge::ask::{MaterialConstants, Read, Tree};
+    /// use framegauge::{ask::MaterialConstants, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"name":"invented alloy","kind":"metal","youngs_modulus":"70 GPa","poisson":0.33}"#).unwrap();
-    /// assert!(MaterialConstants::read(&tree).unwrap().strength.is_none());
+    /// assert!(framegauge::read::read_whole::<MaterialConstants>(\&tree, framegauge::standard::Tables::ours()).unwrap().strength.is_none());
     /// ```
     MaterialConstants {
         /// Its name.
@@ -70,14 +70,13 @@ impl Read for MaterialOf {
         MaterialConstants::SHAPE,
     ]);
 
-    fn read(tree: &Tree<'_>) -> Result<Self, Error> {
+    fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
         match tree {
-            Tree::Fields(_) => MaterialConstants::read(tree).map(Self::Stated),
-            other => super::read::text(
-                other,
-                "the code of a material, or an object with its constants",
-            )
-            .map(|code| Self::Row(code.into())),
+            Tree::Fields(_) => MaterialConstants::read(tree, context).map(Self::Stated),
+            other => {
+                let what = "the code of a material, or an object with its constants";
+                crate::read::text(other, what, context).map(|code| Self::Row(code.into()))
+            }
         }
     }
 }
@@ -170,9 +169,9 @@ impl MaterialOf {
 /// Rule of what the surfaces lose of an interference.
 ///
 /// ```
-/// use framegauge::ask::{RoughnessRule, Read, Tree};
+/// use framegauge::{ask::RoughnessRule, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""din_7190""#).unwrap();
-/// assert_eq!(RoughnessRule::read(&tree).unwrap(), RoughnessRule::Din7190);
+/// assert_eq!(framegauge::read::read_whole::<RoughnessRule>(\&tree, framegauge::standard::Tables::ours()).unwrap(), RoughnessRule::Din7190);
 /// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
@@ -187,13 +186,13 @@ pub enum RoughnessRule {
 }
 words!(RoughnessRule);
 
-question! {
+form! {
     /// Roughness of the two surfaces.
     ///
     /// ```
-    /// use framegauge::ask::{Roughness, Read, Tree};
+    /// use framegauge::{ask::Roughness, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"shaft_rz":"3.2 um","hub_rz":6.3}"#).unwrap();
-    /// assert_eq!(Roughness::read(&tree).unwrap_err().field(), "hub_rz"); // no unit
+    /// assert_eq!(framegauge::read::read_whole::<Roughness>(\&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].field(), "hub_rz"); // no unit
     /// ```
     Roughness {
         /// Rz of the inner part.
@@ -205,13 +204,13 @@ question! {
     }
 }
 
-question! {
+form! {
     /// Friction of the joint.
     ///
     /// ```
-    /// use framegauge::ask::{FrictionOf, Read, Tree};
+    /// use framegauge::{ask::FrictionOf, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"holding":0.06,"pressing":0.15}"#).unwrap();
-    /// assert_eq!(FrictionOf::read(&tree).unwrap().pressing, 0.15);
+    /// assert_eq!(framegauge::read::read_whole::<FrictionOf>(\&tree, framegauge::standard::Tables::ours()).unwrap().pressing, 0.15);
     /// ```
     FrictionOf {
         /// The low value: what it holds.
@@ -221,7 +220,7 @@ question! {
     }
 }
 
-question! {
+form! {
     /// `press`: what pressing a part into another does: forces, stress, yield.
     ///
     /// ```
@@ -282,11 +281,11 @@ impl Ask for PressIn {
         let (hub, basis) = self
             .hub_material
             .material(context, basis)
-            .map_err(|e| super::read::under(e, "hub_material"))?;
+            .map_err(|e| super::said::under(e, "hub_material"))?;
         let (shaft, basis) = self
             .shaft_material
             .material(context, basis)
-            .map_err(|e| super::read::under(e, "shaft_material"))?;
+            .map_err(|e| super::said::under(e, "shaft_material"))?;
         let shape = JointShape {
             diameter: fit.shaft().largest.value(),
             shaft_bore: self.shaft_bore,

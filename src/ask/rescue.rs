@@ -3,16 +3,16 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::form::{answer, question};
 use super::mate::SizeAt;
-use super::read::{Read, known_words, named, said_of, word, words};
-use super::shape::{Shape, told};
-use super::tree::Tree;
+use super::said::{named, said_of};
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::MaterialKind;
 use crate::judge::{Joint, pattern_threads};
 use crate::measure::Reading;
 use crate::quantity::Length;
+use crate::read::{Shape, form, words};
 use crate::rescue::{
     BoreRescue, Damage, Diagnosis, Rescue as Options, Symptom, ThreadRescue, diagnose,
 };
@@ -27,13 +27,13 @@ told! {
     Diagnosis => Shape::Report { what: "symptom, outcome, causes, checks in order, until_then" },
 }
 
-question! {
+form! {
     /// What thread gauges said.
     ///
     /// ```
-    /// use framegauge::ask::{GaugesSaid, Read, Tree};
+    /// use framegauge::{ask::GaugesSaid, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"go_passes":true,"not_go_turns":4.0}"#).unwrap();
-    /// assert_eq!(GaugesSaid::read(&tree).unwrap().not_go_turns, Some(4.0));
+    /// assert_eq!(framegauge::read::read_whole::<GaugesSaid>(\&tree, framegauge::standard::Tables::ours()).unwrap().not_go_turns, Some(4.0));
     /// ```
     GaugesSaid {
         /// The threaded GO gauge ran through by hand.
@@ -47,7 +47,7 @@ question! {
     }
 }
 
-question! {
+form! {
     /// `rescue`: what is left to do with a damaged thread (`thread`, or `shell` and `side`) or bore (`joint`), or what can be
     /// behind a `symptom`.
     ///
@@ -153,7 +153,7 @@ impl RescueOf {
                     .find::<Shell>(name)
                     .map_err(|e| named(&e, "shell"))?;
                 let threads = pattern_threads(row).map_err(|e| named(&e, "shell"))?;
-                let side = self.side.ok_or_else(|| super::from_tree::missing("side"))?;
+                let side = self.side.ok_or_else(|| crate::read::missing("side"))?;
                 Some((threads, side))
             }
         };
@@ -161,8 +161,8 @@ impl RescueOf {
             (Some(thread), _) => thread,
             (None, Some((threads, side))) => threads
                 .side(side)
-                .ok_or_else(|| super::from_tree::missing("thread"))?,
-            (None, None) => return Err(super::from_tree::missing("thread")),
+                .ok_or_else(|| crate::read::missing("thread"))?,
+            (None, None) => return Err(crate::read::missing("thread")),
         };
         let mut ask = ThreadRescue::new(thread, damage);
         ask.shell = shell;
@@ -244,9 +244,7 @@ impl Ask for RescueOf {
                     .by("checks from what costs nothing to what cannot be undone"),
             });
         }
-        let damage = self
-            .damage
-            .ok_or_else(|| super::from_tree::missing("damage"))?;
+        let damage = self.damage.ok_or_else(|| crate::read::missing("damage"))?;
         let options = match self.joint {
             Some(joint) => {
                 self.stray(

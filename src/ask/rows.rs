@@ -8,12 +8,13 @@ use alloc::vec::Vec;
 use serde::Serialize;
 
 use super::fits::FigureName;
-use super::form::{answer, question};
-use super::shape::{Shape, told};
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence, Figure, Text};
 use crate::measure::Limits;
 use crate::quantity::Length;
+use crate::read::{Shape, form};
 use crate::standard::{
     Axle, Bearing, BoreWindow, BrakeFigure, BrakeMount, CrownSeat, CuttingRule, FacingRule,
     FitWindow, FlatMountBolt, Friction, HeadSeat, HeadsetBearing, InShop, InsertionRule, Material,
@@ -105,7 +106,7 @@ told! {
     AnyRow => Shape::Report { what: "the row, in the words of the tables: each figure with nominal, limits, grade and sources" },
 }
 
-question! {
+form! {
     /// `standard`: a row of the tables, or of the shop's own, with its sources.
     ///
     /// ```
@@ -168,7 +169,7 @@ impl Ask for StandardRow {
                             "state `family`, and the nearest names of it are listed",
                         )
                     },
-                    |e| super::read::named(&e, "code"),
+                    |e| super::said::named(&e, "code"),
                 )
                 .into());
         };
@@ -276,7 +277,7 @@ pub(super) fn figure_named(context: &Context<'_>, name: &FigureName) -> Result<L
                         "ask `standard`",
                     )
                 },
-                |e| super::read::named(&e, "figure.code"),
+                |e| super::said::named(&e, "figure.code"),
             )
         })?;
     let figure = figure_of(&row, &name.field).map_err(|known| {

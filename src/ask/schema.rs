@@ -8,8 +8,8 @@ use serde::ser::{Serialize, SerializeMap, Serializer};
 
 use super::basis::COMMON;
 use super::forms;
-use super::shape::{Field, Shape};
 use crate::ErrorKind;
+use crate::read::{Field, Form, Shape};
 
 /// The schema of every question and answer; serializes as JSON Schema (draft 2020-12).
 ///
@@ -86,6 +86,7 @@ fn of(shape: &Shape) -> Piece {
         Shape::Word(list) => object([("type", text("string")), ("enum", words(list()))]),
         Shape::List(item) => object([("type", text("array")), ("items", of(item))]),
         Shape::Fields(fields) => fields_of(Vec::new(), fields),
+        Shape::Form(form) => reference(form.name),
         Shape::Named(value) => object([
             ("type", text("object")),
             ("additionalProperties", of(value)),
@@ -95,6 +96,27 @@ fn of(shape: &Shape) -> Piece {
             object([("anyOf", Piece::List(Vec::from([of(shape), kind("null")])))])
         }
         Shape::Report { what } => object([("type", text("object")), ("description", text(what))]),
+    }
+}
+
+/// Every form that a shape speaks of, each once.
+fn meet(shape: &Shape, met: &mut Vec<&'static Form>) {
+    match shape {
+        Shape::Form(form) => {
+            if !met.iter().any(|known| known.name == form.name) {
+                met.push(form);
+                form.fields.iter().for_each(|field| meet(&field.shape, met));
+            }
+        }
+        Shape::Fields(fields) => fields.iter().for_each(|field| meet(&field.shape, met)),
+        Shape::List(inner) | Shape::Named(inner) | Shape::OrNull(inner) => meet(inner, met),
+        Shape::Either(shapes) => shapes.iter().for_each(|shape| meet(shape, met)),
+        Shape::Text { .. }
+        | Shape::Number
+        | Shape::Count
+        | Shape::YesNo
+        | Shape::Word(_)
+        | Shape::Report { .. } => {}
     }
 }
 
@@ -158,7 +180,7 @@ fn line(fields: Vec<(String, Piece)>) -> Piece {
 
 fn error() -> Piece {
     let defect = |more: Vec<(String, Piece)>| {
-        let kinds = super::read::known_words::<ErrorKind>();
+        let kinds = crate::read::known_words::<ErrorKind>();
         let mut properties = Vec::from([
             (
                 String::from("kind"),
@@ -243,6 +265,15 @@ impl Serialize for Schema {
             (String::from("id"), id()),
             (String::from("error"), error()),
         ])));
+        let mut forms_met: Vec<&'static Form> = Vec::new();
+        for form in forms() {
+            for field in form.question.iter().chain(form.answer) {
+                meet(&field.shape, &mut forms_met);
+            }
+        }
+        for form in forms_met {
+            defs.push((form.name.into(), fields_of(Vec::new(), form.fields)));
+        }
         defs.push((
             String::from("question"),
             object([("oneOf", Piece::List(lines))]),

@@ -4,10 +4,10 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::form::{answer, question};
 use super::mate::{SizeAt, windows_of_joint};
-use super::read::{bare, named, said_of};
-use super::shape::{Shape, told};
+use super::said::{bare, named, said_of};
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
     Caution, Conformance, Fit, HoleMember, Insertion, InsertionRule as Rule, Out, RuleDepth,
@@ -15,6 +15,7 @@ use crate::fit::{
 };
 use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading};
 use crate::quantity::{Length, ShaftDiameter, mm, settled_mm};
+use crate::read::{Shape, form};
 use crate::standard::{InsertionRule, Seatpost};
 use crate::{Error, ErrorKind, Figure, Grade};
 
@@ -45,7 +46,7 @@ fn wanted(
     }
 }
 
-question! {
+form! {
     /// `seatpost_for_tube`: which listed seatposts go into this tube.
     ///
     /// ```
@@ -162,13 +163,13 @@ impl Ask for SeatpostForTube {
     }
 }
 
-question! {
+form! {
     /// A depth that somebody writes.
     ///
     /// ```
-    /// use framegauge::ask::{WrittenDepth, Read, Tree};
+    /// use framegauge::{ask::WrittenDepth, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"owner":"the frame maker","depth":"100 mm"}"#).unwrap();
-    /// assert_eq!(WrittenDepth::read(&tree).unwrap().owner, "the frame maker");
+    /// assert_eq!(framegauge::read::read_whole::<WrittenDepth>(\&tree, framegauge::standard::Tables::ours()).unwrap().owner, "the frame maker");
     /// ```
     WrittenDepth {
         /// Whose it is.
@@ -178,7 +179,7 @@ question! {
     }
 }
 
-question! {
+form! {
     /// `insertion`: how deep a post must go in. The largest of the rules decides.
     ///
     /// ```
@@ -306,7 +307,7 @@ impl Ask for Insert {
     }
 }
 
-question! {
+form! {
     /// `shim`: does a shim help this post in this tube, and which wall does it need?
     ///
     /// ```

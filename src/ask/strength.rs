@@ -1,13 +1,14 @@
 //! `engagement` and `strip`: how much of a thread bears, and what strips it.
 
-use super::form::{answer, question};
-use super::read::{named, said_of};
-use super::shape::{Shape, told};
+use super::said::{named, said_of};
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::measure::Reading;
 use crate::quantity::{
     BoreDiameter, Length, Pressure, Printed, Ratio, ShaftDiameter, mm, settled_mm,
 };
+use crate::read::{Shape, form};
 use crate::thread::{
     BasicDiameters, Designation, Member, MinimumMaterial, PercentConvention, Stripping,
     ToleranceClass, flank_engagement, limits_of_size, thread_percent, usual_class,
@@ -18,7 +19,7 @@ told! {
     Stripping => Shape::Report { what: "areas, screw_force_n, hole_force_n, force_n, weaker" },
 }
 
-question! {
+form! {
     /// `engagement`: how much of a thread still bears on a screw, from the bore that is left.
     ///
     /// ```
@@ -89,13 +90,13 @@ impl Ask for Bearing {
     }
 }
 
-question! {
+form! {
     /// Diameters of a pair as measured.
     ///
     /// ```
-    /// use framegauge::ask::{MeasuredPair, Read, Tree};
+    /// use framegauge::{ask::MeasuredPair, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"screw_major":"9.9 +/- 0.01 mm","screw_pitch_diameter":"9.3 +/- 0.01 mm","hole_pitch_diameter":"9.7 +/- 0.01 mm"}"#).unwrap();
-    /// assert_eq!(MeasuredPair::read(&tree).unwrap_err().field(), "hole_minor");
+    /// assert_eq!(framegauge::read::read_whole::<MeasuredPair>(\&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].field(), "hole_minor");
     /// ```
     MeasuredPair {
         /// Over the crests of the screw.
@@ -109,7 +110,7 @@ question! {
     }
 }
 
-question! {
+form! {
     /// `strip`: what strips a thread, and at which force.
     ///
     /// ```

@@ -2,14 +2,13 @@
 
 use alloc::string::{String, ToString};
 
-use super::form::{answer, question};
-use super::read::{Read, known_words, word};
-use super::read::{said_of, words};
-use super::shape::{Shape, told};
-use super::tree::Tree;
+use super::said::said_of;
+use super::told::answer;
+use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::measure::{Limits, Reading};
 use crate::quantity::{Length, settled_mm};
+use crate::read::{Shape, form, known_words, words};
 use crate::thread::{
     Designation, Engagement, Grounds, Hand, Mates, Member, Side, ThreadLimits as Found, ThreadSize,
     Turn, engagement_group, limits_of_size,
@@ -19,9 +18,9 @@ use crate::{Error, ErrorKind};
 /// A hole or a screw.
 ///
 /// ```
-/// use framegauge::ask::{ThreadMember, Read, Tree};
+/// use framegauge::{ask::ThreadMember, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""screw""#).unwrap();
-/// assert!(ThreadMember::read(&tree).unwrap_err().remedy().contains("external"));
+/// assert!(framegauge::read::read_whole::<ThreadMember>(\&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].remedy().contains("external"));
 /// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
@@ -82,7 +81,7 @@ impl From<Limits> for MinMax {
     }
 }
 
-question! {
+form! {
     /// `thread_limits`: what may this thread measure?
     ///
     /// ```

@@ -9,9 +9,10 @@ mod limits;
 mod normal;
 mod pooled;
 mod reading;
-mod reading_text;
+mod spot;
 mod student;
 mod tables;
+mod text;
 
 pub use able::{Able, able, decide_from_few, probability_from_few};
 pub use budget::{Budget, Contribution, Coverage, Shape, SumShape};
@@ -24,6 +25,8 @@ pub use instrument::{ErrorLimit, Instrument, Measures, instrument, instruments};
 pub use limits::{Bound, Limits, settled_below, settled_cmp};
 pub use pooled::{Pooled, Repeated};
 pub use reading::Reading;
+pub use spot::{Placed, Spot, Surface};
 pub use student::{Freedom, coverage_factor, student};
 
 pub(crate) use normal::phi;
+pub(crate) use text::says_how_sure;

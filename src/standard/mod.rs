@@ -23,6 +23,7 @@ pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind};
 pub use lookup::Tables;
 pub use part::{Bearing, CuttingRule, Friction, Material, MaterialKind};
 pub use place::{HeadTubeEnd, LeftRight, Place};
+pub(crate) use row::nearest;
 pub use row::{Row, Stated, Walk, find, find_in};
 pub use seat::{InsertionRule, SeatClamp, SeatTube, Seatpost};
 pub use shell::{

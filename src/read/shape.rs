@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 /// What a value looks like.
 ///
 /// ```
-/// use framegauge::{Length, ask::{Read, Shape}};
+/// use framegauge::{Length, read::{Read, Shape}};
 /// assert!(matches!(Length::SHAPE, Shape::Text { .. }));
 /// ```
 #[derive(Debug, Clone, Copy)]
@@ -29,6 +29,8 @@ pub enum Shape {
     List(&'static Self),
     /// Named fields, and no others.
     Fields(&'static [Field]),
+    /// A form by its name: named fields, and no others.
+    Form(&'static Form),
     /// Any names, each with such a value.
     Named(&'static Self),
     /// One of several.
@@ -60,37 +62,11 @@ pub struct Field {
     pub needed: bool,
 }
 
-/// Something that an answer tells: how it serializes.
-///
-/// ```
-/// use framegauge::ask::{MinMax, Shape, Told};
-/// assert!(matches!(MinMax::SHAPE, Shape::Fields(fields) if fields.len() == 2));
-/// ```
-pub trait Told {
-    /// The form of it.
-    const SHAPE: Shape;
-}
-
-macro_rules! told {
-    ($( $kind:ty => $shape:expr ),* $(,)?) => {$(
-        impl $crate::ask::Told for $kind { const SHAPE: Shape = $shape; }
-    )*};
-}
-pub(super) use told;
-
-told! {
-    f64 => Shape::Number,
-    bool => Shape::YesNo,
-    u32 => Shape::Count,
-    usize => Shape::Count,
-    String => Shape::Text { what: "text" },
-    &'static str => Shape::Text { what: "text" },
-    crate::evidence::Text => Shape::Text { what: "text" },
-}
-
-impl<T: Told> Told for Option<T> {
-    const SHAPE: Shape = Shape::OrNull(&T::SHAPE);
-}
-impl<T: Told> Told for Vec<T> {
-    const SHAPE: Shape = Shape::List(&T::SHAPE);
+/// A form by its name.
+#[derive(Debug, Clone, Copy)]
+pub struct Form {
+    /// Its name.
+    pub name: &'static str,
+    /// Its fields.
+    pub fields: &'static [Field],
 }
