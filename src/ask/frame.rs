@@ -13,7 +13,7 @@ use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence};
 use crate::identify::{Identification, InterfaceKind, Observation, Options, identify};
 use crate::prep::{Plan, WrittenSheet, prepare_with};
-use crate::read::{Field, Read, Shape, Tree, form, missing, read_whole};
+use crate::read::{Field, Read, Shape, Tree, form, missing, read_whole, text};
 use crate::standard::{
     Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Seatpost, Shell, Steerer, Tables, ThreadUse,
 };
@@ -30,6 +30,21 @@ use crate::{Error, ErrorKind, Grade};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Readings(pub Vec<(String, String)>);
+
+/// What was observed of one kind: one text or several.
+struct Said(Vec<String>);
+
+impl Read for Said {
+    const SHAPE: Shape = Shape::List(&Shape::Text { what: "a reading" });
+
+    fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
+        if matches!(tree, Tree::List(_)) {
+            return Vec::read(tree, context).map(Self);
+        }
+        let what = "a reading with its unit, such as `33.9 +/- 0.05 mm`";
+        text(tree, what, context).map(|line| Self(Vec::from([String::from(line)])))
+    }
+}
 
 /// More kinds of observation than there are.
 const MOST_KINDS: usize = 64;
@@ -52,7 +67,11 @@ impl Read for Readings {
                 format!("at most {MOST_KINDS}"),
             )));
         }
-        Vec::read(tree, context).map(Self)
+        let said: Vec<(String, Said)> = Vec::read(tree, context)?;
+        let each = |(name, Said(lines)): (String, Said)| {
+            lines.into_iter().map(move |line| (name.clone(), line))
+        };
+        Some(Self(said.into_iter().flat_map(each).collect()))
     }
 }
 
