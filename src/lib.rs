@@ -70,6 +70,7 @@ pub mod guide;
 pub mod identify;
 pub mod judge;
 pub mod measure;
+pub mod plan;
 pub mod prep;
 pub mod quantity;
 pub mod read;
