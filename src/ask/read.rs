@@ -226,7 +226,7 @@ from_text! {
     crate::fit::FitClass, "a tolerance class, such as `N7` or `h6`", |text| text.parse();
     crate::fit::SizeClass, "a size with its class, such as `42 N7`", |text| text.parse();
     crate::fit::RingClass, "a bearing class: `Normal`, `6` or `5`", |text| text.parse();
-    crate::identify::InterfaceKind, "an interface, such as `shell`, `head_tube_lower` or `seat_tube`", |text| text.parse();
+    crate::standard::Place, "a place, such as `shell`, `head_tube.lower` or `seat_tube`", |text| text.parse();
 }
 
 fn limits(text: &str) -> Result<Limits, Error> {
