@@ -86,7 +86,7 @@ fn checked(feature: Feature, reading: &Reading) -> Result<(f64, f64), Error> {
             if x <= 0.0 {
                 "a size lies above 0 mm"
             } else {
-                "is beyond 1000 mm, larger than any place of a frame"
+                "is beyond 1000 mm, larger than any frame interface"
             },
             "measure again, and check the unit",
         ));
