@@ -11,11 +11,12 @@ use super::rows::walk_row;
 use super::said::{named, said_of, under};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence};
-use crate::identify::{Identification, InterfaceKind, Observation, Options, identify};
+use crate::identify::{Identification, Observation, Options, identify};
 use crate::prep::{Plan, WrittenSheet, prepare_with};
 use crate::read::{Field, Read, Shape, Tree, form, missing, read_whole, text};
 use crate::standard::{
-    Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Seatpost, Shell, Steerer, Tables, ThreadUse,
+    Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Place, Seatpost, Shell, Steerer, Tables,
+    ThreadUse,
 };
 use crate::thread::ThreadSize;
 use crate::{Error, ErrorKind, Grade};
@@ -81,13 +82,13 @@ form! {
     /// ```
     /// use framegauge::ask::{Context, Question};
     /// let question: Question = serde_json::from_str(
-    ///     r#"{"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#).unwrap();
+    ///     r#"{"ask":"identify","place":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#).unwrap();
     /// let answer = serde_json::to_value(question.answer(&Context::default()).unwrap()).unwrap();
     /// assert_eq!(answer["outcome"], "ambiguous");
     /// ```
     Identify {
         /// The place.
-        interface: InterfaceKind,
+        place: Place,
         /// What was observed.
         readings: Readings,
         /// Instruments at hand; all of them unless stated.
@@ -120,7 +121,7 @@ const fn field(name: &'static str, words: &'static str, shape: Shape) -> Field {
 
 impl IdentifyAnswer {
     pub(super) const FIELDS: &'static [Field] = &[
-        field("interface", "the place", TEXT),
+        field("place", "the place that was asked about", TEXT),
         field(
             "outcome",
             "identified, ambiguous, unlisted or cannot_tell",
@@ -181,7 +182,7 @@ fn outcomes() -> Vec<String> {
 /// The evidence of the rows that are left.
 fn rows_left(
     context: &Context<'_>,
-    kind: InterfaceKind,
+    place: &Place,
     codes: &[crate::evidence::Text],
     visit: &mut dyn FnMut(&Evidence),
 ) {
@@ -196,18 +197,15 @@ fn rows_left(
             }
         }
     }
-    match kind {
-        InterfaceKind::Shell => of::<Shell>(context, codes, visit),
-        InterfaceKind::HeadTube(_) => of::<HeadSeat>(context, codes, visit),
-        InterfaceKind::CrownSeat => of::<CrownSeat>(context, codes, visit),
-        InterfaceKind::Steerer => of::<Steerer>(context, codes, visit),
-        InterfaceKind::SeatTube | InterfaceKind::Seatpost => of::<Seatpost>(context, codes, visit),
-        InterfaceKind::BrakeMount(_) => of::<BrakeMount>(context, codes, visit),
-        InterfaceKind::Dropout(_) => of::<Axle>(context, codes, visit),
-        InterfaceKind::AxleThread
-        | InterfaceKind::HangerThread
-        | InterfaceKind::Pedal
-        | InterfaceKind::AnyThread => {
+    match place.whole() {
+        Place::Shell => of::<Shell>(context, codes, visit),
+        Place::HeadTube(_) => of::<HeadSeat>(context, codes, visit),
+        Place::Crown => of::<CrownSeat>(context, codes, visit),
+        Place::Steerer => of::<Steerer>(context, codes, visit),
+        Place::SeatTube | Place::Seatpost => of::<Seatpost>(context, codes, visit),
+        Place::Brake(_) => of::<BrakeMount>(context, codes, visit),
+        Place::Dropout(..) => of::<Axle>(context, codes, visit),
+        _ => {
             of::<ThreadUse>(context, codes, visit);
         }
     }
@@ -233,12 +231,12 @@ impl Ask for Identify {
             unfinished: self.unfinished.unwrap_or_default(),
             ..Options::default()
         };
-        let found = identify(self.interface, &seen, &options)
+        let found = identify(self.place.clone(), &seen, &options)
             .map_err(|e| said_of(&e, &[("instrument", "tools")], "readings"))?;
         let mut sources: Vec<Citation> = Vec::new();
         rows_left(
             context,
-            self.interface,
+            &self.place,
             found.outcome.left(),
             &mut |evidence| {
                 sources.extend(evidence.sources().iter().cloned());
@@ -405,8 +403,4 @@ impl Ask for Prepare {
             basis,
         })
     }
-}
-
-crate::read::from_text! {
-    InterfaceKind, "an interface, such as `shell`, `head_tube_lower` or `seat_tube`", |text| text.parse();
 }

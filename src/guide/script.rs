@@ -69,7 +69,7 @@
 //!     "pitch_diameter_mm":{"min":9.35,"max":9.5}
 //! {"id":2,"ask":"fit_limits","nominal":"42 mm","class":"N7"}
 //!     {"id":2,"answer":{"lower_um":-33,"upper_um":-8,"min_mm":41.967,"max_mm":41.992,
-//! {"id":3,"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}
+//! {"id":3,"ask":"identify","place":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}
 //!     "sentence":"This can be `iso_6696` and `bsc`: they interchange, so it does not matter which."
 //! {"id":4,"ask":"hand","shell":"bsc","side":"drive"}
 //!     "hand":"left","tighten":"counter-clockwise","loosen":"clockwise"

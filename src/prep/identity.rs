@@ -12,13 +12,12 @@ use super::sheet::{
 };
 use crate::evidence::Text;
 use crate::identify::{
-    BeliefFrom, Feature, HeadTubeEnd, Identification, InterfaceKind, Observation, Options, Outcome,
-    Standing, identify,
+    BeliefFrom, Feature, Identification, Observation, Options, Outcome, Standing, identify,
 };
 use crate::judge::Finding;
 use crate::measure::{Reading, instrument, settled_below};
 use crate::quantity::{mm, to_mm};
-use crate::standard::{ThreadUse, ThreadedPart};
+use crate::standard::{End, HeadTubeEnd, Place, ThreadUse, ThreadedPart};
 use crate::thread::{Side, ThreadSize};
 
 /// What may be worked to, and the question that stands before it where the readings speak against the belief.
@@ -52,11 +51,11 @@ fn code_of(answer: &Identification) -> Option<String> {
 fn settle(
     draft: &mut Draft<'_>,
     interface: Interface,
-    kind: InterfaceKind,
+    place: Place,
     seen: &[Observation],
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
-    let answer = match identify(kind, seen, &options(draft)) {
+    let answer = match identify(place.clone(), seen, &options(draft)) {
         Ok(answer) => answer,
         Err(error) => {
             report
@@ -81,7 +80,7 @@ fn settle(
     }
     let code = code_of(&answer);
     // Seatposts step by less than a near miss; only shells and head tubes are made or left wrong by so much.
-    let may_be_wrong = matches!(kind, InterfaceKind::Shell | InterfaceKind::HeadTube(_));
+    let may_be_wrong = matches!(place, Place::Shell | Place::HeadTube(_));
     let settled = match near_miss(seen, &answer).filter(|_| may_be_wrong) {
         Some((believed, by)) => {
             let doubt = draft.ask(
@@ -229,7 +228,7 @@ pub(super) fn shell(
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
     let seen = seen_in_shell(sheet);
-    settle(draft, Interface::Shell, InterfaceKind::Shell, &seen, report)
+    settle(draft, Interface::Shell, Place::Shell, &seen, report)
 }
 
 /// The pattern of which this shell would be with its sides exchanged: the hands tell the sides (common practice).
@@ -240,7 +239,7 @@ pub(super) fn turned_shell(draft: &Draft<'_>, sheet: &ShellSheet) -> Option<Stri
         return None;
     }
     let seen = seen_in_shell(&turned);
-    code_of(&identify(InterfaceKind::Shell, &seen, &options(draft)).ok()?)
+    code_of(&identify(Place::Shell, &seen, &options(draft)).ok()?)
 }
 
 fn seen_in_shell(sheet: &ShellSheet) -> Vec<Observation> {
@@ -273,14 +272,14 @@ pub(super) fn head(
     end: &HeadEnd,
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
-    let kind = InterfaceKind::HeadTube(if interface == Interface::HeadUpper {
+    let place = Place::HeadTube(if interface == Interface::HeadUpper {
         HeadTubeEnd::Upper
     } else {
         HeadTubeEnd::Lower
     });
     let mut seen = bores(&end.bore);
     seen.extend(belief(end.common.believed.as_ref()));
-    settle(draft, interface, kind, &seen, report)
+    settle(draft, interface, place, &seen, report)
 }
 
 pub(super) fn crown(
@@ -290,13 +289,7 @@ pub(super) fn crown(
 ) -> Option<Settled> {
     let mut seen = observed(Feature::OutsideDiameter, &sheet.seat);
     seen.extend(belief(sheet.common.believed.as_ref()));
-    settle(
-        draft,
-        Interface::Crown,
-        InterfaceKind::CrownSeat,
-        &seen,
-        report,
-    )
+    settle(draft, Interface::Crown, Place::Crown, &seen, report)
 }
 
 pub(super) fn steerer(
@@ -312,13 +305,7 @@ pub(super) fn steerer(
     let mut seen = observed(feature, &sheet.outside);
     seen.extend(sheet.pitch.map(Observation::Pitch));
     seen.extend(belief(sheet.common.believed.as_ref()));
-    settle(
-        draft,
-        Interface::Steerer,
-        InterfaceKind::Steerer,
-        &seen,
-        report,
-    )
+    settle(draft, Interface::Steerer, Place::Steerer, &seen, report)
 }
 
 pub(super) fn seat_tube(
@@ -333,13 +320,7 @@ pub(super) fn seat_tube(
     });
     seen.extend(observed(Feature::OutsideDiameter, &tube.outside));
     seen.extend(belief(tube.common.believed.as_ref()));
-    settle(
-        draft,
-        Interface::SeatTube,
-        InterfaceKind::SeatTube,
-        &seen,
-        report,
-    )
+    settle(draft, Interface::SeatTube, Place::SeatTube, &seen, report)
 }
 
 pub(super) fn thread(
@@ -348,11 +329,11 @@ pub(super) fn thread(
     sheet: &ThreadSheet,
     report: &mut InterfaceReport,
 ) -> Option<Settled> {
-    let kind = match sheet.place {
-        ThreadedPart::Axle => InterfaceKind::AxleThread,
-        ThreadedPart::Hanger | ThreadedPart::HangerBolt => InterfaceKind::HangerThread,
-        ThreadedPart::Pedal => InterfaceKind::Pedal,
-        _ => InterfaceKind::AnyThread,
+    let place = match sheet.place {
+        ThreadedPart::Axle => Place::Axle(End::Both),
+        ThreadedPart::Hanger | ThreadedPart::HangerBolt => Place::Hanger(End::Both),
+        ThreadedPart::Pedal => Place::Pedal(None),
+        _ => Place::Thread,
     };
     let mut seen = Vec::new();
     if facing::covered(sheet.common.coating) {
@@ -402,5 +383,5 @@ pub(super) fn thread(
         // The pitch has been asked for; no other reading names a thread through paint.
         return None;
     }
-    settle(draft, interface, kind, &seen, report)
+    settle(draft, interface, place, &seen, report)
 }

@@ -214,7 +214,7 @@ fn a_pedal_thread_is_looked_up_among_pedals() {
         "[[thread]]\nplace = \"pedal\"\npitch = \"1.25 mm\"\nstate = \"fouled\"\ncoating = \"bare\"\n",
     ));
     let identified = plan.interfaces[0].identification.as_ref().unwrap();
-    assert_eq!(identified.kind, framegauge::identify::InterfaceKind::Pedal);
+    assert_eq!(identified.place, framegauge::standard::Place::Pedal(None));
     let chase = step(&plan, Interface::Thread(0), Operation::Chase);
     assert!(
         chase.tool.as_ref().unwrap().cutter.contains("M14x1.25"),

@@ -1,12 +1,13 @@
 //! Seat tubes and posts.
 
 use framegauge::fit::{Feature as Member, HoleMember, ShaftMember, SizeReading};
-use framegauge::identify::{DoubtKind, HeadTubeEnd, InterfaceKind, Observation, Options, identify};
+use framegauge::identify::{DoubtKind, Observation, Options, identify};
 use framegauge::judge::{
     FitQuestion, Joint, PostDepth, expected_post, one_size, over_coating, post_by_tape, shim,
 };
 use framegauge::measure::Outcome;
 use framegauge::rescue::{BoreRescue, Damage, Step};
+use framegauge::standard::{HeadTubeEnd, Place};
 use framegauge::{Error, ShaftDiameter, mm};
 
 use super::{Run, Runner, read};
@@ -89,7 +90,7 @@ fn d08(run: &mut Run) -> Result<(), Error> {
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "spread", 1.01);
     let tube = identify(
-        InterfaceKind::SeatTube,
+        Place::SeatTube,
         &[
             Observation::read("bore", "26.14 +/- 0.03 mm")?,
             Observation::read("bore", "27.15 +/- 0.03 mm")?,
@@ -108,7 +109,7 @@ fn d08(run: &mut Run) -> Result<(), Error> {
     run.length(&paint, "coat on each side", 0.115);
     run.says(&paint.sentence, "as a powder coat is");
     let head = identify(
-        InterfaceKind::HeadTube(HeadTubeEnd::Upper),
+        Place::HeadTube(HeadTubeEnd::Upper),
         &[Observation::read("bore", "21.9 +/- 0.1 mm")?],
         &Options::default(),
     )?;
