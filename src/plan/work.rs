@@ -155,6 +155,8 @@ pub(super) struct PlaceWork {
     /// Something is out and nothing planned here cures it.
     pub out: bool,
     pub contradictions: Vec<String>,
+    /// Something else must be done first that no question of this place settles.
+    pub held: bool,
     pub leave: Vec<String>,
     pub cures: Vec<String>,
     pub notes: Vec<String>,
@@ -178,6 +180,7 @@ impl PlaceWork {
             facts: Vec::new(),
             out: false,
             contradictions: Vec::new(),
+            held: false,
             leave: Vec::new(),
             cures: Vec::new(),
             notes: Vec::new(),
@@ -284,7 +287,7 @@ impl PlaceWork {
             State::Refer
         } else if self.out {
             State::Out
-        } else if !self.questions.is_empty() {
+        } else if !self.questions.is_empty() || self.held {
             State::Open
         } else if !self.steps.is_empty() {
             State::ToDo
