@@ -67,7 +67,7 @@ use kind::Kind;
 /// What an identification may lean on besides the tables. The default is the tables, all instruments, a finished part.
 ///
 /// ```
-/// use framegauge::{identify::{Observation, Options, identify}, standard::Place};
+/// use framegauge::{identify::{Observation, Options, identify}, standard::{End, Place}};
 /// use framegauge::{Pitch, mm, thread::{ThreadForm, ThreadSize}};
 /// // The taps at hand are weighed beside the tables.
 /// let tap = ThreadSize::new(ThreadForm::IsoMetric, mm(10.0), Pitch::millimetres(1.5).unwrap()).unwrap();
