@@ -164,7 +164,7 @@ fn hand(case: &Case, place: &str) -> Option<Hand> {
         "pedal.right" => Some("right".to_owned()),
         "shell.drive" | "shell.non_drive" => {
             let shell = case.plan.places.iter().find(|p| p.place.to_string() == "shell")?;
-            let code = shell.identification.as_ref()?.outcome.code()?;
+            let code = shell.identification.as_ref()?.outcome.identified()?;
             let [drive, other] = hands_of(code)?;
             if place == "shell.drive" { drive } else { other }.map(str::to_owned)
         }
