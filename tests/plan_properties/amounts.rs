@@ -17,11 +17,23 @@ pub fn amounts(case: &Case) -> Vec<Failure> {
         let Some(off) = step.off else { continue };
         let most = settled_mm(off.most);
         if off.least > off.most {
-            fails(&mut out, format!("{} of less than nothing", step.operation), &place);
+            fails(
+                &mut out,
+                format!("{} of less than nothing", step.operation),
+                &place,
+            );
         }
-        let expected = if step.operation == Operation::Ream { Counted::Diameter } else { Counted::Depth };
+        let expected = if step.operation == Operation::Ream {
+            Counted::Diameter
+        } else {
+            Counted::Depth
+        };
         if off.of != expected {
-            fails(&mut out, format!("{} counts another thing", step.operation), &place);
+            fails(
+                &mut out,
+                format!("{} counts another thing", step.operation),
+                &place,
+            );
         }
         for (limit, left) in limits(case, &place, step.operation) {
             if most > left + HAIR {
@@ -41,12 +53,23 @@ pub fn amounts(case: &Case) -> Vec<Failure> {
 fn stops(step: &Step, place: &str, out: &mut Vec<Failure>) {
     let operation = step.operation;
     if step.stops.is_empty() {
-        fails(out, format!("{operation} at {} without a stop", kind(place)), place);
+        fails(
+            out,
+            format!("{operation} at {} without a stop", kind(place)),
+            place,
+        );
     }
-    let sized = matches!(operation, Operation::Ream | Operation::Deepen | Operation::Face);
+    let sized = matches!(
+        operation,
+        Operation::Ream | Operation::Deepen | Operation::Face
+    );
     let Some(off) = step.off else {
         if sized {
-            fails(out, format!("{operation} at {} without an amount", kind(place)), place);
+            fails(
+                out,
+                format!("{operation} at {} without an amount", kind(place)),
+                place,
+            );
         }
         return;
     };
@@ -54,8 +77,17 @@ fn stops(step: &Step, place: &str, out: &mut Vec<Failure>) {
         if let Some(to_go) = stop.to_go
             && settled_mm(off.most) > settled_mm(to_go) + HAIR
         {
-            let words = format!("{place}: {} off, {} to go by {}", settled_mm(off.most), settled_mm(to_go), stop.limit);
-            fails(out, format!("{operation} at {} past its own stop", kind(place)), words);
+            let words = format!(
+                "{place}: {} off, {} to go by {}",
+                settled_mm(off.most),
+                settled_mm(to_go),
+                stop.limit
+            );
+            fails(
+                out,
+                format!("{operation} at {} past its own stop", kind(place)),
+                words,
+            );
         }
     }
 }
@@ -68,8 +100,15 @@ fn limits(case: &Case, place: &str, operation: Operation) -> Vec<(&'static str, 
             Operation::Face => faced(case, &path, &mut out),
             Operation::Ream => reamed(case, &path, &mut out),
             Operation::Deepen => {
-                for limit in case.told.limits(&format!("{path}.limits")).iter().filter(|l| l.what == "bore_depth") {
-                    if let (Some(upper), Some(depth)) = (limit.upper, case.told.size(&format!("{path}.bore_depth"))) {
+                for limit in case
+                    .told
+                    .limits(&format!("{path}.limits"))
+                    .iter()
+                    .filter(|l| l.what == "bore_depth")
+                {
+                    if let (Some(upper), Some(depth)) =
+                        (limit.upper, case.told.size(&format!("{path}.bore_depth")))
+                    {
                         out.push(("bore depth", upper - depth));
                     }
                 }
@@ -82,21 +121,35 @@ fn limits(case: &Case, place: &str, operation: Operation) -> Vec<(&'static str, 
 
 fn faced(case: &Case, path: &str, out: &mut Vec<(&'static str, f64)>) {
     let told = &case.told;
-    let field = if path.starts_with("brake") { "points" } else { "probes" };
-    let Some(gone) = came_off(told, path, field) else { return };
+    let field = if path.starts_with("brake") {
+        "points"
+    } else {
+        "probes"
+    };
+    let Some(gone) = came_off(told, path, field) else {
+        return;
+    };
     for limit in told.limits(&format!("{path}.limits")) {
         match (limit.what, limit.upper, limit.lower) {
             ("depth", Some(upper), _) => out.push(("depth", upper - gone)),
             ("thickness", _, Some(lower)) => {
                 let (pass, measured) = now(told, path, "thickness");
                 if let Some(thick) = smallest(pass) {
-                    out.push(("thickness", thick - lower - if measured { 0.0 } else { gone }));
+                    out.push((
+                        "thickness",
+                        thick - lower - if measured { 0.0 } else { gone },
+                    ));
                 }
             }
             _ => {}
         }
     }
-    let Some(end) = path.strip_suffix(".face").filter(|p| p.starts_with("head_tube")) else { return };
+    let Some(end) = path
+        .strip_suffix(".face")
+        .filter(|p| p.starts_with("head_tube"))
+    else {
+        return;
+    };
     let depth = told.size(&format!("{end}.bore_depth"));
     let gap = told.size(&format!("{end}.crown_gap"));
     if let (Some(depth), Some(insertion)) = (depth, told.size(&format!("{end}.part.insertion"))) {
@@ -105,7 +158,9 @@ fn faced(case: &Case, path: &str, out: &mut Vec<(&'static str, f64)>) {
     out.extend(gap.map(|gap| ("crown gap", gap - gone)));
     for limit in told.limits(&format!("{end}.limits")) {
         match (limit.what, limit.lower) {
-            ("bore_depth", Some(lower)) => out.extend(depth.map(|d| ("bore depth", d - gone - lower))),
+            ("bore_depth", Some(lower)) => {
+                out.extend(depth.map(|d| ("bore depth", d - gone - lower)))
+            }
             ("crown_gap", Some(lower)) => out.extend(gap.map(|g| ("crown gap", g - gone - lower))),
             _ => {}
         }
@@ -114,16 +169,30 @@ fn faced(case: &Case, path: &str, out: &mut Vec<(&'static str, f64)>) {
 
 fn reamed(case: &Case, path: &str, out: &mut Vec<(&'static str, f64)>) {
     let told = &case.told;
-    let field = if told.readings(&format!("{path}.bore")).is_empty() { "minor" } else { "bore" };
-    let Some(bore) = smallest(now(told, path, field).0) else { return };
+    let field = if told.readings(&format!("{path}.bore")).is_empty() {
+        "minor"
+    } else {
+        "bore"
+    };
+    let Some(bore) = smallest(now(told, path, field).0) else {
+        return;
+    };
     let outside = smallest(told.readings(&format!("{path}.outside")));
-    let part = ["part", "post"].iter().find_map(|p| smallest(told.readings(&format!("{path}.{p}.outside"))));
+    let part = ["part", "post"]
+        .iter()
+        .find_map(|p| smallest(told.readings(&format!("{path}.{p}.outside"))));
     for limit in told.limits(&format!("{path}.limits")) {
         match (limit.what, limit.lower, limit.upper) {
             ("bore" | "minor", _, Some(upper)) => out.push(("bore", upper - bore)),
-            ("wall", Some(lower), _) => out.extend(outside.map(|o| ("wall", o - 2.0 * lower - bore))),
-            ("interference", Some(lower), _) => out.extend(part.map(|p| ("interference", p - lower - bore))),
-            ("clearance", _, Some(upper)) => out.extend(part.map(|p| ("clearance", p + upper - bore))),
+            ("wall", Some(lower), _) => {
+                out.extend(outside.map(|o| ("wall", o - 2.0 * lower - bore)))
+            }
+            ("interference", Some(lower), _) => {
+                out.extend(part.map(|p| ("interference", p - lower - bore)))
+            }
+            ("clearance", _, Some(upper)) => {
+                out.extend(part.map(|p| ("clearance", p + upper - bore)))
+            }
             _ => {}
         }
     }
@@ -141,9 +210,14 @@ fn width(case: &Case, out: &mut Vec<Failure>) {
     if off <= 0.0 {
         return;
     }
-    let gone: Option<f64> = sides.iter().map(|side| came_off(told, side, "probes")).sum();
+    let gone: Option<f64> = sides
+        .iter()
+        .map(|side| came_off(told, side, "probes"))
+        .sum();
     let (last, measured) = now(told, "shell", "width");
-    let (Some(gone), Some(width)) = (gone, smallest(last)) else { return };
+    let (Some(gone), Some(width)) = (gone, smallest(last)) else {
+        return;
+    };
     let left = width - if measured { 0.0 } else { gone };
     let mut least: Vec<(String, f64)> = told
         .limits("shell.limits")

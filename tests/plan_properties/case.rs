@@ -27,11 +27,18 @@ pub struct Failure {
 pub type Property = fn(&Case) -> Vec<Failure>;
 
 pub fn fails(out: &mut Vec<Failure>, kind: impl Into<String>, words: impl Into<String>) {
-    out.push(Failure { kind: kind.into(), words: words.into() });
+    out.push(Failure {
+        kind: kind.into(),
+        words: words.into(),
+    });
 }
 
 /// Reads what was told.
-pub fn read(told: &Sheet, unit: Unit, tables: Tables<'_>) -> Result<FrameSheet, Vec<framegauge::Error>> {
+pub fn read(
+    told: &Sheet,
+    unit: Unit,
+    tables: Tables<'_>,
+) -> Result<FrameSheet, Vec<framegauge::Error>> {
     let value = told.value(unit);
     let tree = Tree::deserialize(&value).unwrap();
     FrameSheet::from_tree(&tree, tables)
@@ -39,18 +46,30 @@ pub fn read(told: &Sheet, unit: Unit, tables: Tables<'_>) -> Result<FrameSheet, 
 
 /// The plan for what was told.
 pub fn planned(told: &Sheet, unit: Unit) -> Option<Plan> {
-    read(told, unit, Tables::ours()).ok().map(|sheet| prepare_with(&sheet, Tables::ours()))
+    read(told, unit, Tables::ours())
+        .ok()
+        .map(|sheet| prepare_with(&sheet, Tables::ours()))
 }
 
 impl Case {
     pub fn of(truth: &Sheet, told: &Sheet, lies: bool, faults: bool) -> Option<Self> {
         let plan = planned(told, Unit::Millimetres)?;
-        Some(Self { truth: truth.clone(), told: told.clone(), lies, faults, plan })
+        Some(Self {
+            truth: truth.clone(),
+            told: told.clone(),
+            lies,
+            faults,
+            plan,
+        })
     }
 
     /// The cutting steps.
     pub fn cuts(&self) -> impl Iterator<Item = (&Step, String)> {
-        self.plan.steps.iter().filter(|s| s.cuts()).map(|s| (s, s.place.to_string()))
+        self.plan
+            .steps
+            .iter()
+            .filter(|s| s.cuts())
+            .map(|s| (s, s.place.to_string()))
     }
 
     /// Where a place stands in the sheet: once, twice where somebody is mistaken, nowhere.
@@ -69,12 +88,18 @@ impl Case {
 
     /// The consent stated there.
     pub fn consent(&self, place: &str) -> Option<&str> {
-        joints(place).iter().flat_map(|joint| self.paths(joint)).find_map(|path| self.told.word(&format!("{path}.consent")))
+        joints(place)
+            .iter()
+            .flat_map(|joint| self.paths(joint))
+            .find_map(|path| self.told.word(&format!("{path}.consent")))
     }
 
     /// Whether a step of this kind stands at a place.
     pub fn has(&self, place: &str, operations: &[Operation]) -> bool {
-        self.plan.steps.iter().any(|s| s.place.to_string() == place && operations.contains(&s.operation))
+        self.plan
+            .steps
+            .iter()
+            .any(|s| s.place.to_string() == place && operations.contains(&s.operation))
     }
 }
 
@@ -94,7 +119,9 @@ fn joints(place: &str) -> Vec<&str> {
 /// Where a place stands in a sheet.
 pub fn paths(told: &Sheet, place: &str) -> Vec<String> {
     let mut out = Vec::new();
-    if told.speaks_of(place) && place.contains('.') || matches!(place, "seat_tube" | "shell" | "crown" | "steerer" | "iscg") {
+    if told.speaks_of(place) && place.contains('.')
+        || matches!(place, "seat_tube" | "shell" | "crown" | "steerer" | "iscg")
+    {
         out.push(place.to_owned());
     }
     for index in 0..40 {
@@ -106,10 +133,15 @@ pub fn paths(told: &Sheet, place: &str) -> Vec<String> {
             out.push(path);
         }
     }
-    let (whole, part) = place.split_once(".underside").map_or((place, ""), |(whole, _)| (whole, ".underside"));
+    let (whole, part) = place
+        .split_once(".underside")
+        .map_or((place, ""), |(whole, _)| (whole, ".underside"));
     for index in 0..4 {
         let path = format!("brake[{index}]");
-        if told.word(&format!("{path}.end")).is_some_and(|end| whole == format!("brake.{end}")) {
+        if told
+            .word(&format!("{path}.end"))
+            .is_some_and(|end| whole == format!("brake.{end}"))
+        {
             out.push(format!("{path}{part}"));
         }
     }
@@ -124,7 +156,10 @@ pub fn listed(told: &Sheet, path: &str) -> String {
     match part {
         "axle" | "hanger" => word("end").map_or(part.to_owned(), |end| format!("{part}.{end}")),
         "pedal" => {
-            let says = |side: &str| name.split(|c: char| !c.is_alphanumeric()).any(|w| w == side);
+            let says = |side: &str| {
+                name.split(|c: char| !c.is_alphanumeric())
+                    .any(|w| w == side)
+            };
             match (says("left"), says("right")) {
                 (true, false) => "pedal.left".to_owned(),
                 (false, true) => "pedal.right".to_owned(),
@@ -132,7 +167,11 @@ pub fn listed(told: &Sheet, path: &str) -> String {
             }
         }
         _ => {
-            let plain: String = name.to_lowercase().chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
+            let plain: String = name
+                .to_lowercase()
+                .chars()
+                .map(|c| if c.is_alphanumeric() { c } else { '_' })
+                .collect();
             format!("boss.{plain}")
         }
     }
@@ -150,12 +189,23 @@ pub fn places(told: &Sheet) -> Vec<String> {
             ["seat_tube", "slot", ..] => "seat_tube.slot".to_owned(),
             ["brake", end, "underside", ..] => format!("brake.{end}.underside"),
             ["dropout", end, side, ..] => format!("dropout.{end}.{side}"),
-            [whole @ ("head_tube" | "axle" | "hanger" | "pedal" | "boss" | "brake"), part, ..] => format!("{whole}.{part}"),
-            [whole @ ("seat_tube" | "shell" | "crown" | "steerer" | "iscg"), ..] => (*whole).to_owned(),
+            [
+                whole @ ("head_tube" | "axle" | "hanger" | "pedal" | "boss" | "brake"),
+                part,
+                ..,
+            ] => format!("{whole}.{part}"),
+            [
+                whole @ ("seat_tube" | "shell" | "crown" | "steerer" | "iscg"),
+                ..,
+            ] => (*whole).to_owned(),
             [list, ..] if list.starts_with("thread[") => listed(told, list),
             [list, rest @ ..] if list.starts_with("brake[") => {
                 let end = told.word(&format!("{list}.end")).unwrap_or_default();
-                let under = if rest.first() == Some(&"underside") { ".underside" } else { "" };
+                let under = if rest.first() == Some(&"underside") {
+                    ".underside"
+                } else {
+                    ""
+                };
                 format!("brake.{end}{under}")
             }
             _ => continue,

@@ -64,7 +64,15 @@ impl Draw {
             truth.put("rule", Leaf::word(rule));
         }
         let may_fail = dice.chance(35);
-        Self { carbon: material == "carbon", dice, truth, may_fail, faults: false, limits: 0, notes: 0 }
+        Self {
+            carbon: material == "carbon",
+            dice,
+            truth,
+            may_fail,
+            faults: false,
+            limits: 0,
+            notes: 0,
+        }
     }
 
     /// A fault happens, in frames that may have one.
@@ -87,7 +95,12 @@ impl Draw {
     }
 
     pub fn coat(&mut self) -> Coat {
-        let word = self.dice.weighed(&[(34, "bare"), (20, "overspray"), (36, "painted"), (10, "powder_coated")]);
+        let word = self.dice.weighed(&[
+            (34, "bare"),
+            (20, "overspray"),
+            (36, "painted"),
+            (10, "powder_coated"),
+        ]);
         let thick = match word {
             "overspray" => self.between(0.004, 0.03),
             "painted" => self.between(0.03, 0.10),
@@ -101,20 +114,37 @@ impl Draw {
     pub fn common(&mut self, path: &str, coat: Coat) {
         self.word(path, "coating", coat.word);
         let joint = if self.carbon {
-            self.dice.weighed(&[(50, "carbon"), (35, "aluminium"), (8, "titanium"), (7, "steel")])
+            self.dice.weighed(&[
+                (50, "carbon"),
+                (35, "aluminium"),
+                (8, "titanium"),
+                (7, "steel"),
+            ])
         } else {
             let frame = self.truth.word("material").unwrap_or("steel").to_owned();
-            let same: &'static str = ["steel", "aluminium", "titanium", "stainless", "metal", "plastic"]
-                .into_iter()
-                .find(|m| *m == frame)
-                .unwrap_or("steel");
-            self.dice.weighed(&[(90, same), (4, "carbon"), (6, "aluminium")])
+            let same: &'static str = [
+                "steel",
+                "aluminium",
+                "titanium",
+                "stainless",
+                "metal",
+                "plastic",
+            ]
+            .into_iter()
+            .find(|m| *m == frame)
+            .unwrap_or("steel");
+            self.dice
+                .weighed(&[(90, same), (4, "carbon"), (6, "aluminium")])
         };
         if self.truth.word("material") != Some(joint) {
             self.word(path, "material", joint);
         }
         if self.carbon && self.chance(50) {
-            self.word(path, "consent", "the frame maker's letter of 3 May (invented)");
+            self.word(
+                path,
+                "consent",
+                "the frame maker's letter of 3 May (invented)",
+            );
         }
         if self.chance(25) {
             self.note(path);
@@ -128,20 +158,42 @@ impl Draw {
     }
 
     /// A maker's limit beside those that are there.
-    pub fn limit(&mut self, path: &str, what: &'static str, lower: Option<f64>, upper: Option<f64>) {
+    pub fn limit(
+        &mut self,
+        path: &str,
+        what: &'static str,
+        lower: Option<f64>,
+        upper: Option<f64>,
+    ) {
         self.limits += 1;
         let owner = format!("maker number {}, drawing (invented)", self.limits);
         let path = format!("{path}.limits");
         let mut all = self.truth.limits(&path).to_vec();
-        all.push(Limit { what, lower: lower.map(|l| l.max(0.0)), upper: upper.map(|u| u.max(0.0)), owner });
+        all.push(Limit {
+            what,
+            lower: lower.map(|l| l.max(0.0)),
+            upper: upper.map(|u| u.max(0.0)),
+            owner,
+        });
         self.truth.put(path, Leaf::Limits(all));
     }
 
     /// One of the usual places is drawn.
     fn places(&mut self) {
-        let many = self.dice.weighed(&[(40, 1), (35, 2), (15, 3), (5, 5), (5, 9)]);
+        let many = self
+            .dice
+            .weighed(&[(40, 1), (35, 2), (15, 3), (5, 5), (5, 9)]);
         for _ in 0..many {
-            match self.dice.weighed(&[(26, 0), (18, 1), (22, 2), (5, 3), (4, 4), (24, 5), (16, 6), (4, 7)]) {
+            match self.dice.weighed(&[
+                (26, 0),
+                (18, 1),
+                (22, 2),
+                (5, 3),
+                (4, 4),
+                (24, 5),
+                (16, 6),
+                (4, 7),
+            ]) {
                 0 if self.truth.speaks_of("shell") => {}
                 0 => self.shell(),
                 1 => self.seat_tube(),
@@ -173,10 +225,20 @@ impl Frame {
             let note = "a note of the whole frame (invented)";
             draw.truth.put("note", Leaf::word(note));
         }
-        let Draw { mut dice, truth, faults, .. } = draw;
+        let Draw {
+            mut dice,
+            truth,
+            faults,
+            ..
+        } = draw;
         let mut told = tell(&truth, &mut dice);
         let lies = dice.chance(15) && crate::lies::lie(&truth, &mut told, &mut dice);
-        Self { truth, told, lies, faults }
+        Self {
+            truth,
+            told,
+            lies,
+            faults,
+        }
     }
 }
 
@@ -188,7 +250,11 @@ pub fn read(said: &Said, u: f64, dice: &mut Dice) -> Said {
     if said.mm > 0.2 {
         mm = mm.max(0.1);
     }
-    Said { at: said.at.clone(), mm, u: crate::leaf::rounded(u) }
+    Said {
+        at: said.at.clone(),
+        mm,
+        u: crate::leaf::rounded(u),
+    }
 }
 
 /// What is said: a part of the truth, as instruments read it.
@@ -198,7 +264,9 @@ fn tell(truth: &Sheet, dice: &mut Dice) -> Sheet {
     let mut told = Sheet::default();
     for (path, leaf) in &truth.0 {
         let needed = matches!(path.as_str(), "format" | "frame" | "invented")
-            || ["].place", "].end", "].name", ".system"].iter().any(|end| path.ends_with(end));
+            || ["].place", "].end", "].name", ".system"]
+                .iter()
+                .any(|end| path.ends_with(end));
         if !needed && !dice.chance(talk) {
             continue;
         }
@@ -232,7 +300,11 @@ pub fn as_read(path: &str, leaf: &Leaf, quality: f64, dice: &mut Dice) -> Leaf {
     }
     if let Leaf::Many(many) = &mut leaf {
         // Not everybody reads at every place.
-        let enough = if matches!(field, "probes" | "points") { 5 } else { 1 };
+        let enough = if matches!(field, "probes" | "points") {
+            5
+        } else {
+            1
+        };
         while many.len() > enough && dice.chance(6) {
             let lost = dice.below(many.len());
             many.remove(lost);
@@ -271,5 +343,9 @@ fn complete(truth: &Sheet, told: &mut Sheet, quality: f64, dice: &mut Dice) {
 
 /// Exact readings at places.
 pub fn exact(at: impl Into<String>, mm: f64) -> Said {
-    Said { at: at.into(), mm: crate::leaf::rounded(mm), u: 0.0 }
+    Said {
+        at: at.into(),
+        mm: crate::leaf::rounded(mm),
+        u: 0.0,
+    }
 }

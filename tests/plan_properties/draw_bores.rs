@@ -6,13 +6,25 @@ use crate::rows::ROWS;
 
 /// Readings of a bore at depths and directions: oval and tapering by a little.
 pub fn bore(draw: &mut Draw, size: f64, depths: &[f64]) -> Vec<Said> {
-    let oval = if draw.chance(70) { draw.between(0.0, 0.006) } else { draw.between(0.0, 0.05) };
-    let taper = if draw.chance(70) { draw.between(0.0, 0.004) } else { draw.between(0.0, 0.08) };
+    let oval = if draw.chance(70) {
+        draw.between(0.0, 0.006)
+    } else {
+        draw.between(0.0, 0.05)
+    };
+    let taper = if draw.chance(70) {
+        draw.between(0.0, 0.004)
+    } else {
+        draw.between(0.0, 0.08)
+    };
     let mut out = Vec::new();
     for (index, depth) in depths.iter().enumerate() {
         for angle in [0, 90] {
             let wider = if angle == 90 { oval } else { 0.0 } + taper * index as f64;
-            let at = if depths.len() > 1 { format!("{depth} mm deep, {angle} deg") } else { format!("{angle} deg") };
+            let at = if depths.len() > 1 {
+                format!("{depth} mm deep, {angle} deg")
+            } else {
+                format!("{angle} deg")
+            };
             out.push(exact(at, size + wider));
         }
     }
@@ -41,7 +53,11 @@ impl Draw {
         self.put(path, "bore", Leaf::Many(readings));
         let wall = self.between(0.6, 1.4);
         let outside = post + 2.0 * wall;
-        self.put(path, "outside", Leaf::Many(vec![exact("", outside), exact("", outside + 0.01)]));
+        self.put(
+            path,
+            "outside",
+            Leaf::Many(vec![exact("", outside), exact("", outside + 0.01)]),
+        );
         let clear = self.between(110.0, 300.0).round();
         self.put(path, "clear_depth", Leaf::Size(clear));
         if self.chance(50) {
@@ -51,7 +67,11 @@ impl Draw {
         let insertion = self.between(70.0, 105.0).round();
         if self.chance(60) {
             self.word(path, "post.name", "seatpost");
-            let off = if self.fault(15) { self.between(0.2, 0.6) } else { self.between(0.02, 0.08) };
+            let off = if self.fault(15) {
+                self.between(0.2, 0.6)
+            } else {
+                self.between(0.02, 0.08)
+            };
             let outside = post - off;
             self.put(path, "post.outside", Leaf::Many(vec![exact("", outside)]));
             self.put(path, "post.insertion", Leaf::Size(insertion));
@@ -60,7 +80,11 @@ impl Draw {
         }
         self.tube_limits(path, post, wall, clear);
         if self.chance(15) {
-            let after = if self.fault(20) { post + self.between(0.15, 0.4) } else { post + self.between(-0.08, 0.05) };
+            let after = if self.fault(20) {
+                post + self.between(0.15, 0.4)
+            } else {
+                post + self.between(-0.08, 0.05)
+            };
             self.bore_passes(path, after.max(metal - 0.02), coat, &[10.0, 60.0, 150.0]);
         }
         if self.chance(15) {
@@ -141,16 +165,32 @@ impl Draw {
         let readings = bore(self, metal - 2.0 * coat.thick.min(0.06), &[5.0]);
         self.put(path, "bore", Leaf::Many(readings));
         let wall = self.between(0.8, 3.0);
-        self.put(path, "outside", Leaf::Many(vec![exact("", high + 2.0 * wall)]));
+        self.put(
+            path,
+            "outside",
+            Leaf::Many(vec![exact("", high + 2.0 * wall)]),
+        );
         let insertion = self.between(7.0, 14.0);
-        let depth = if self.chance(15) { insertion - self.between(0.2, 2.0) } else { insertion + self.between(0.3, 5.0) };
+        let depth = if self.chance(15) {
+            insertion - self.between(0.2, 2.0)
+        } else {
+            insertion + self.between(0.3, 5.0)
+        };
         self.put(path, "bore_depth", Leaf::One(exact("", depth)));
         if self.chance(80) {
             self.word(path, "part.name", "headset cup");
             let tight = self.between(0.02, 0.2);
-            let outside = if integrated { low - tight.min(0.15) } else { low.midpoint(high) + tight };
+            let outside = if integrated {
+                low - tight.min(0.15)
+            } else {
+                low.midpoint(high) + tight
+            };
             self.put(path, "part.outside", Leaf::Many(vec![exact("", outside)]));
-            self.put(path, "part.insertion", Leaf::Size(crate::leaf::rounded(insertion)));
+            self.put(
+                path,
+                "part.insertion",
+                Leaf::Size(crate::leaf::rounded(insertion)),
+            );
             let fitted = self.dice.weighed(&[(80, "no"), (5, "yes"), (0, "stuck")]);
             let fitted = if self.fault(30) { "stuck" } else { fitted };
             self.word(path, "part.fitted", fitted);
@@ -169,7 +209,11 @@ impl Draw {
             self.face(&format!("{path}.face"), coat, inner, inner + wall.max(1.5));
         }
         if self.chance(12) {
-            let after = if self.fault(20) { high + self.between(0.05, 0.2) } else { self.between(low - 0.05, high) };
+            let after = if self.fault(20) {
+                high + self.between(0.05, 0.2)
+            } else {
+                self.between(low - 0.05, high)
+            };
             self.bore_passes(path, after.max(metal - 0.02), coat, &[5.0]);
         }
     }
@@ -192,7 +236,12 @@ impl Draw {
         }
         if self.chance(15) {
             let off = self.between(-3.0, 0.5);
-            self.limit(path, "bore_depth", Some(depth + off), Some(depth + off + 3.5));
+            self.limit(
+                path,
+                "bore_depth",
+                Some(depth + off),
+                Some(depth + off + 3.5),
+            );
         }
         if self.chance(8) {
             self.limit(path, "parallelism", None, Some(0.1));
@@ -207,9 +256,17 @@ impl Draw {
         let coat = self.coat();
         self.common("crown", coat);
         self.word("crown", "believed", code);
-        let metal = if self.fault(20) { seat - self.between(0.1, 0.3) } else { seat + self.between(-0.02, 0.06) };
+        let metal = if self.fault(20) {
+            seat - self.between(0.1, 0.3)
+        } else {
+            seat + self.between(-0.02, 0.06)
+        };
         let on = metal + 2.0 * coat.thick;
-        self.put("crown", "seat", Leaf::Many(vec![exact("0 deg", on), exact("90 deg", on + 0.01)]));
+        self.put(
+            "crown",
+            "seat",
+            Leaf::Many(vec![exact("0 deg", on), exact("90 deg", on + 0.01)]),
+        );
         let race = seat - self.between(0.02, 0.15);
         self.put("crown", "race", Leaf::Many(vec![exact("", race)]));
         if self.chance(15) {
@@ -219,7 +276,11 @@ impl Draw {
             self.limit("crown", "interference", Some(0.02), Some(0.2));
         }
         if self.chance(10) && coat.covers() {
-            self.put("crown", "after", Leaf::Many(vec![exact("0 deg", metal), exact("90 deg", metal + 0.005)]));
+            self.put(
+                "crown",
+                "after",
+                Leaf::Many(vec![exact("0 deg", metal), exact("90 deg", metal + 0.005)]),
+            );
         }
     }
 
@@ -236,10 +297,17 @@ impl Draw {
         if let Some(pitch) = &pitch {
             self.word("steerer", "pitch", pitch);
         }
-        let stack: Vec<f64> = [12.0, 140.0, 15.0, 20.0, 40.0].iter().map(|s| s + self.dice.between(-3.0, 3.0)).collect();
+        let stack: Vec<f64> = [12.0, 140.0, 15.0, 20.0, 40.0]
+            .iter()
+            .map(|s| s + self.dice.between(-3.0, 3.0))
+            .collect();
         let length = stack.iter().sum::<f64>() + self.between(-8.0, 6.0);
         self.put("steerer", "length", Leaf::One(exact("", length)));
-        self.put("steerer", "stack", Leaf::Many(stack.into_iter().map(|s| exact("", s)).collect()));
+        self.put(
+            "steerer",
+            "stack",
+            Leaf::Many(stack.into_iter().map(|s| exact("", s)).collect()),
+        );
         if self.chance(15) {
             let least = length + self.between(-40.0, 10.0);
             self.limit("steerer", "length", Some(least), None);

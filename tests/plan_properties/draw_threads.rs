@@ -33,17 +33,26 @@ const LIST: [ThreadedPart; 11] = [
 
 impl Draw {
     pub fn thread(&mut self) {
-        let listed = (0..30).take_while(|i| self.truth.speaks_of(&format!("thread[{i}]"))).count();
+        let listed = (0..30)
+            .take_while(|i| self.truth.speaks_of(&format!("thread[{i}]")))
+            .count();
         if self.chance(50) {
             let (path, part) = *self.dice.of(&TABLE);
             let path = if part == ThreadedPart::BottleBoss {
-                format!("boss.{}", self.dice.of(&["down_tube_1", "down_tube_2", "rack_left"]))
+                format!(
+                    "boss.{}",
+                    self.dice.of(&["down_tube_1", "down_tube_2", "rack_left"])
+                )
             } else {
                 path.to_owned()
             };
             // The same place is drawn anew, never said twice, unless somebody is mistaken.
             self.truth.0.retain(|key, _| !key.starts_with(&path));
-            let part = if path == "boss.rack_left" { ThreadedPart::RackBoss } else { part };
+            let part = if path == "boss.rack_left" {
+                ThreadedPart::RackBoss
+            } else {
+                part
+            };
             if path.starts_with("boss.") && self.chance(80) {
                 let place = part.to_string();
                 self.word(&path, "place", &place);
@@ -58,7 +67,11 @@ impl Draw {
             let mut left = matches!(part, ThreadedPart::HangerBolt | ThreadedPart::Lockring);
             match part {
                 ThreadedPart::Axle | ThreadedPart::Hanger => {
-                    let end = if part == ThreadedPart::Axle && self.chance(50) { "front" } else { "rear" };
+                    let end = if part == ThreadedPart::Axle && self.chance(50) {
+                        "front"
+                    } else {
+                        "rear"
+                    };
                     // A place that is there already is not listed again.
                     let again = self.truth.speaks_of(&format!("{place}.{end}"))
                         || (0..listed).any(|i| {
@@ -73,8 +86,15 @@ impl Draw {
                 }
                 ThreadedPart::Pedal => {
                     left = self.chance(50);
-                    let name = format!("{} crank, pedal {listed}", if left { "left" } else { "right" });
-                    let name = if self.chance(70) { name } else { format!("crank {listed}") };
+                    let name = format!(
+                        "{} crank, pedal {listed}",
+                        if left { "left" } else { "right" }
+                    );
+                    let name = if self.chance(70) {
+                        name
+                    } else {
+                        format!("crank {listed}")
+                    };
                     self.word(&path, "name", &name);
                 }
                 _ => self.word(&path, "name", &format!("{place} {listed}")),
@@ -102,18 +122,28 @@ impl Draw {
         }
         self.word(path, "pitch", &size.pitch().to_string());
         self.word(path, "hand", if left { "left" } else { "right" });
-        let rough = framegauge::settled_mm(size.major()) - 1.08 * framegauge::settled_mm(size.pitch().length());
+        let rough = framegauge::settled_mm(size.major())
+            - 1.08 * framegauge::settled_mm(size.pitch().length());
         let (low, high) = hole.unwrap_or((rough + 0.02, rough + 0.15));
         let torn = self.fault(18);
         let uncut = !torn && self.chance(25);
-        let clean = if torn { high + self.between(0.1, 0.4) } else { self.between(low + 0.002, high - 0.002) };
+        let clean = if torn {
+            high + self.between(0.1, 0.4)
+        } else {
+            self.between(low + 0.002, high - 0.002)
+        };
         if uncut {
             let hole = if self.fault(20) {
                 high + self.between(0.05, 0.3)
             } else {
-                self.dice.weighed(&[(5, clean), (4, low - 0.15), (1, low - 0.02)])
+                self.dice
+                    .weighed(&[(5, clean), (4, low - 0.15), (1, low - 0.02)])
             };
-            self.put(path, "minor", Leaf::Many(vec![exact("0 deg", hole), exact("90 deg", hole + 0.003)]));
+            self.put(
+                path,
+                "minor",
+                Leaf::Many(vec![exact("0 deg", hole), exact("90 deg", hole + 0.003)]),
+            );
             self.word(path, "state", "uncut");
         } else {
             let on = clean - 2.0 * coat.thick.min(0.05);
@@ -137,7 +167,10 @@ impl Draw {
     pub fn brake(&mut self) {
         let end = *self.dice.of(&["front", "rear"]);
         let path = if self.chance(50) {
-            if self.truth.speaks_of("brake[0]") || self.truth.speaks_of("brake.front") || self.truth.speaks_of("brake.rear") {
+            if self.truth.speaks_of("brake[0]")
+                || self.truth.speaks_of("brake.front")
+                || self.truth.speaks_of("brake.rear")
+            {
                 return;
             }
             self.word("brake[0]", "end", end);
@@ -158,17 +191,29 @@ impl Draw {
             "pm" => &[0.0, 74.0],
             _ => &[0.0, 17.0, 34.0],
         };
-        let across = if self.chance(75) { self.between(-0.002, 0.002) } else { self.between(-0.03, 0.03) };
+        let across = if self.chance(75) {
+            self.between(-0.002, 0.002)
+        } else {
+            self.between(-0.03, 0.03)
+        };
         let along = self.between(-0.001, 0.001);
         let mut points: Vec<Said> = Vec::new();
         for x in lengths {
             for y in [-6.0, 6.0] {
                 let rough = self.between(-0.005, 0.005);
-                points.push(exact(format!("{x} mm along, {y} mm across"), coat.thick + along * x + across * y + rough));
+                points.push(exact(
+                    format!("{x} mm along, {y} mm across"),
+                    coat.thick + along * x + across * y + rough,
+                ));
             }
         }
         let lowest = points.iter().fold(9.0_f64, |low, p| low.min(p.mm));
-        let cut = |level: f64| -> Vec<Said> { points.iter().map(|p| exact(p.at.clone(), p.mm.min(level))).collect() };
+        let cut = |level: f64| -> Vec<Said> {
+            points
+                .iter()
+                .map(|p| exact(p.at.clone(), p.mm.min(level)))
+                .collect()
+        };
         self.put(path, "points", Leaf::Many(points.clone()));
         let clearance = rounded(self.between(0.15, 0.3));
         self.put(path, "pad_clearance", Leaf::Size(clearance));
@@ -178,12 +223,14 @@ impl Draw {
             self.put(path, "thickness", Leaf::One(exact("", thick)));
             self.put(path, "bolt", Leaf::Size((thick + 13.0).round()));
             if self.chance(50) {
-                let least = thick - self.dice.weighed(&[(6, 0.8), (3, 0.3), (1, 0.0)]) + self.between(-0.05, 0.05);
+                let least = thick - self.dice.weighed(&[(6, 0.8), (3, 0.3), (1, 0.0)])
+                    + self.between(-0.05, 0.05);
                 self.limit(path, "thickness", Some(rounded(least)), None);
             }
         }
         if self.chance(60) {
-            let most = self.dice.weighed(&[(6, 0.6), (3, 0.2), (1, 0.03)]) * self.dice.between(0.7, 1.3);
+            let most =
+                self.dice.weighed(&[(6, 0.6), (3, 0.2), (1, 0.03)]) * self.dice.between(0.7, 1.3);
             self.limit(path, "depth", None, Some(rounded(most)));
         }
         if self.chance(8) {

@@ -124,13 +124,18 @@ impl Sheet {
     }
     /// The fields under a path, itself among them.
     pub fn under<'a>(&'a self, path: &'a str) -> impl Iterator<Item = (&'a String, &'a Leaf)> {
-        self.0.range(path.to_owned()..).take_while(move |(key, _)| key.starts_with(path)).filter(move |(key, _)| {
-            matches!(key.as_bytes().get(path.len()), None | Some(b'.' | b'['))
-        })
+        self.0
+            .range(path.to_owned()..)
+            .take_while(move |(key, _)| key.starts_with(path))
+            .filter(move |(key, _)| {
+                matches!(key.as_bytes().get(path.len()), None | Some(b'.' | b'['))
+            })
     }
     /// How many passes are told under a path.
     pub fn passes(&self, path: &str) -> usize {
-        (0..9).take_while(|i| self.speaks_of(&format!("{path}.passes[{i}]"))).count()
+        (0..9)
+            .take_while(|i| self.speaks_of(&format!("{path}.passes[{i}]")))
+            .count()
     }
 
     /// The sheet as it is handed to the reader.
@@ -144,19 +149,27 @@ impl Sheet {
 
     /// The sheet as a person would write it, for a report.
     pub fn toml(&self) -> String {
-        toml::to_string(&self.value(Unit::Millimetres)).unwrap_or_else(|error| format!("{error}: {self:?}"))
+        toml::to_string(&self.value(Unit::Millimetres))
+            .unwrap_or_else(|error| format!("{error}: {self:?}"))
     }
 
     /// Every sheet with one thing less.
     pub fn smaller(&self) -> Vec<Self> {
         let mut out = Vec::new();
         // Whole branches first: they shrink fastest.
-        let mut branches: Vec<&str> = self.0.keys().filter_map(|k| k.rsplit_once('.').map(|(b, _)| b)).collect();
+        let mut branches: Vec<&str> = self
+            .0
+            .keys()
+            .filter_map(|k| k.rsplit_once('.').map(|(b, _)| b))
+            .collect();
         branches.sort_by_key(|b| b.len());
         branches.dedup();
         for branch in branches {
             let mut less = self.clone();
-            less.0.retain(|key, _| !(key.starts_with(branch) && matches!(key.as_bytes().get(branch.len()), None | Some(b'.' | b'['))));
+            less.0.retain(|key, _| {
+                !(key.starts_with(branch)
+                    && matches!(key.as_bytes().get(branch.len()), None | Some(b'.' | b'[')))
+            });
             out.push(less);
         }
         for (path, leaf) in &self.0 {
@@ -190,8 +203,14 @@ fn write(leaf: &Leaf, unit: Unit) -> Value {
         Leaf::Text(text) => Value::from(text.as_str()),
         Leaf::Size(mm) => Value::from(unit.write(*mm)),
         Leaf::One(said) => Value::from(line(said, unit)),
-        Leaf::Many(many) => many.iter().map(|said| Value::from(line(said, unit))).collect(),
-        Leaf::Limits(limits) => limits.iter().map(|limit| self::limit(limit, unit)).collect(),
+        Leaf::Many(many) => many
+            .iter()
+            .map(|said| Value::from(line(said, unit)))
+            .collect(),
+        Leaf::Limits(limits) => limits
+            .iter()
+            .map(|limit| self::limit(limit, unit))
+            .collect(),
         Leaf::YesNo(yes) => Value::from(*yes),
         Leaf::Whole(number) => Value::from(*number),
         Leaf::Empty => Value::Object(Map::new()),
@@ -230,7 +249,11 @@ pub fn at<'a>(whole: &'a mut Value, path: &str) -> &'a mut Value {
         if !here.is_object() {
             *here = Value::Object(Map::new());
         }
-        here = here.as_object_mut().unwrap().entry(name).or_insert(Value::Null);
+        here = here
+            .as_object_mut()
+            .unwrap()
+            .entry(name)
+            .or_insert(Value::Null);
         if let Some(index) = index {
             if !here.is_array() {
                 *here = Value::Array(Vec::new());

@@ -23,7 +23,8 @@ pub fn lie(truth: &Sheet, told: &mut Sheet, dice: &mut Dice) -> bool {
 }
 
 fn hands_swapped(told: &mut Sheet) -> bool {
-    let [drive, other] = ["shell.drive.hand", "shell.non_drive.hand"].map(|p| told.word(p).map(str::to_owned));
+    let [drive, other] =
+        ["shell.drive.hand", "shell.non_drive.hand"].map(|p| told.word(p).map(str::to_owned));
     match (drive, other) {
         (Some(drive), Some(other)) if drive != other => {
             told.put("shell.drive.hand", Leaf::word(other));
@@ -35,19 +36,38 @@ fn hands_swapped(told: &mut Sheet) -> bool {
 }
 
 fn go_failed_on_sound(told: &mut Sheet) -> bool {
-    let sound = told.0.iter().find(|(path, leaf)| path.ends_with(".state") && **leaf == Leaf::word("sound"));
-    let Some(path) = sound.map(|(path, _)| path.replace(".state", ".go")) else { return false };
+    let sound = told
+        .0
+        .iter()
+        .find(|(path, leaf)| path.ends_with(".state") && **leaf == Leaf::word("sound"));
+    let Some(path) = sound.map(|(path, _)| path.replace(".state", ".go")) else {
+        return false;
+    };
     told.put(path, Leaf::word("failed"));
     true
 }
 
 /// The same axle or hanger again, of another size.
 fn twice(truth: &Sheet, told: &mut Sheet) -> bool {
-    let next = (0..30).take_while(|i| truth.speaks_of(&format!("thread[{i}]"))).count();
-    for (place, end, mate) in [("axle", "rear", "M12x1.75"), ("axle", "front", "M15x1.5"), ("hanger", "rear", "M9x1")] {
-        if told.speaks_of(&format!("{place}.{end}")) && told.word(&format!("{place}.{end}.mate")) != Some(mate) {
+    let next = (0..30)
+        .take_while(|i| truth.speaks_of(&format!("thread[{i}]")))
+        .count();
+    for (place, end, mate) in [
+        ("axle", "rear", "M12x1.75"),
+        ("axle", "front", "M15x1.5"),
+        ("hanger", "rear", "M9x1"),
+    ] {
+        if told.speaks_of(&format!("{place}.{end}"))
+            && told.word(&format!("{place}.{end}.mate")) != Some(mate)
+        {
             let path = format!("thread[{next}]");
-            for (field, word) in [("place", place), ("end", end), ("mate", mate), ("state", "fouled"), ("material", "steel")] {
+            for (field, word) in [
+                ("place", place),
+                ("end", end),
+                ("mate", mate),
+                ("state", "fouled"),
+                ("material", "steel"),
+            ] {
                 told.put(format!("{path}.{field}"), Leaf::word(word));
             }
             return true;
@@ -70,18 +90,32 @@ fn believed_another(told: &mut Sheet, dice: &mut Dice) -> bool {
 }
 
 fn another_hand(told: &mut Sheet, dice: &mut Dice) -> bool {
-    let hands: Vec<String> = told.0.keys().filter(|k| k.ends_with(".hand")).cloned().collect();
+    let hands: Vec<String> = told
+        .0
+        .keys()
+        .filter(|k| k.ends_with(".hand"))
+        .cloned()
+        .collect();
     if hands.is_empty() {
         return false;
     }
     let path = dice.of(&hands).clone();
-    let other = if told.word(&path) == Some("left") { "right" } else { "left" };
+    let other = if told.word(&path) == Some("left") {
+        "right"
+    } else {
+        "left"
+    };
     told.put(path, Leaf::word(other));
     true
 }
 
 fn another_pitch(told: &mut Sheet, dice: &mut Dice) -> bool {
-    let pitches: Vec<String> = told.0.keys().filter(|k| k.ends_with(".pitch")).cloned().collect();
+    let pitches: Vec<String> = told
+        .0
+        .keys()
+        .filter(|k| k.ends_with(".pitch"))
+        .cloned()
+        .collect();
     if pitches.is_empty() {
         return false;
     }

@@ -34,17 +34,46 @@ use survey::{SURVEY, holds};
 /// Generated sheets are such as a person would hand in: nearly all are read.
 #[test]
 fn sheets_are_read() {
-    let refused: Vec<String> = SURVEY.refused.iter().map(|(what, (count, words))| format!("{count} x {what}\n{words}")).collect();
-    assert!(SURVEY.read >= SURVEY.sheets / 100 * 97, "{} of {}\n{}", SURVEY.read, SURVEY.sheets, refused.join("\n"));
+    let refused: Vec<String> = SURVEY
+        .refused
+        .iter()
+        .map(|(what, (count, words))| format!("{count} x {what}\n{words}"))
+        .collect();
+    assert!(
+        SURVEY.read >= SURVEY.sheets / 100 * 97,
+        "{} of {}\n{}",
+        SURVEY.read,
+        SURVEY.sheets,
+        refused.join("\n")
+    );
 }
 
 /// Many plans do plan work, or the properties would hold by emptiness. Of a hundred sheets that were read.
 #[test]
 fn plans_do_plan_cuts() {
-    let said = format!("{:#?}\n{:#?}\n{:#?}", SURVEY.operations, SURVEY.states, SURVEY.questions);
-    for (operation, least) in [("ream", 4), ("chase", 6), ("tap", 1), ("face", 5), ("clean", 3), ("refer", 3)] {
-        let share = SURVEY.operations.get(operation).copied().unwrap_or_default() * 100 / SURVEY.read.max(1);
-        assert!(share >= least, "{operation} in {share} of a hundred plans\n{said}");
+    let said = format!(
+        "{:#?}\n{:#?}\n{:#?}",
+        SURVEY.operations, SURVEY.states, SURVEY.questions
+    );
+    for (operation, least) in [
+        ("ream", 4),
+        ("chase", 6),
+        ("tap", 1),
+        ("face", 5),
+        ("clean", 3),
+        ("refer", 3),
+    ] {
+        let share = SURVEY
+            .operations
+            .get(operation)
+            .copied()
+            .unwrap_or_default()
+            * 100
+            / SURVEY.read.max(1);
+        assert!(
+            share >= least,
+            "{operation} in {share} of a hundred plans\n{said}"
+        );
     }
 }
 

@@ -3,10 +3,10 @@
 use std::collections::BTreeSet;
 use std::sync::{LazyLock, Mutex};
 
+use framegauge::ErrorKind;
 use framegauge::plan::{FrameSheet, Plan, State, prepare_with};
 use framegauge::read::Tree;
 use framegauge::standard::{ShopRows, Tables};
-use framegauge::ErrorKind;
 use serde::Deserialize;
 use serde_json::Value;
 
@@ -29,9 +29,15 @@ fn harmless(path: &str, leaf: &Leaf, told: &Sheet) -> bool {
     match (field, leaf) {
         ("believed" | "pitch" | "hand" | "note" | "consent" | "mate", Leaf::Text(_)) => true,
         ("state", Leaf::Text(word)) => word == "sound",
-        ("go", Leaf::Text(word)) => word == "passed" && told.word(&format!("{place}.state")) == Some("sound"),
+        ("go", Leaf::Text(word)) => {
+            word == "passed" && told.word(&format!("{place}.state")) == Some("sound")
+        }
         ("not_go", Leaf::Text(word)) => word == "passed",
-        ("clear_depth" | "inner_radius" | "outer_radius" | "probe_radius" | "pad_length" | "bolt", _) => true,
+        (
+            "clear_depth" | "inner_radius" | "outer_radius" | "probe_radius" | "pad_length"
+            | "bolt",
+            _,
+        ) => true,
         _ => false,
     }
 }
@@ -47,7 +53,9 @@ fn richer(case: &Case) -> Vec<(String, Sheet)> {
         let place = path.rsplit_once('.').map_or("", |(place, _)| place);
         let field = path.rsplit('.').next().unwrap_or_default();
         match case.told.get(path) {
-            None if harmless(path, leaf, &case.told) && (place.is_empty() || case.told.speaks_of(place)) => {
+            None if harmless(path, leaf, &case.told)
+                && (place.is_empty() || case.told.speaks_of(place)) =>
+            {
                 let mut told = case.told.clone();
                 told.put(path, as_read(path, leaf, 0.02, &mut dice));
                 out.push((path.clone(), told));
@@ -75,17 +83,32 @@ pub fn telling(case: &Case) -> Vec<Failure> {
     }
     for (what, told) in richer(case) {
         let Some(plan) = planned(&told, Unit::Millimetres) else {
-            fails(&mut out, format!("not read with {}", kind(&what)), told.toml());
+            fails(
+                &mut out,
+                format!("not read with {}", kind(&what)),
+                told.toml(),
+            );
             continue;
         };
         for report in &case.plan.places {
-            let Some(after) = plan.place(&report.place) else { continue };
+            let Some(after) = plan.place(&report.place) else {
+                continue;
+            };
             if report.state.is_clear() && matches!(after.state, State::Open | State::Out) {
                 let place = report.place.to_string();
                 fails(
                     &mut out,
-                    format!("{} becomes {} by telling {}", report.state, after.state, kind(&what)),
-                    format!("{place}: told besides {what}: {:?}\n{}", told.get(what.trim_start_matches("one more ")), asked(&plan, &place)),
+                    format!(
+                        "{} becomes {} by telling {}",
+                        report.state,
+                        after.state,
+                        kind(&what)
+                    ),
+                    format!(
+                        "{place}: told besides {what}: {:?}\n{}",
+                        told.get(what.trim_start_matches("one more ")),
+                        asked(&plan, &place)
+                    ),
                 );
             }
         }
@@ -94,9 +117,18 @@ pub fn telling(case: &Case) -> Vec<Failure> {
 }
 
 fn asked(plan: &Plan, place: &str) -> String {
-    let mut words: Vec<String> =
-        plan.questions.iter().filter(|q| q.place.to_string() == place).map(|q| format!("{}: {} ({})", q.answer, q.words, q.why)).collect();
-    words.extend(plan.places.iter().filter(|p| p.place.to_string() == place).flat_map(|p| p.contradictions.clone()));
+    let mut words: Vec<String> = plan
+        .questions
+        .iter()
+        .filter(|q| q.place.to_string() == place)
+        .map(|q| format!("{}: {} ({})", q.answer, q.words, q.why))
+        .collect();
+    words.extend(
+        plan.places
+            .iter()
+            .filter(|p| p.place.to_string() == place)
+            .flat_map(|p| p.contradictions.clone()),
+    );
     words.join("\n")
 }
 
@@ -134,12 +166,18 @@ pub fn shop_row(case: &Case) -> Vec<Failure> {
     let plan = prepare_with(&sheet, tables);
     for report in case.plan.places.iter().filter(|r| r.state != State::Open) {
         let steps = |plan: &Plan| -> Vec<String> {
-            plan.steps_at(&report.place).map(|s| format!("{} {:?} {:?}", s.operation, s.off, s.stops)).collect()
+            plan.steps_at(&report.place)
+                .map(|s| format!("{} {:?} {:?}", s.operation, s.off, s.stops))
+                .collect()
         };
         let after = plan.place(&report.place).map(|r| r.state);
         if after != Some(report.state) || steps(&plan) != steps(&case.plan) {
             let place = report.place.to_string();
-            fails(&mut out, format!("a shop's row changes {}", kind(&place)), format!("{place}: {} then {after:?}", report.state));
+            fails(
+                &mut out,
+                format!("a shop's row changes {}", kind(&place)),
+                format!("{place}: {} then {after:?}", report.state),
+            );
         }
     }
     out
@@ -161,13 +199,29 @@ pub fn answer_fields(case: &Case) -> Vec<Failure> {
         told.0.remove(path);
         let mut value = told.value(Unit::Millimetres);
         *at(&mut value, path) = Value::Null;
-        let errors = FrameSheet::from_tree(&Tree::deserialize(&value).unwrap(), Tables::ours()).err().unwrap_or_default();
-        match errors.iter().find(|e| e.kind() == ErrorKind::UnknownField || e.problem().contains("stands here") && !e.field().starts_with(path.as_str())) {
-            Some(error) => fails(&mut out, format!("no such field: {}", kind(&plain)), format!("{path}: {error}")),
+        let errors = FrameSheet::from_tree(&Tree::deserialize(&value).unwrap(), Tables::ours())
+            .err()
+            .unwrap_or_default();
+        match errors.iter().find(|e| {
+            e.kind() == ErrorKind::UnknownField
+                || e.problem().contains("stands here") && !e.field().starts_with(path.as_str())
+        }) {
+            Some(error) => fails(
+                &mut out,
+                format!("no such field: {}", kind(&plain)),
+                format!("{path}: {error}"),
+            ),
             None => drop(KNOWN.lock().unwrap().insert(plain)),
         }
-        if question.measure.trim().is_empty() || question.why.trim().is_empty() || question.instrument.trim().is_empty() {
-            fails(&mut out, format!("a question without words at {}", kind(path)), &question.words);
+        if question.measure.trim().is_empty()
+            || question.why.trim().is_empty()
+            || question.instrument.trim().is_empty()
+        {
+            fails(
+                &mut out,
+                format!("a question without words at {}", kind(path)),
+                &question.words,
+            );
         }
     }
     out
@@ -182,12 +236,18 @@ pub fn answers(case: &Case) -> Vec<Failure> {
     let mut dice = dice(case);
     for question in &case.plan.questions {
         let path = &question.answer;
-        let Some(truth) = case.truth.get(path) else { continue };
+        let Some(truth) = case.truth.get(path) else {
+            continue;
+        };
         if let (Some(Leaf::Text(told)), Leaf::Text(so)) = (case.told.get(path), truth)
             && told == so
         {
             let words = format!("{}: {} ({})", path, question.words, question.why);
-            fails(&mut out, format!("asks for what was told: {}", kind(path)), words);
+            fails(
+                &mut out,
+                format!("asks for what was told: {}", kind(path)),
+                words,
+            );
             continue;
         }
         if case.told.get(path).is_some() {
@@ -197,14 +257,27 @@ pub fn answers(case: &Case) -> Vec<Failure> {
         let mut told = case.told.clone();
         told.put(path, as_read(path, truth, 0.004, &mut dice));
         let Some(plan) = planned(&told, Unit::Millimetres) else {
-            fails(&mut out, format!("an answer is not read: {}", kind(path)), path);
+            fails(
+                &mut out,
+                format!("an answer is not read: {}", kind(path)),
+                path,
+            );
             continue;
         };
-        if let Some(again) = plan.questions.iter().find(|q| q.answer == *path && q.measure == question.measure) {
+        if let Some(again) = plan
+            .questions
+            .iter()
+            .find(|q| q.answer == *path && q.measure == question.measure)
+        {
             fails(
                 &mut out,
                 format!("answered and asked again: {}", kind(path)),
-                format!("{path} = {:?}: {} ({})", told.get(path), again.words, again.why),
+                format!(
+                    "{path} = {:?}: {} ({})",
+                    told.get(path),
+                    again.words,
+                    again.why
+                ),
             );
         }
     }

@@ -4,7 +4,8 @@ use std::sync::LazyLock;
 
 use framegauge::fit::MaterialKind;
 use framegauge::standard::{
-    BoreWindow, CrownSeat, HeadSeat, Hold, LocatedBy, Row, SeatKind, Seatpost, Shell, ShellWindow, Steerer, ThreadUse, ThreadedPart,
+    BoreWindow, CrownSeat, HeadSeat, Hold, LocatedBy, Row, SeatKind, Seatpost, Shell, ShellWindow,
+    Steerer, ThreadUse, ThreadedPart,
 };
 use framegauge::thread::{Hand, Member, Side, ThreadSize, limits_of_size, usual_class};
 use framegauge::{Figure, Length, settled_mm};
@@ -76,7 +77,10 @@ fn word(hand: Option<Hand>) -> Option<&'static str> {
 
 fn shell(row: &'static Shell) -> ShellRow {
     let size = row.thread.as_ref().and_then(|t| t.value().copied());
-    let window = BoreWindow::table().iter().find(|w| w.shell == row.code).and_then(|w| limits(&w.window));
+    let window = BoreWindow::table()
+        .iter()
+        .find(|w| w.shell == row.code)
+        .and_then(|w| limits(&w.window));
     ShellRow {
         code: &row.code,
         pitch: size.map(|s| s.pitch().to_string()),
@@ -85,7 +89,10 @@ fn shell(row: &'static Shell) -> ShellRow {
         widths: row.widths.iter().filter_map(nominal).collect(),
         bore: row.bore.as_ref().and_then(nominal).map(|b| (b, window)),
         slip: row.fit.as_ref().and_then(|f| f.value()) == Some(&Hold::Slip),
-        faced: !matches!(row.located_by.value(), Some(LocatedBy::Groove | LocatedBy::Seat)),
+        faced: !matches!(
+            row.located_by.value(),
+            Some(LocatedBy::Groove | LocatedBy::Seat)
+        ),
         windows: ShellWindow::table()
             .iter()
             .filter(|w| w.shell == row.code)
@@ -95,23 +102,42 @@ fn shell(row: &'static Shell) -> ShellRow {
 }
 
 fn rows() -> Rows {
-    let shells: Vec<ShellRow> = Shell::table().iter().map(shell).filter(|s| !s.widths.is_empty()).collect();
+    let shells: Vec<ShellRow> = Shell::table()
+        .iter()
+        .map(shell)
+        .filter(|s| !s.widths.is_empty())
+        .collect();
     Rows {
-        threaded: shells.iter().filter(|s| s.pitch.is_some() && s.minor.is_some()).cloned().collect(),
+        threaded: shells
+            .iter()
+            .filter(|s| s.pitch.is_some() && s.minor.is_some())
+            .cloned()
+            .collect(),
         plain: shells.into_iter().filter(|s| s.bore.is_some()).collect(),
         seats: HeadSeat::table()
             .iter()
             .filter_map(|s| {
-                let (low, high) = limits(&s.bore).or_else(|| nominal(&s.bore).map(|n| (n, n + 0.05)))?;
+                let (low, high) =
+                    limits(&s.bore).or_else(|| nominal(&s.bore).map(|n| (n, n + 0.05)))?;
                 Some((s.code.as_ref(), low, high, s.kind == SeatKind::Integrated))
             })
             .collect(),
-        posts: Seatpost::table().iter().filter_map(|p| Some((p.code.as_ref(), nominal(&p.diameter)?))).collect(),
-        crowns: CrownSeat::table().iter().filter_map(|c| Some((c.code.as_ref(), nominal(&c.seat)?))).collect(),
+        posts: Seatpost::table()
+            .iter()
+            .filter_map(|p| Some((p.code.as_ref(), nominal(&p.diameter)?)))
+            .collect(),
+        crowns: CrownSeat::table()
+            .iter()
+            .filter_map(|c| Some((c.code.as_ref(), nominal(&c.seat)?)))
+            .collect(),
         steerers: Steerer::table()
             .iter()
             .filter_map(|s| {
-                let pitch = s.thread.as_ref().and_then(|t| t.value()).map(|t| t.pitch().to_string());
+                let pitch = s
+                    .thread
+                    .as_ref()
+                    .and_then(|t| t.value())
+                    .map(|t| t.pitch().to_string());
                 Some((s.code.as_ref(), nominal(&s.upper_diameter)?, pitch))
             })
             .collect(),
@@ -121,8 +147,18 @@ fn rows() -> Rows {
                 let size = *t.thread.value()?;
                 let hole = usual_class(&size, Member::Internal)
                     .and_then(|class| limits_of_size(&size, &class).ok())
-                    .and_then(|l| Some((settled_mm(l.minor.lower().known()?), settled_mm(l.minor.upper().known()?))));
-                Some(ThreadRow { code: &t.code, part: t.place, size, hole })
+                    .and_then(|l| {
+                        Some((
+                            settled_mm(l.minor.lower().known()?),
+                            settled_mm(l.minor.upper().known()?),
+                        ))
+                    });
+                Some(ThreadRow {
+                    code: &t.code,
+                    part: t.place,
+                    size,
+                    hole,
+                })
             })
             .collect(),
     }
@@ -130,10 +166,14 @@ fn rows() -> Rows {
 
 /// Whether a word of a sheet names a metal.
 pub fn is_metal(word: &str) -> bool {
-    word.parse::<MaterialKind>().is_ok_and(MaterialKind::is_metal)
+    word.parse::<MaterialKind>()
+        .is_ok_and(MaterialKind::is_metal)
 }
 
 /// The hands that a pattern of a shell has by the tables, drive side first.
 pub fn hands_of(code: &str) -> Option<[Option<&'static str>; 2]> {
-    ROWS.threaded.iter().find(|s| s.code == code).map(|s| s.hands)
+    ROWS.threaded
+        .iter()
+        .find(|s| s.code == code)
+        .map(|s| s.hands)
 }

@@ -36,8 +36,16 @@ pub const PROPERTIES: [(&str, u32, Property); 17] = [
 
 /// A plan made twice is the same plan.
 fn again(case: &Case) -> Vec<Failure> {
-    let same = crate::case::planned(&case.told, Unit::Millimetres).is_some_and(|plan| plan == case.plan);
-    if same { Vec::new() } else { vec![Failure { kind: "another plan the second time".into(), words: String::new() }] }
+    let same =
+        crate::case::planned(&case.told, Unit::Millimetres).is_some_and(|plan| plan == case.plan);
+    if same {
+        Vec::new()
+    } else {
+        vec![Failure {
+            kind: "another plan the second time".into(),
+            words: String::new(),
+        }]
+    }
 }
 
 /// What the run found.
@@ -59,33 +67,67 @@ impl Survey {
         let frame = Frame::numbered(number);
         self.sheets += 1;
         let Some(case) = Case::of(&frame.truth, &frame.told, frame.lies, frame.faults) else {
-            let errors = crate::case::read(&frame.told, Unit::Millimetres, framegauge::standard::Tables::ours()).unwrap_err();
-            let first = format!("{}: {}", crate::safety::kind(errors[0].field()), errors[0].problem());
-            self.refused.entry(first).or_insert((0, format!("{errors:?}\n{}", frame.told.toml()))).0 += 1;
+            let errors = crate::case::read(
+                &frame.told,
+                Unit::Millimetres,
+                framegauge::standard::Tables::ours(),
+            )
+            .unwrap_err();
+            let first = format!(
+                "{}: {}",
+                crate::safety::kind(errors[0].field()),
+                errors[0].problem()
+            );
+            self.refused
+                .entry(first)
+                .or_insert((0, format!("{errors:?}\n{}", frame.told.toml())))
+                .0 += 1;
             return;
         };
         self.read += 1;
-        let mut operations: Vec<String> = case.plan.steps.iter().map(|s| s.operation.to_string()).collect();
+        let mut operations: Vec<String> = case
+            .plan
+            .steps
+            .iter()
+            .map(|s| s.operation.to_string())
+            .collect();
         operations.sort();
         operations.dedup();
         for operation in operations {
             *self.operations.entry(operation).or_default() += 1;
         }
         for report in &case.plan.places {
-            *self.states.entry(format!("{} {}", crate::safety::kind(&report.place.to_string()), report.state)).or_default() += 1;
+            *self
+                .states
+                .entry(format!(
+                    "{} {}",
+                    crate::safety::kind(&report.place.to_string()),
+                    report.state
+                ))
+                .or_default() += 1;
         }
         for (index, (name, every, property)) in PROPERTIES.iter().enumerate() {
             if (number + index as u32) % every != 0 {
                 continue;
             }
             for failure in property(&case) {
-                let entry = self.failures.entry((name, failure.kind.clone())).or_insert((0, number, failure));
+                let entry = self
+                    .failures
+                    .entry((name, failure.kind.clone()))
+                    .or_insert((0, number, failure));
                 entry.0 += 1;
             }
         }
         for question in &case.plan.questions {
-            let plain: String = question.answer.chars().filter(|c| !c.is_ascii_digit()).collect();
-            *self.questions.entry(crate::safety::kind(&plain)).or_default() += 1;
+            let plain: String = question
+                .answer
+                .chars()
+                .filter(|c| !c.is_ascii_digit())
+                .collect();
+            *self
+                .questions
+                .entry(crate::safety::kind(&plain))
+                .or_default() += 1;
         }
     }
 
@@ -99,9 +141,11 @@ impl Survey {
             let entry = self.failures.entry(what).or_insert((0, number, failure));
             entry.0 += count;
         }
-        for (mine, theirs) in
-            [(&mut self.operations, other.operations), (&mut self.states, other.states), (&mut self.questions, other.questions)]
-        {
+        for (mine, theirs) in [
+            (&mut self.operations, other.operations),
+            (&mut self.states, other.states),
+            (&mut self.questions, other.questions),
+        ] {
             for (what, count) in theirs {
                 *mine.entry(what).or_default() += count;
             }
@@ -116,7 +160,9 @@ pub static SURVEY: LazyLock<Survey> = LazyLock::new(|| {
         let run = |part: u32| {
             scope.spawn(move || {
                 let mut survey = Survey::default();
-                (0..count).filter(|number| number % 2 == part).for_each(|number| survey.look(number));
+                (0..count)
+                    .filter(|number| number % 2 == part)
+                    .for_each(|number| survey.look(number));
                 survey
             })
         };
@@ -134,26 +180,42 @@ const SHOWN: usize = 40;
 
 /// Fails with every kind of failure of a property, each by the smallest sheet that shows it.
 pub fn holds(name: &str) {
-    let failed: Vec<_> = SURVEY.failures.iter().filter(|((property, _), _)| *property == name).collect();
+    let failed: Vec<_> = SURVEY
+        .failures
+        .iter()
+        .filter(|((property, _), _)| *property == name)
+        .collect();
     if failed.is_empty() {
         return;
     }
-    let property = PROPERTIES.iter().find(|(known, ..)| *known == name).unwrap().2;
+    let property = PROPERTIES
+        .iter()
+        .find(|(known, ..)| *known == name)
+        .unwrap()
+        .2;
     let mut report = String::new();
     for ((_, kind), (count, number, failure)) in failed.iter().take(SHOWN) {
         let frame = Frame::numbered(*number);
-        let (told, words) = shrunk(&frame, kind, property).unwrap_or((frame.told, failure.words.clone()));
+        let (told, words) =
+            shrunk(&frame, kind, property).unwrap_or((frame.told, failure.words.clone()));
         report.push_str(&format!("\n=== {name}: {kind} ({count} times, first in sheet {number})\n{words}\n--- sheet\n{}\n", told.toml()));
     }
     let more = failed.len().saturating_sub(SHOWN);
-    panic!("{} kinds of failure of `{name}` in {} sheets, {more} not shown{report}", failed.len(), SURVEY.read);
+    panic!(
+        "{} kinds of failure of `{name}` in {} sheets, {more} not shown{report}",
+        failed.len(),
+        SURVEY.read
+    );
 }
 
 /// The smallest sheet that still fails in this way.
 fn shrunk(frame: &Frame, kind: &str, property: Property) -> Option<(Sheet, String)> {
     let fails = |told: &Sheet| -> Option<String> {
         let case = Case::of(&frame.truth, told, frame.lies, frame.faults)?;
-        property(&case).into_iter().find(|f| f.kind == kind).map(|f| f.words)
+        property(&case)
+            .into_iter()
+            .find(|f| f.kind == kind)
+            .map(|f| f.words)
     };
     let mut best = (frame.told.clone(), fails(&frame.told)?);
     'smaller: loop {
