@@ -418,11 +418,7 @@ fn needed(
         let limit = limits.upper().known()?;
         let goal = FacingGoal::square_within(limit, over, limits.grade()).ok()?;
         let found = survey
-            .decide_facing(
-                &goal,
-                &allowance(facing, now),
-                site.rule,
-            )
+            .decide_facing(&goal, &allowance(facing, now), site.rule)
             .ok()?;
         work.settled(
             Finding {
