@@ -75,6 +75,7 @@ pub mod prep;
 pub mod quantity;
 pub mod read;
 pub mod rescue;
+pub mod say;
 pub mod standard;
 pub mod thread;
 

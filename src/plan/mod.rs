@@ -5,13 +5,26 @@
 //! one file gives it.
 
 mod answer;
+mod bore_now;
 mod caution;
+mod cures;
 mod face;
 mod fold;
+mod identity;
+mod others;
 mod permit;
+mod record;
 mod rows;
+mod seat_post;
+mod seat_size;
+mod seat_tube;
 mod sheet;
+mod shell;
+mod shell_press;
+mod shell_width;
 mod site;
+mod thread;
+mod threads;
 mod work;
 
 pub use answer::{
@@ -19,6 +32,7 @@ pub use answer::{
     Stop, Tool, WeakFigure,
 };
 pub use caution::Caution;
+pub use record::{Record, RecordEntry, record};
 pub use sheet::*;
 
 use alloc::vec::Vec;
@@ -63,6 +77,16 @@ pub fn prepare_with<'a>(sheet: &'a FrameSheet, tables: Tables<'a>) -> Plan {
 
 /// What every planner gives, in the order of the sheet.
 fn works(site: &Site<'_>) -> Vec<PlaceWork> {
-    let _ = site;
-    Vec::new()
+    let sheet = site.sheet;
+    let mut works = Vec::new();
+    works.extend(
+        sheet
+            .seat_tube
+            .as_ref()
+            .map(|tube| seat_tube::plan(site, tube)),
+    );
+    works.extend(sheet.shell.iter().flat_map(|s| shell::plan(site, s)));
+    works.extend(threads::plan(site));
+    works.extend(others::plan(site));
+    works
 }

@@ -239,9 +239,28 @@ impl PlaceWork {
     pub(super) fn verdict(&mut self, verdict: &Verdict) {
         if verdict.outcome == Outcome::NonconformityShown {
             self.out = true;
-            self.cures.push(verdict.sentence.clone());
+            self.cures.extend(super::cures::of_verdict(verdict));
         }
         self.found(verdict);
+    }
+
+    /// A verdict that decides: out leaves the place out, undecided asks for what would decide it at this field.
+    pub(super) fn judged(&mut self, verdict: &Verdict, answer: &str) {
+        match verdict.outcome {
+            Outcome::NonconformityShown => self.verdict(verdict),
+            Outcome::ConformityShown => self.found(verdict),
+            Outcome::Undecided => {
+                self.found(verdict);
+                if let Some(next) = verdict.next.first() {
+                    self.ask(
+                        answer,
+                        next.measure.to_string(),
+                        alloc::format!("{}; {}", verdict.place, next.why),
+                        next.with.to_string(),
+                    );
+                }
+            }
+        }
     }
 
     /// Everything that a verdict found, where a step or a question deals with it, or where it does not decide.

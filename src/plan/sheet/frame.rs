@@ -299,6 +299,23 @@ impl FrameSheet {
         out
     }
 
+    /// Every thread that is neither shell nor steerer.
+    pub(crate) fn every_thread(&mut self) -> impl Iterator<Item = &mut ThreadSheet> {
+        let named = [
+            &mut self.axle.front,
+            &mut self.axle.rear,
+            &mut self.hanger.front,
+            &mut self.hanger.rear,
+            &mut self.pedal.left,
+            &mut self.pedal.right,
+        ];
+        named
+            .into_iter()
+            .flatten()
+            .chain(self.boss.iter_mut().map(|(_, sheet)| sheet))
+            .chain(&mut self.thread)
+    }
+
     /// Every place that is looked at and not cut.
     pub(crate) fn others(&self) -> Vec<(Place, &OtherSheet)> {
         let mut out: Vec<(Place, &OtherSheet)> = Vec::new();
