@@ -8,6 +8,12 @@ mod answer;
 mod caution;
 mod face;
 mod fold;
+mod head;
+mod head_bore;
+mod head_depth;
+mod head_face;
+mod head_part;
+mod naming;
 mod permit;
 mod rows;
 mod sheet;
@@ -63,6 +69,8 @@ pub fn prepare_with<'a>(sheet: &'a FrameSheet, tables: Tables<'a>) -> Plan {
 
 /// What every planner gives, in the order of the sheet.
 fn works(site: &Site<'_>) -> Vec<PlaceWork> {
-    let _ = site;
-    Vec::new()
+    let sheet = site.sheet;
+    let mut works = Vec::new();
+    works.extend(head::plan(site, &sheet.head_tube));
+    works
 }
