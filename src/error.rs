@@ -100,6 +100,13 @@ impl Error {
         self
     }
 
+    /// The same error, said of another field: whatever name its own room gave it, the asker's field is its name.
+    #[must_use]
+    pub(crate) fn named(mut self, field: impl Into<Cow<'static, str>>) -> Self {
+        self.0.field = field.into();
+        self
+    }
+
     /// The same error, with the line of the file it came from (first line is 1).
     ///
     /// ```

@@ -4,14 +4,13 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::rows::{Limited, figure_named};
 use super::said::{named, said_of};
 use super::told::answer;
 use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Evidence, Text};
 use crate::fit::{FitClass, SizeClass, iso286_sources, limit_deviations};
-use crate::judge::sizes_against;
+use crate::judge::{FigureName, sizes_against};
 use crate::measure::{
     Able, Decision, DecisionRule, Limits, Measures, Outcome, Reading, able, instruments,
 };
@@ -139,24 +138,6 @@ pub enum ThreadDiameter {
 words!(ThreadDiameter);
 
 form! {
-    /// A figure of the tables, or of the shop's own rows.
-    ///
-    /// ```
-    /// use framegauge::{ask::FigureName, read::Tree};
-    /// let tree: Tree = serde_json::from_str(r#"{"family":"shell_window","code":"bsc_road_68","field":"window"}"#).unwrap();
-    /// assert_eq!(framegauge::read::read_whole::<FigureName>(\&tree, framegauge::standard::Tables::ours()).unwrap().field, "window");
-    /// ```
-    FigureName {
-        /// The family, as in the tables: `head_seat`, `shell`, `crown_seat`, `seatpost`, …
-        family: String,
-        /// Code of the row.
-        code: String,
-        /// Field of the row, such as `bore`.
-        field: String,
-    }
-}
-
-form! {
     /// `conform`: readings of one size held against its limits. One of `limits`, `class`, `thread` and `figure` says
     /// which limits.
     ///
@@ -265,17 +246,11 @@ impl Conform {
             });
         }
         if let Some(name) = &self.figure {
-            let Limited {
-                limits,
-                evidence,
-                owner,
-            } = figure_named(context, name)?;
+            let (limits, owner, evidence) = name.held(context.tables())?;
             return Ok(Held {
                 limits,
                 owner,
-                basis: evidence
-                    .as_ref()
-                    .map_or_else(|| Basis::graded(limits.grade()), of_row),
+                basis: evidence.map_or_else(|| Basis::graded(limits.grade()), of_row),
             });
         }
         let limits = self.limits.ok_or_else(|| crate::read::missing("limits"))?;
@@ -287,7 +262,7 @@ impl Conform {
     }
 }
 
-pub(super) fn of_row(evidence: &Evidence) -> Basis {
+fn of_row(evidence: &Evidence) -> Basis {
     Basis::graded(evidence.worth())
         .by(String::from(evidence.formula()))
         .noting(String::from(evidence.note()))

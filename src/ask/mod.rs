@@ -21,6 +21,10 @@ use alloc::vec::Vec;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
+use crate::judge::{
+    BoltLength, BoreFit, CaliperTilt, CupDepth, Fit, Gauging, HoleToTap, Insertion, Ream,
+    SeatpostForTube, Shim, SpindleWidth, Verdict, Wall, WidthWindow,
+};
 use crate::read::{Field, Tree, missing, twice};
 use crate::standard::{ShopRows, Tables};
 use crate::{Error, ErrorKind};
@@ -32,10 +36,9 @@ mod fits;
 mod frame;
 mod from_tree;
 mod hand;
-mod lengths;
+mod judged;
 #[cfg(feature = "json")]
 mod line;
-mod mate;
 mod mating;
 mod press;
 mod refusal;
@@ -43,7 +46,6 @@ mod rescue;
 mod rows;
 mod said;
 mod schema;
-mod seat;
 mod strength;
 mod threads;
 mod told;
@@ -54,17 +56,14 @@ pub use faces::*;
 pub use fits::*;
 pub use frame::*;
 pub use hand::*;
-pub use lengths::*;
 #[cfg(feature = "json")]
 pub use line::{LONGEST_LINE, Reply, answer_line};
-pub use mate::*;
 pub use mating::*;
 pub use press::*;
 pub use refusal::Refusal;
 pub use rescue::*;
 pub use rows::*;
 pub use schema::{Schema, schema};
-pub use seat::*;
 pub use strength::*;
 pub use threads::*;
 pub use told::Told;
@@ -125,6 +124,8 @@ pub trait Ask {
 pub struct QuestionForm {
     /// The name, as it stands under `ask`.
     pub name: &'static str,
+    /// Another name that it goes by.
+    pub other: &'static [&'static str],
     /// What it asks.
     pub words: &'static str,
     /// Fields of the question.
@@ -134,7 +135,7 @@ pub struct QuestionForm {
 }
 
 macro_rules! questions {
-    ($( $(#[doc = $words:literal])+ $name:literal $kind:ident -> $answer:ident; )*) => {
+    ($( $(#[doc = $words:literal])+ $name:literal $(( $other:literal ))? $kind:ident -> $answer:ident; )*) => {
         /// Any question.
         ///
         /// ```
@@ -164,6 +165,7 @@ macro_rules! questions {
         static FORMS: &[QuestionForm] = &[$(
             QuestionForm {
                 name: $name,
+                other: &[$($other)?],
                 words: concat!($($words),+),
                 question: $kind::FIELDS,
                 answer: $answer::FIELDS,
@@ -178,7 +180,7 @@ macro_rules! questions {
                 context: &mut crate::read::Context<'_>,
             ) -> Option<Self> {
                 match name {
-                    $( $name => $kind::from_fields(fields, context).map(|q| Self::$kind(alloc::boxed::Box::new(q))), )*
+                    $( $name $(| $other)? => $kind::from_fields(fields, context).map(|q| Self::$kind(alloc::boxed::Box::new(q))), )*
                     other => context.under("ask", |context| context.keep(Err(unknown_question(other)))),
                 }
             }
@@ -189,7 +191,7 @@ macro_rules! questions {
             /// Those of the room that answers, said of the fields of the question.
             pub fn answer(&self, context: &Context<'_>) -> Result<Answer, Refusal> {
                 match self {
-                    $( Self::$kind(question) => question.answer(context).map(|a| Answer::$kind(alloc::boxed::Box::new(a))), )*
+                    $( Self::$kind(question) => Ask::answer(question.as_ref(), context).map(|a| Answer::$kind(alloc::boxed::Box::new(a))), )*
                 }
             }
 
@@ -225,8 +227,8 @@ questions! {
     "prepare" Prepare -> PrepareAnswer;
     /// Readings of one size held against its limits.
     "conform" Conform -> ConformAnswer;
-    /// Two members against each other: the fit, which is out, and what would cure it.
-    "mate" Mate -> MateAnswer;
+    /// The fit of two members: how tight, what is wanted of it, which is off, and what would cure it.
+    "fit" ("mate") Fit -> Verdict;
     /// What pressing one part into another does.
     "press" PressIn -> PressAnswer;
     /// A ring face from indicator readings: square, flat, how deep to cut, and whether.
@@ -242,17 +244,31 @@ questions! {
     /// Which wire, and what pitch diameter the size over wires means.
     "three_wire" ThreeWire -> ThreeWireAnswer;
     /// Which seatposts go into this tube.
-    "seatpost_for_tube" SeatpostForTube -> SeatpostAnswer;
+    "seatpost_for_tube" SeatpostForTube -> Verdict;
     /// How deep a post must go in.
-    "insertion" Insert -> InsertAnswer;
+    "insertion" Insertion -> Verdict;
     /// The shim between a tube and a post.
-    "shim" Shim -> ShimAnswer;
+    "shim" Shim -> Verdict;
     /// Is a bore deep enough for the part in it?
-    "depth" DepthOf -> LengthAnswer;
+    "depth" CupDepth -> Verdict;
     /// A shell with its spacers, held against the width that a unit wants.
-    "width_stack" WidthStack -> LengthAnswer;
+    "width_stack" WidthWindow -> Verdict;
     /// Which bolt leaves enough thread behind a mount.
-    "bolt_length" BoltLength -> BoltAnswer;
+    "bolt_length" BoltLength -> Verdict;
+    /// A spindle or unit made for one width in a shell of another.
+    "spindle_width" SpindleWidth -> Verdict;
+    /// Does a tilted brake mount make the caliper rub?
+    "caliper_tilt" CaliperTilt -> Verdict;
+    /// A bore against its limits, depth by depth and direction by direction.
+    "bore" BoreFit -> Verdict;
+    /// A thread by its gauges, by what was seen of it, and by its bore.
+    "gauging" Gauging -> Verdict;
+    /// The wall that an outside diameter and a bore leave.
+    "wall" Wall -> Verdict;
+    /// What reaming takes off and leaves.
+    "ream" Ream -> Verdict;
+    /// A hole before it is tapped.
+    "hole_to_tap" HoleToTap -> Verdict;
     /// Worn, over-cut, stripped: what is left to do.
     "rescue" RescueOf -> RescueAnswer;
     /// A row of the tables or of the shop, with its sources.

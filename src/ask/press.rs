@@ -2,15 +2,16 @@
 
 use alloc::string::String;
 
-use super::mate::{MemberOf, both, fit_of};
 use super::said::{named, said_of};
 use super::told::answer;
 use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
-    Caution, Fit, Friction, JointShape, Material, MaterialKind, PressJoint, PressReport,
-    RoughnessLoss,
+    Caution, Fit, FitKind, Friction, HoleMember, JointShape, Material, MaterialKind, Out,
+    PressJoint, PressReport, RingClass, RingSize, RoughnessLoss, ShaftMember, fit_between,
+    iso286_sources, ring_tolerance,
 };
+use crate::judge::MemberOf;
 use crate::measure::DecisionRule;
 use crate::quantity::{Length, Pressure, Ratio};
 use crate::read::{Read, Shape, Tree, form, known_words, words};
@@ -18,8 +19,41 @@ use crate::standard::Material as MaterialRow;
 use crate::{Error, ErrorKind};
 
 told! {
+    FitKind => Shape::Text { what: "`clearance`, `transition` or `interference`" },
+    Out => Shape::Text { what: "`neither`, `hole`, `shaft`, `both` or `cannot_tell`" },
+    Fit => Shape::Report { what: "the fit as reckoned: both members, tightest, loosest and mean place, cautions" },
     PressReport => Shape::Report { what: "pressures, stresses and forces: pressure_low_mpa, hub_bore_hoop_mpa, push_in_force_n, holding_force_n, slip_torque_n_m, elastic, cautions, …" },
     Caution => Shape::Word(known_words::<Caution>),
+}
+
+/// The fit of two members, its errors said of the fields `hole` and `shaft`.
+fn fit_of(hole: &MemberOf, shaft: &MemberOf, rule: Option<DecisionRule>) -> Result<Fit, Error> {
+    let outer: HoleMember = hole.member().map_err(|e| e.within("hole"))?;
+    let inner: ShaftMember = shaft.member().map_err(|e| e.within("shaft"))?;
+    fit_between(&outer, &inner, rule.unwrap_or_default()).map_err(|e| {
+        said_of(
+            &e,
+            &[("shaft", "shaft"), ("nominal", "shaft.nominal")],
+            "hole",
+        )
+    })
+}
+
+/// What the tables say of a member. `ring` is the size of a ring that it would be.
+fn with_member(basis: Basis, member: &MemberOf, ring: RingSize) -> Basis {
+    let basis = if member.class.is_some() {
+        basis.with_tables(&iso286_sources())
+    } else {
+        basis
+    };
+    let class = member.ring_class.unwrap_or(RingClass::Normal);
+    match member
+        .ring
+        .and_then(|size| ring_tolerance(ring, class, size).ok())
+    {
+        Some(found) => basis.with_tables(&[found.from]),
+        None => basis,
+    }
 }
 
 /// A material: the code of a row of the tables or of the shop, or its constants.
@@ -300,7 +334,8 @@ impl Ask for PressIn {
                 cautions.push(*caution);
             }
         }
-        let basis = both(&self.hole, &self.shaft, basis).at_best(Some(report.grade));
+        let basis = with_member(basis, &self.hole, RingSize::Bore);
+        let basis = with_member(basis, &self.shaft, RingSize::Outside).at_best(Some(report.grade));
         Ok(Answered {
             answer: PressAnswer {
                 elastic: report.elastic,

@@ -3,24 +3,24 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::mate::SizeAt;
 use super::said::{named, said_of};
 use super::told::answer;
 use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::MaterialKind;
-use crate::judge::{Joint, pattern_threads};
-use crate::measure::Reading;
+use crate::judge::pattern_threads;
+use crate::measure::{Placed, Reading};
 use crate::quantity::Length;
-use crate::read::{Shape, form, words};
+use crate::read::{Inside, Shape, form, words};
 use crate::rescue::{
     BoreRescue, Damage, Diagnosis, Rescue as Options, Symptom, ThreadRescue, diagnose,
 };
+use crate::standard::Joint;
 use crate::standard::Shell;
 use crate::thread::{Designation, Gauging, Side};
 use crate::{Error, ErrorKind, Grade};
 
-words!(Damage, Symptom, Joint);
+words!(Damage, Symptom);
 
 told! {
     Options => Shape::Report { what: "what, damage, options in order of caution (step, stand, why, worked, next, costs, cautions, check_after), shells_after, sentence" },
@@ -79,7 +79,7 @@ form! {
         /// The joint, where it is a bore or seat.
         joint: Option<Joint>,
         /// Readings of that bore.
-        hole: Vec<SizeAt>,
+        hole: Vec<Placed> => Inside,
         /// The part that belongs in it.
         shaft: Option<Reading>,
         /// Interference that is wanted, on diameter.
@@ -193,7 +193,7 @@ impl RescueOf {
 
     fn bore_options(&self, joint: Joint, damage: Damage) -> Result<Options, Error> {
         let mut ask = BoreRescue::new(joint, damage);
-        ask.hole = self.hole.iter().map(|at| at.0).collect();
+        ask.hole = crate::judge::sizes(&self.hole).map_err(|e| named(&e, "hole"))?;
         ask.shaft = self.shaft;
         ask.wanted_interference = self.wanted_interference;
         ask.compound_gap = self.compound_gap;

@@ -7,13 +7,10 @@ use alloc::vec::Vec;
 
 use serde::Serialize;
 
-use super::fits::FigureName;
 use super::told::answer;
 use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
-use crate::evidence::{Citation, Evidence, Figure, Text};
-use crate::measure::Limits;
-use crate::quantity::Length;
+use crate::evidence::{Citation, Evidence};
 use crate::read::{Shape, form};
 use crate::standard::{
     Axle, Bearing, BoreWindow, BrakeFigure, BrakeMount, CrownSeat, CuttingRule, FacingRule,
@@ -204,111 +201,4 @@ fn known_family(family: &str, field: &'static str) -> Result<(), Error> {
         "no such family",
         format!("one of {}", known.join(", ")),
     ))
-}
-
-/// Limits of a row, with what they rest on and whose they are.
-pub(super) struct Limited {
-    pub(super) limits: Limits,
-    pub(super) evidence: Option<Evidence>,
-    pub(super) owner: Text,
-}
-
-/// A figure of length, whether a row must state it or may.
-trait AsFigure {
-    fn figure(&self) -> Option<&Figure<Length>>;
-}
-impl AsFigure for Figure<Length> {
-    fn figure(&self) -> Option<&Figure<Length>> {
-        Some(self)
-    }
-}
-impl AsFigure for Option<Figure<Length>> {
-    fn figure(&self) -> Option<&Figure<Length>> {
-        self.as_ref()
-    }
-}
-
-macro_rules! figures {
-    ($( $row:ident { $($field:ident),+ } )*) => {
-        /// The figures of length that a reading can be held against.
-        fn figure_of<'a>(row: &'a AnyRow, field: &str) -> Result<Option<&'a Figure<Length>>, Vec<&'static str>> {
-            match row {
-                $( AnyRow::$row(row) => match field {
-                    $( stringify!($field) => Ok(AsFigure::figure(&row.$field)), )+
-                    _ => Err(alloc::vec![$(stringify!($field)),+]),
-                }, )*
-                _ => Err(Vec::new()),
-            }
-        }
-    };
-}
-
-figures! {
-    Shell { bore, bore_depth, minor_diameter, pitch_diameter, thread_depth }
-    ShellWindow { window }
-    BoreWindow { window }
-    PressPart { diameter }
-    HeadSeat { bore, bore_depth, outside_diameter, bearing_outside, cup }
-    HeadsetBearing { bore, outside, height }
-    FacingRule { window }
-    CrownSeat { seat, race_bore, seat_height }
-    Steerer { upper_diameter, lower_diameter, inside_diameter, quill, stem_clamp }
-    SteererRule { window }
-    Seatpost { diameter }
-    SeatTube { outside, wall, post }
-    SeatClamp { tube_outside }
-    Bearing { bore, outside, width }
-    CuttingRule { window }
-}
-
-/// The limits that a figure states: a window is a requirement, anything else a size.
-pub(super) fn figure_named(context: &Context<'_>, name: &FigureName) -> Result<Limited, Error> {
-    known_family(&name.family, "figure.family")?;
-    let (_, row) = rows_named(context, Some(&name.family), &name.code)
-        .pop()
-        .ok_or_else(|| {
-            not_found(&name.family, &name.code).map_or_else(
-                || {
-                    Error::new(
-                        ErrorKind::UnknownName,
-                        "figure.code",
-                        &name.code,
-                        "no such row",
-                        "ask `standard`",
-                    )
-                },
-                |e| super::said::named(&e, "figure.code"),
-            )
-        })?;
-    let figure = figure_of(&row, &name.field).map_err(|known| {
-        Error::new(
-            ErrorKind::UnknownName,
-            "figure.field",
-            &name.field,
-            "no size of this family",
-            if known.is_empty() {
-                String::from("this family holds no size that a reading can be held against")
-            } else {
-                format!("one of {}", known.join(", "))
-            },
-        )
-    })?;
-    let figure = figure.filter(|figure| figure.is_known()).ok_or_else(|| {
-        Error::new(
-            ErrorKind::NotTabulated,
-            "figure.field",
-            &name.field,
-            format!("no {} is held for {}", name.field, row.code()),
-            "ask the frame maker, and give the limits as `limits`",
-        )
-    })?;
-    Ok(Limited {
-        limits: if name.field == "window" {
-            Limits::of_requirement(figure)
-        } else {
-            Limits::of_size(figure)
-        },
-        evidence: figure.evidence().cloned(),
-        owner: format!("{} {}, {}", name.family, row.code(), name.field).into(),
-    })
 }

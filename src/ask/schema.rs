@@ -236,7 +236,11 @@ impl Serialize for Schema {
         for form in forms() {
             let question = format!("{}_question", form.name);
             let answer = format!("{}_answer", form.name);
-            let ask = object([("const", text(form.name))]);
+            let names = core::iter::once(&form.name).chain(form.other);
+            let ask = object([(
+                "enum",
+                words(names.map(|name| String::from(*name)).collect()),
+            )]);
             let first = Vec::from([(String::from("id"), id()), (String::from("ask"), ask)]);
             defs.push((
                 question.clone(),

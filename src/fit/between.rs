@@ -88,7 +88,7 @@ impl Out {
         }
     }
 
-    pub(super) fn of(hole: Option<Outcome>, shaft: Option<Outcome>) -> Self {
+    pub(crate) fn of(hole: Option<Outcome>, shaft: Option<Outcome>) -> Self {
         let out = |o: Option<Outcome>| o == Some(Outcome::NonconformityShown);
         let within = |o: Option<Outcome>| o == Some(Outcome::ConformityShown);
         match (out(hole), out(shaft)) {

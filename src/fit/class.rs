@@ -143,7 +143,18 @@ impl FromStr for ToleranceGrade {
 /// ```
 /// assert_eq!(framegauge::fit::Feature::Hole.to_string(), "hole");
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr)]
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    strum::Display,
+    strum::IntoStaticStr,
+    strum::EnumString,
+    strum::EnumIter,
+)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize),

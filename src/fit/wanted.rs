@@ -75,7 +75,7 @@ impl Wanted {
     ///
     /// # Errors
     /// Never for checked limits; the constructor of limits checks again.
-    fn as_clearance(&self) -> Result<Limits, Error> {
+    pub(crate) fn as_clearance(&self) -> Result<Limits, Error> {
         let turned = |bound: Bound| match bound {
             Bound::At(limit) => Bound::At(-limit),
             other => other,

@@ -10,6 +10,7 @@ use crate::measure::{
     Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
 };
 use crate::quantity::{Length, in_mm, settled_mm, to_mm};
+use crate::standard::{CuttingRule, Tables};
 
 /// One thing that was found at one place.
 #[derive(Debug, Clone, PartialEq)]
@@ -76,46 +77,62 @@ impl Finding {
         self
     }
 
-    /// The same, for a size that was read on paint: paint explains a bore that reads too small and an outside that reads
-    /// too large, so nothing is shown until it is off.
+    /// The same, for a size that was read over paint. Bare, a hole is no smaller and a shaft no larger than it reads: paint
+    /// explains a hole that reads too small and a shaft that reads too large, unless it had to be thicker than any coat of the
+    /// tables. What it explains is not shown until the paint is off.
     ///
     /// ```
-    /// use framegauge::{Grade, judge::sizes_against, measure::{DecisionRule, Limits, Outcome, Reading}, mm};
+    /// use framegauge::{Grade, judge::sizes_against, measure::{DecisionRule, Limits, Outcome, Reading}, mm, standard::Tables};
     /// let limits = Limits::between(mm(41.10), mm(41.20), Grade::SecondHand).unwrap();
-    /// let reading = Reading::expanded(mm(41.02), mm(0.02)).unwrap();
-    /// let found = sizes_against("bore", &[reading], &limits, "", None, DecisionRule::default()).read_on_paint(true);
-    /// assert_eq!(found.outcome, Some(Outcome::Undecided));
+    /// let read = |bore: f64| {
+    ///     let reading = Reading::expanded(mm(bore), mm(0.02)).unwrap();
+    ///     sizes_against("bore", &[reading], &limits, "", None, DecisionRule::default()).read_on_paint(true, Tables::ours()).outcome
+    /// };
+    /// assert_eq!(read(41.02), Some(Outcome::Undecided));
+    /// assert_eq!(read(40.60), Some(Outcome::NonconformityShown)); // no coat is 0.25 mm thick
+    /// assert_eq!(read(41.30), Some(Outcome::NonconformityShown)); // and bare it is larger still
     /// ```
     #[must_use]
-    pub fn read_on_paint(mut self, inside: bool) -> Self {
-        let explained = match (&self.limits, self.readings.first(), self.readings.last()) {
-            (Some(limits), Some(low), Some(high)) if inside => {
-                limits
-                    .lower()
-                    .known()
-                    .is_some_and(|l| settled_below(low.value(), l))
-                    && limits
-                        .upper()
-                        .known()
-                        .is_none_or(|u| !settled_below(u, high.value()))
-            }
-            (Some(limits), Some(low), Some(high)) => {
-                limits
-                    .upper()
-                    .known()
-                    .is_some_and(|u| settled_below(u, high.value()))
-                    && limits
-                        .lower()
-                        .known()
-                        .is_none_or(|l| !settled_below(low.value(), l))
+    pub fn read_on_paint(mut self, inside: bool, tables: Tables<'_>) -> Self {
+        let thickest = tables
+            .find::<CuttingRule>("coat_one_side")
+            .ok()
+            .and_then(|rule| rule.window.upper());
+        let ends = self
+            .limits
+            .as_ref()
+            .map(|l| (l.lower().known(), l.upper().known()));
+        let explained = match (ends, self.readings.first(), self.readings.last()) {
+            (Some((least, most)), Some(low), Some(high)) => {
+                // How much paint would have to hide, and whether the other side is kept.
+                let hidden = if inside {
+                    least.map(|l| (l - low.value(), low))
+                } else {
+                    most.map(|m| (high.value() - m, high))
+                };
+                let kept = if inside {
+                    most.is_none_or(|m| !settled_below(m, high.value()))
+                } else {
+                    least.is_none_or(|l| !settled_below(low.value(), l))
+                };
+                kept && hidden.is_some_and(|(by, read)| {
+                    settled_below(Length::default(), by)
+                        && thickest.is_none_or(|coat| {
+                            !settled_below(coat * 2.0 + read.expanded_uncertainty(), by)
+                        })
+                })
             }
             _ => false,
         };
         if self.outcome == Some(Outcome::NonconformityShown) && explained {
             self.outcome = Some(Outcome::Undecided);
-            self.words.push_str("; but read on paint, which is not a reading on metal: nothing is shown until it is off");
+            self.words.push_str("; but read over paint, which is not a reading on metal: nothing is shown until it is off");
+        } else if self.outcome == Some(Outcome::ConformityShown) {
+            self.outcome = Some(Outcome::Undecided);
+            self.words
+                .push_str("; but read over paint, and the metal below has another size");
         } else if self.outcome.is_some() {
-            self.words.push_str("; read on paint");
+            self.words.push_str("; read over paint");
         }
         self
     }

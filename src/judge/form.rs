@@ -11,7 +11,7 @@ use crate::evidence::Grade;
 use crate::fit::{Shape, SizeReading};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
 use crate::quantity::{Length, in_mm, positive};
-use crate::standard::{BrakeFigure, FacingRule, find};
+use crate::standard::{FacingRule, find};
 
 /// Whether a bore has one size at all: readings that spread by more than the step of the sizes it could be name none of them.
 ///
@@ -163,85 +163,4 @@ pub fn parallel_faces(parallelism: Option<&Reading>, wear_pattern: bool) -> Resu
         said = said.with(Worked::length("ceiling", ceiling, "as printed"));
     }
     Ok(said.minding("steering: when in doubt, hand over to a qualified workshop"))
-}
-
-/// Squareness of a disc-brake mount face to the axle. No limit is published; the free play of the pads bounds what a tilt may
-/// do before the rotor must rub.
-///
-/// `out_of_square` is the height difference read over the two pads, or over the length of a pad.
-///
-/// # Errors
-/// `OutOfRange` for a height difference below zero: it is given without its sign.
-///
-/// ```
-/// use framegauge::{judge::mount_square, measure::Outcome};
-/// let said = mount_square(None).unwrap();
-/// assert_eq!(said.outcome, Outcome::Undecided);
-/// assert!(said.sentence.contains("no limit is published"));
-/// ```
-pub fn mount_square(out_of_square: Option<&Reading>) -> Result<Verdict, Error> {
-    if let Some(reading) = out_of_square
-        && settled_cmp(reading.value(), NOTHING).is_lt()
-    {
-        size_reading("out of square", reading)?;
-    }
-    let row = find::<BrakeFigure>("mount_squareness")?;
-    let free = find::<BrakeFigure>("pads_free_play")?;
-    let readings: Vec<Reading> = out_of_square.copied().into_iter().collect();
-    let mut said = Verdict::from_findings(
-        "brake mount face",
-        Vec::from([Finding {
-            outcome: Some(Outcome::Undecided),
-            ..Finding::stated(
-                row.what.clone(),
-                format!("{}; no limit is published", spread(&readings)),
-            )
-        }]),
-    );
-    let mut sentence = String::from(
-        "For the squareness of a mount face no limit is published, so none is invented here",
-    );
-    if let Some(play) = free.figure.as_ref().and_then(crate::Figure::lower) {
-        said = said.with(Worked::length(
-            "least free play of the rotor",
-            play,
-            "both pad clearances together",
-        ));
-        sentence.push_str(&format!(
-            "; a tilt over the pads of more than the free play of {} must rub",
-            in_mm(play)
-        ));
-        if let Some(reading) = out_of_square {
-            let limits = Limits::at_most(
-                play,
-                free.figure
-                    .as_ref()
-                    .and_then(crate::Figure::grade)
-                    .unwrap_or(Grade::Memory),
-            )?;
-            said.beside.push(sizes_against(
-                "tilt over the pads",
-                &[*reading],
-                &limits,
-                "pad clearance of brake makers, a consequence and not a limit",
-                free.figure.as_ref().and_then(crate::Figure::evidence),
-                DecisionRule::default(),
-            ));
-        }
-    }
-    sentence.push('.');
-    said = said.saying(sentence);
-    if out_of_square.is_none() {
-        said = said.then(NextStep::new(
-            "the height of both pad traces on the rotor, or a dial reading along the mount face",
-            "rub after alignment has other causes: rotor run-out, hub play, sticking pistons",
-            "dial indicator on a facing guide",
-        ));
-    }
-    said = said.then(NextStep::new(
-        "the caliper maker's own figure",
-        "only the maker can say how square is enough",
-        "caliper maker's manual",
-    ));
-    Ok(said.minding("brakes: after any work at a mount test at walking pace; when in doubt, hand over to a qualified workshop"))
 }

@@ -1,42 +1,138 @@
-//! A shim in a gap.
+//! A shim between a tube and a post.
 
-use super::Finding;
-use super::tube::wall_implied;
-use super::verdict::{NOTHING, NextStep, Verdict, Worked};
-use crate::Error;
-use crate::evidence::Grade;
-use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide};
-use crate::quantity::{in_mm, positive};
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-/// A shim in a gap: the wall it needs is **half** the difference of the diameters.
-///
-/// # Errors
-/// As [`wall_implied`] when there is no gap.
-///
-/// ```
-/// use framegauge::{judge::shim, measure::Outcome, mm};
-/// let sheet = "0.2 +/- 0.01 mm".parse().unwrap();
-/// let said = shim(&"27.0 +/- 0.02 mm".parse().unwrap(), &"26.8 +/- 0.02 mm".parse().unwrap(), Some(&sheet)).unwrap();
-/// assert_eq!(said.millimetres("shim wall"), Some(0.1));
-/// assert_eq!(said.outcome, Outcome::NonconformityShown); // 0.2 of wall would not enter
-/// ```
-pub fn shim(hole: &Reading, shaft: &Reading, sheet: Option<&Reading>) -> Result<Verdict, Error> {
-    let wall = wall_implied(hole, shaft)?;
-    let limits = Limits::at_most(wall.value(), Grade::Derived)?;
-    let mut findings = Vec::new();
-    let mut sentence = format!(
-        "The gap of {} on diameter takes a shim of {} wall: half of it, because the shim lies on both sides.",
-        in_mm(wall.value() * 2.0),
-        in_mm(wall.value())
-    );
-    if let Some(sheet) = sheet {
-        positive("shim", sheet.value())?;
-        let apart = sheet.less(&wall);
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked};
+use super::{Finding, Fit, MemberOf};
+use crate::Error;
+use crate::evidence::Grade;
+use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, decide, settled_cmp};
+use crate::quantity::{Length, in_mm, positive};
+use crate::read::{Inside, Outside, form, missing};
+use crate::standard::{Joint, Tables};
+
+form! {
+    /// A shim in the gap of a tube and a post: the wall it needs is **half** the difference of the diameters. With the sheet at
+    /// hand the verdict is whether that goes in; without, whether the post does as it is.
+    ///
+    /// ```
+    /// use framegauge::{judge::Shim, measure::Outcome, standard::Tables};
+    /// let read = |text: &str| vec![text.parse().unwrap()];
+    /// let asked = Shim {
+    ///     bore: read("27.0 +/- 0.02 mm"), post: read("26.8 +/- 0.02 mm"), sheet: Some("0.2 +/- 0.01 mm".parse().unwrap()),
+    ///     ..Shim::default()
+    /// };
+    /// let said = asked.answer(Tables::ours()).unwrap();
+    /// assert_eq!(said.millimetres("shim wall"), Some(0.1));
+    /// assert_eq!(said.outcome, Outcome::NonconformityShown); // 0.2 of wall would not enter
+    /// ```
+    #[derive(Default)]
+    Shim {
+        /// Bore of the tube.
+        bore: Vec<Placed> => Inside,
+        /// Outside of the post.
+        post: Vec<Placed> => Outside,
+        /// Nominal size that both are sold as.
+        nominal: Option<Length>,
+        /// Clearance that is wanted; every published window unless stated.
+        clearance: Option<Limits>,
+        /// Thickness of the sheet at hand.
+        sheet: Option<Reading> => Outside,
+        /// Decision rule.
+        rule: Option<DecisionRule>,
+    }
+}
+
+impl Shim {
+    /// The verdict.
+    ///
+    /// # Errors
+    /// `Missing` without a bore or a post; those of the fit; `OutOfRange` and `NotFinite` for a sheet that is none.
+    pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
+        if self.bore.is_empty() {
+            return Err(missing("bore"));
+        }
+        if self.post.is_empty() {
+            return Err(missing("post"));
+        }
+        let fit = Fit {
+            joint: Some(Joint::Seatpost),
+            hole: MemberOf::placed(self.bore.clone()),
+            shaft: MemberOf::placed(self.post.clone()),
+            sold_as: self.nominal,
+            clearance: self.clearance.into_iter().collect(),
+            rule: self.rule,
+            ..Fit::default()
+        };
+        let mut said = fit.answer(tables).map_err(|e| {
+            let field = match e.field() {
+                f if f.starts_with("hole") => "bore",
+                f if f.starts_with("shaft") => "post",
+                "sold_as" => "nominal",
+                _ => "clearance",
+            };
+            e.named(field)
+        })?;
+        said.place = String::from("shim");
+        let gap = self.gap().ok_or_else(|| missing("bore"))?;
+        let wall = gap.scaled(0.5);
+        let some = settled_cmp(gap.value(), NOTHING).is_gt();
+        if some && said.number("shim wall").is_none() {
+            said = said.with(Worked::length(
+                "shim wall",
+                wall.value(),
+                "half the gap on diameter",
+            ));
+        }
+        said = said.with(Worked::length(
+            "gap on diameter",
+            gap.value(),
+            "smallest bore less largest post",
+        ));
+        if some {
+            said.sentence.push_str(&format!(
+                " A shim that fills the gap has a wall of {}: half of {}, because it lies on both sides.",
+                in_mm(wall.value()),
+                in_mm(gap.value())
+            ));
+        } else {
+            said.sentence.push_str(" There is no gap to fill.");
+        }
+        if let Some(sheet) = &self.sheet {
+            positive("sheet", sheet.value())?;
+            said = self.with_sheet(said, sheet, &wall)?;
+        }
+        if some && (self.sheet.is_none() || said.outcome != Outcome::ConformityShown) {
+            said = said.then(NextStep::new(
+                "thickness of the sheet",
+                "a wall counts twice on diameter",
+                "micrometer",
+            ));
+        }
+        Ok(said.minding("a shim at least as long as the insertion, slot on slot (common practice; no length is published)"))
+    }
+
+    /// Smallest bore less largest post.
+    fn gap(&self) -> Option<Reading> {
+        let end = |placed: &[Placed], first: bool| {
+            let all: Vec<Reading> = placed.iter().map(|p| p.reading).collect();
+            let ends = super::extremes(&all);
+            if first {
+                ends.first().copied()
+            } else {
+                ends.last().copied()
+            }
+        };
+        Some(end(&self.bore, true)?.less(&end(&self.post, false)?))
+    }
+
+    /// Whether this sheet goes into the gap; the fit as found then stands beside.
+    fn with_sheet(&self, fit: Verdict, sheet: &Reading, wall: &Reading) -> Result<Verdict, Error> {
         let none = Limits::at_most(NOTHING, Grade::Derived)?;
-        let decision = decide(&apart, &none, DecisionRule::default());
+        let apart = sheet.less(wall);
+        let decision = decide(&apart, &none, self.rule.unwrap_or_default());
         let words = match decision.outcome {
             Outcome::NonconformityShown => format!(
                 "a sheet of {} adds {} on diameter and will not enter; if it did go in, it is not that thick, or the difference was taken for the wall",
@@ -53,28 +149,33 @@ pub fn shim(hole: &Reading, shaft: &Reading, sheet: Option<&Reading>) -> Result<
                 in_mm(sheet.value())
             ),
         };
-        sentence.push_str(&format!(" {}.", super::words::capital(&words)));
-        findings.push(Finding {
+        let found = Finding {
             outcome: Some(decision.outcome),
             readings: Vec::from([*sheet]),
-            limits: Some(limits),
+            limits: Limits::at_most(wall.value(), Grade::Derived).ok(),
             decision: Some(decision),
             owner: String::from("the two diameters"),
             grade: Some(Grade::Derived),
-            ..Finding::stated("shim", words)
-        });
-    }
-    let mut said = Verdict::from_findings("shim", findings)
-        .saying(sentence)
-        .with(Worked::length("shim wall", wall.value(), "(hole - shaft) / 2"))
-        .with(Worked::length("gap on diameter", wall.value() * 2.0, "hole less shaft"))
-        .minding("a shim at least as long as the insertion, slot on slot (common practice; no length is published)");
-    if sheet.is_none() || said.outcome != Outcome::ConformityShown {
-        said = said.then(NextStep::new(
-            "thickness of the sheet",
-            "a wall counts twice on diameter",
-            "micrometer",
+            ..Finding::stated("sheet", words.clone())
+        };
+        let mut said = Verdict::from_findings("shim", Vec::from([found])).saying(format!(
+            "{} {}.",
+            fit.sentence,
+            super::words::capital(&words)
         ));
+        said.beside = fit.findings;
+        said.beside.extend(fit.beside);
+        said.worked = fit.worked;
+        said.out = fit.out;
+        said.cures = fit.cures;
+        said.next = fit.next;
+        said.cautions = fit.cautions;
+        if said.outcome == Outcome::NonconformityShown
+            && settled_cmp(wall.value(), NOTHING).is_gt()
+            && !said.cures.iter().any(|c| c.by == Remedy::Shim)
+        {
+            said = said.cured(Curing::by(Remedy::Shim).sized(wall.value()));
+        }
+        Ok(said)
     }
-    Ok(said)
 }

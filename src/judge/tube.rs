@@ -4,12 +4,12 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::Finding;
 use super::verdict::{NOTHING, NextStep, Verdict, Worked};
-use super::{Finding, sizes_against};
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, positive, settled_mm};
-use crate::standard::{CuttingRule, FacingRule, HeadSeat, Row, SeatKind, Seatpost, find};
+use crate::standard::{CuttingRule, HeadSeat, Row, SeatKind, Seatpost, find};
 use crate::{Error, ErrorKind};
 
 /// Inside diameter of a tube: outside less **two** walls.
@@ -65,89 +65,6 @@ pub fn wall_implied(outside: &Reading, bore: &Reading) -> Result<Reading, Error>
         ));
     }
     Ok(wall)
-}
-
-/// What reaming a tube from its bore to a larger one takes off and leaves.
-///
-/// No least wall is published; what builders use is shown beside. Stock beyond what hand reamers are said to take is found
-/// out: then it takes more than one reamer, or boring.
-///
-/// # Errors
-/// As [`wall_implied`]; `NotApplicable` when the tube is already as large.
-///
-/// ```
-/// use framegauge::{judge::reaming, measure::Outcome, mm};
-/// let cut = reaming(&"31.7 +/- 0.02 mm".parse().unwrap(), &"29.7 +/- 0.02 mm".parse().unwrap(), mm(30.2)).unwrap();
-/// assert_eq!(cut.millimetres("stock on diameter"), Some(0.5));
-/// assert_eq!(cut.millimetres("wall left"), Some(0.75));
-/// assert_eq!(cut.outcome, Outcome::Undecided); // nobody publishes a least wall
-/// ```
-pub fn reaming(outside: &Reading, bore: &Reading, to: Length) -> Result<Verdict, Error> {
-    wall_implied(outside, bore)?;
-    let to = positive("bore after reaming", to)?;
-    let stock = bore.scaled(-1.0).shifted(to);
-    if settled_cmp(stock.value(), NOTHING).is_le() {
-        return Err(Error::new(
-            ErrorKind::NotApplicable,
-            "bore after reaming",
-            in_mm(to),
-            format!("the bore is {} already", in_mm(bore.value())),
-            "nothing to ream; a bore cannot be made smaller",
-        ));
-    }
-    let left = wall_implied(outside, &Reading::exact(to)?)?;
-    let mut beside = Vec::new();
-    for row in CuttingRule::table()
-        .iter()
-        .filter(|r| r.code.starts_with("ream_stock"))
-    {
-        beside.push(sizes_against(
-            row.what.clone(),
-            &[stock],
-            &Limits::of_requirement(&row.window),
-            "a machining text",
-            row.window.evidence(),
-            DecisionRule::default(),
-        ));
-    }
-    if let Ok(row) = find::<FacingRule>("head_tube_wall") {
-        beside.push(sizes_against(
-            row.what.clone(),
-            &[left],
-            &Limits::of_requirement(&row.window),
-            "builder practice, not a required minimum",
-            row.window.evidence(),
-            DecisionRule::default(),
-        ));
-    }
-    let sentence = format!(
-        "Reaming from {} to {} takes {} on diameter ({} a side) and leaves a wall of {}; no least wall is published, the frame maker decides.",
-        in_mm(bore.value()),
-        in_mm(to),
-        in_mm(stock.value()),
-        in_mm(stock.value() / 2.0),
-        in_mm(left.value()),
-    );
-    let mut said = Verdict::from_findings("tube to be reamed", Vec::new())
-        .saying(sentence)
-        .with(Worked::length(
-            "stock on diameter",
-            stock.value(),
-            "bore after less bore before",
-        ))
-        .with(Worked::length(
-            "wall left",
-            left.value(),
-            "(outside - bore after) / 2",
-        ))
-        .then(NextStep::new(
-            "wall at the thinnest place",
-            "the tube may be butted or eccentric, and the reamer follows the bore",
-            "wall gauge, or micrometer with a ball anvil",
-        ))
-        .minding("cutting cannot be undone; never ream carbon");
-    said.beside = beside;
-    Ok(said)
 }
 
 /// Which head-tube seats a plain tube of this bore can be reamed to, smallest stock first: seats whose bore is larger by no

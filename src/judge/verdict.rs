@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::Finding;
 use crate::evidence::{Citation, Grade, Text};
+use crate::fit::Out;
 use crate::measure::Outcome;
 use crate::quantity::{Angle, Length, Printed, in_mm, mm, positive, settled_mm};
 
@@ -129,6 +130,38 @@ impl Worked {
             Number::Length(_) | Number::Plain(_) => None,
         }
     }
+    /// The name as scripts have it, with its unit: `wall_left_mm`.
+    ///
+    /// ```
+    /// use framegauge::{judge::Worked, mm};
+    /// assert_eq!(Worked::length("drive side, wall left", mm(0.75), "").code(), "drive_side_wall_left_mm");
+    /// ```
+    #[must_use]
+    pub fn code(&self) -> String {
+        let mut out = String::new();
+        for c in self.what.chars() {
+            if c.is_alphanumeric() {
+                out.extend(c.to_lowercase());
+            } else if !out.is_empty() && !out.ends_with('_') {
+                out.push('_');
+            }
+        }
+        out.push_str(match self.value {
+            Number::Length(_) => "_mm",
+            Number::Angle(_) => "_deg",
+            Number::Plain(_) => "",
+        });
+        out
+    }
+    /// The number alone, in the unit of its code.
+    #[must_use]
+    pub fn number(&self) -> f64 {
+        match self.value {
+            Number::Length(length) => settled_mm(length),
+            Number::Angle(angle) => four_places(angle.in_unit()),
+            Number::Plain(value) => four_places(value),
+        }
+    }
     /// The bare number of a ratio or count; `None` for anything else.
     #[must_use]
     pub fn bare(&self) -> Option<f64> {
@@ -180,16 +213,106 @@ impl serde::Serialize for Worked {
     }
 }
 
-/// The verdict on one interface.
+/// What would cure a finding that is out. Whether it may be done is for whoever plans the frame.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
+)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[strum(serialize_all = "snake_case")]
+pub enum Remedy {
+    /// Taken down to the metal, paint and dirt off.
+    Clean,
+    /// Brought round again, without cutting.
+    RoundOut,
+    /// Opened by a reamer.
+    Ream,
+    /// Bored or reamed deeper.
+    Deepen,
+    /// Faced.
+    Face,
+    /// A spacer put in.
+    Spacer,
+    /// Chased with a tap or die of the same thread.
+    Chase,
+    /// Another part.
+    OtherPart,
+    /// A shim of this wall.
+    Shim,
+    /// Sleeved, inserted or built up, by a builder.
+    Sleeve,
+    /// For the frame maker or a qualified builder.
+    Refer,
+}
+
+/// One way to cure what is out: by what, to which size, and at which place.
 ///
 /// ```
-/// use framegauge::{judge::cup_depth, measure::{DecisionRule, Outcome}};
-/// let cup = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default()).unwrap();
-/// assert_eq!(cup.outcome, Outcome::NonconformityShown);
-/// assert_eq!(cup.millimetres("stands proud"), Some(3.0));
+/// use framegauge::{judge::{Curing, Remedy}, mm};
+/// let shim = Curing::by(Remedy::Shim).sized(mm(0.2));
+/// assert_eq!((shim.size, shim.at.is_empty()), (Some(mm(0.2)), true));
 /// ```
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Curing {
+    /// By what.
+    pub by: Remedy,
+    /// Size of the part or tool that it takes, or the size that results.
+    pub size: Option<Length>,
+    /// Which part of the place it cures, such as `5 mm deep`; empty for all of it.
+    pub at: Text,
+}
+
+impl Curing {
+    /// A cure of the whole place.
+    #[must_use]
+    pub const fn by(by: Remedy) -> Self {
+        Self {
+            by,
+            size: None,
+            at: Text::Borrowed(""),
+        }
+    }
+    /// The same, with its size.
+    #[must_use]
+    pub const fn sized(mut self, size: Length) -> Self {
+        self.size = Some(size);
+        self
+    }
+    /// The same, of one part of the place.
+    #[must_use]
+    pub fn only_at(mut self, at: impl Into<Text>) -> Self {
+        self.at = at.into();
+        self
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Curing {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut out = serializer.serialize_struct("Curing", 3)?;
+        out.serialize_field("by", &self.by)?;
+        out.serialize_field("size_mm", &self.size.map(settled_mm))?;
+        out.serialize_field("at", &self.at)?;
+        out.end()
+    }
+}
+
+/// The verdict on one place.
+///
+/// As JSON the sentence is `words`, and every number worked out stands by its code under `numbers`.
+///
+/// ```
+/// use framegauge::{judge::CupDepth, measure::Outcome, standard::Tables};
+/// let cup = CupDepth { bore_depth: vec!["9.0 +/- 0.1 mm".parse().unwrap()], insertion: "12.0 +/- 0.1 mm".parse().unwrap(), room: None, rule: None };
+/// let said = cup.answer(Tables::ours()).unwrap();
+/// assert_eq!(said.outcome, Outcome::NonconformityShown);
+/// assert_eq!(said.millimetres("stands proud"), Some(3.0));
+/// ```
+#[derive(Debug, Clone, PartialEq)]
 pub struct Verdict {
     /// What was judged.
     pub place: String,
@@ -203,12 +326,48 @@ pub struct Verdict {
     pub beside: Vec<Finding>,
     /// Numbers worked out.
     pub worked: Vec<Worked>,
+    /// Of two members, which one is off; `None` where there are not two, or nobody asked.
+    pub out: Option<Out>,
+    /// What would cure it, the most cautious first; empty when nothing is out.
+    pub cures: Vec<Curing>,
     /// What to measure next, the most telling first; empty when nothing is open.
     pub next: Vec<NextStep>,
     /// What to mind.
     pub cautions: Vec<Text>,
     /// The weakest evidence that the deciding findings rest on.
     pub weakest: Option<Grade>,
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Verdict {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::{SerializeMap, SerializeStruct};
+
+        /// Numbers by their codes.
+        struct Numbers<'a>(&'a [Worked]);
+        impl serde::Serialize for Numbers<'_> {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                let mut map = serializer.serialize_map(Some(self.0.len()))?;
+                for worked in self.0 {
+                    map.serialize_entry(&worked.code(), &worked.number())?;
+                }
+                map.end()
+            }
+        }
+        let mut out = serializer.serialize_struct("Verdict", 11)?;
+        out.serialize_field("place", &self.place)?;
+        out.serialize_field("outcome", &self.outcome)?;
+        out.serialize_field("words", &self.sentence)?;
+        out.serialize_field("findings", &self.findings)?;
+        out.serialize_field("beside", &self.beside)?;
+        out.serialize_field("numbers", &Numbers(&self.worked))?;
+        out.serialize_field("out", &self.out)?;
+        out.serialize_field("cures", &self.cures)?;
+        out.serialize_field("next", &self.next)?;
+        out.serialize_field("cautions", &self.cautions)?;
+        out.serialize_field("weakest", &self.weakest)?;
+        out.end()
+    }
 }
 
 impl Verdict {
@@ -241,6 +400,8 @@ impl Verdict {
             findings,
             beside: Vec::new(),
             worked: Vec::new(),
+            out: None,
+            cures: Vec::new(),
             next: Vec::new(),
             cautions: Vec::new(),
             weakest,
@@ -257,6 +418,10 @@ impl Verdict {
     }
     pub(crate) fn then(mut self, next: NextStep) -> Self {
         self.next.push(next);
+        self
+    }
+    pub(crate) fn cured(mut self, by: Curing) -> Self {
+        self.cures.push(by);
         self
     }
     pub(crate) fn minding(mut self, caution: impl Into<Text>) -> Self {
@@ -283,9 +448,9 @@ impl Verdict {
     /// The verdict held to a least grade of evidence: resting on less, nothing is shown.
     ///
     /// ```
-    /// use framegauge::{Grade, judge::cup_depth, measure::{DecisionRule, Outcome}};
-    /// let cup = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default()).unwrap();
-    /// assert_eq!(cup.demanding(Grade::Standard).outcome, Outcome::Undecided);
+    /// use framegauge::{Grade, judge::CupDepth, measure::Outcome, standard::Tables};
+    /// let cup = CupDepth { bore_depth: vec!["9.0 +/- 0.1 mm".parse().unwrap()], insertion: "12.0 +/- 0.1 mm".parse().unwrap(), room: None, rule: None };
+    /// assert_eq!(cup.answer(Tables::ours()).unwrap().demanding(Grade::Standard).outcome, Outcome::Undecided);
     /// ```
     #[must_use]
     pub fn demanding(mut self, least: Grade) -> Self {

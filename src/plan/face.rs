@@ -15,7 +15,7 @@ use crate::face::{
 };
 use crate::judge::{Finding, extremes};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
-use crate::quantity::{Length, Radius, in_mm, mm};
+use crate::quantity::{Length, Radius, in_mm};
 use crate::standard::Place;
 use crate::thread::Turn;
 use crate::{Error, ErrorKind};
@@ -42,6 +42,8 @@ pub(super) struct Facing<'a> {
     pub square: Option<(Limits, Text, Option<&'a Evidence>)>,
     /// What limits the cut, as it was before any work.
     pub limits: Vec<CutLimit>,
+    /// What limits the cut besides, as it is now.
+    pub limits_now: Vec<CutLimit>,
     /// So much must come off whatever the face looks like, with why: it is faced to a width.
     pub besides: Option<(Reading, String)>,
     pub changes: Vec<Change>,
@@ -185,10 +187,12 @@ pub(super) fn left(limits: Vec<CutLimit>, cut: bool, off: Option<&Reading>) -> V
 }
 
 /// Everything that limits a cut of this face now.
-pub(super) fn allowance(limits: Vec<CutLimit>, face: &Face, now: &Now<'_>) -> Allowance {
-    let mut all = limits;
-    all.extend(written(&face.limits));
-    Allowance::new(left(all, now.cut, now.deepest().as_ref()))
+fn allowance(facing: &Facing<'_>, now: &Now<'_>) -> Allowance {
+    let mut all = facing.limits.clone();
+    all.extend(written(&facing.face.limits));
+    let mut left = left(all, now.cut, now.deepest().as_ref());
+    left.extend(facing.limits_now.iter().cloned());
+    Allowance::new(left)
 }
 
 pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
@@ -272,7 +276,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
         makers_shape: false,
         pilot: facing.pilot.clone(),
         needed: Some((Counted::Depth, needed)),
-        allowance: allowance(facing.limits.clone(), face, &now),
+        allowance: allowance(&facing, &now),
         stops: Vec::new(),
         waits: Vec::new(),
         decision: site.rule,
@@ -416,7 +420,7 @@ fn needed(
         let found = survey
             .decide_facing(
                 &goal,
-                &allowance(facing.limits.clone(), facing.face, now),
+                &allowance(facing, now),
                 site.rule,
             )
             .ok()?;
@@ -476,9 +480,4 @@ fn needed(
             None
         }
     }
-}
-
-/// Nothing, exactly.
-pub(super) fn nothing() -> Length {
-    mm(0.0)
 }

@@ -109,7 +109,7 @@ fn race(
     let windows = draft
         .tables
         .all::<FitWindow>()
-        .filter(|w| w.joint == "crown race on seat");
+        .filter(|w| w.joint == crate::standard::Joint::CrownRace);
     let held: Vec<Finding> = windows
         .filter_map(|window| press::held(&fit, "race on its seat", window))
         .map(|found| {

@@ -13,9 +13,10 @@ use super::press;
 use super::sheet::{Coating, Fitted, HeadEnd, JointMaterial};
 use crate::evidence::Grade;
 use crate::face::{CutLimit, LimitKind};
-use crate::judge::{Finding, Joint};
+use crate::judge::Finding;
 use crate::measure::{Limits, settled_below};
 use crate::quantity::{in_mm, mm};
+use crate::standard::Joint;
 use crate::standard::{FacingRule, HeadSeat, HeadsetBearing, SeatKind};
 
 pub(super) fn plan(draft: &mut Draft<'_>, interface: Interface, measured: &HeadEnd) {

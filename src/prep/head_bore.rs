@@ -75,7 +75,7 @@ pub(super) fn bore(
         (None, None) => (Finding::stated("bore", spread(&readings)), None),
     };
     let finding = if covered(end.common.coating) {
-        finding.read_on_paint(true)
+        finding.read_on_paint(true, draft.tables)
     } else {
         finding
     };

@@ -10,10 +10,11 @@ use super::plan::{Amount, Interface, InterfaceReport, Operation, Stop, Tool};
 use super::sheet::{Part, PlacedReading};
 use crate::evidence::Citation;
 use crate::fit::{Fit, HoleMember, ShaftMember, SizeReading, Wanted, fit_between};
-use crate::judge::{Finding, Joint, fit_words};
+use crate::judge::{Finding, fit_words, windows_of};
 use crate::measure::Limits;
 use crate::quantity::{Length, in_mm};
 use crate::standard::FitWindow;
+use crate::standard::Joint;
 use crate::thread::Turn;
 
 /// Diameters with their places, as the fit room takes them.
@@ -90,10 +91,10 @@ pub(super) fn part_in_bore(
             .push(Finding::stated("fit", String::from(caution.words())));
     }
     let near = bore.first()?.reading.value();
-    let windows: Vec<&FitWindow> = draft
-        .tables
-        .all::<FitWindow>()
-        .filter(|w| w.window.is_known() && joints.iter().any(|joint| joint.is_spoken_of(w, near)))
+    let windows: Vec<&FitWindow> = joints
+        .iter()
+        .flat_map(|joint| windows_of(draft.tables, *joint, near))
+        .filter(|w| w.window.is_known())
         .collect();
     if windows.is_empty() && !slip {
         report.findings.push(Finding::stated("wanted fit", "no maker prints a window for this joint; give the part maker's limit on `interference`"));

@@ -10,10 +10,11 @@ use super::press;
 use super::sheet::{JointMaterial, SeatTubeSheet};
 use crate::evidence::{Figure, Grade};
 use crate::fit::{Fit, fit_between};
-use crate::judge::{Finding, Joint, fit_words, sizes_against};
+use crate::judge::{Finding, fit_words, sizes_against, windows_of};
 use crate::measure::{Limits, Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
-use crate::standard::{FitWindow, InsertionRule, Seatpost};
+use crate::standard::Joint;
+use crate::standard::{InsertionRule, Seatpost};
 
 const HERE: Interface = Interface::SeatTube;
 
@@ -54,10 +55,7 @@ pub(super) fn post_and_shim(
     let Some(near) = size.or_else(|| readings.first().map(|p| p.reading.value())) else {
         return;
     };
-    let windows = draft
-        .tables
-        .all::<FitWindow>()
-        .filter(|w| Joint::Seatpost.is_spoken_of(w, near));
+    let windows = windows_of(draft.tables, Joint::Seatpost, near);
     report
         .findings
         .extend(windows.filter_map(|window| press::held(&fit, "post in tube", window)));
@@ -187,7 +185,7 @@ pub(super) fn insertion(
         if let (Some(times), Some(d)) = (
             rule.times_diameter.as_ref().and_then(Figure::lower),
             diameter,
-        ) && rule.code != "strength_below_mark"
+        ) && rule.counts != crate::standard::DepthCounts::NoDepth
         {
             offer(
                 d * times.0,
@@ -195,7 +193,7 @@ pub(super) fn insertion(
                 grade,
             );
         }
-        if rule.code == "total_with_weld_rule"
+        if rule.counts == crate::standard::DepthCounts::WithWeld
             && let (Some(total), Some(weld)) =
                 (rule.depth.as_ref().and_then(Figure::lower), tube.weld_depth)
         {

@@ -11,9 +11,10 @@ use super::plan::{Interface, InterfaceReport, Operation};
 use super::press;
 use super::sheet::{JointMaterial, ShellSheet, ThreadState};
 use crate::evidence::Citation;
-use crate::judge::{Finding, Joint, extremes, sizes_against, spread};
+use crate::judge::{Finding, extremes, sizes_against, spread};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::in_mm;
+use crate::standard::Joint;
 use crate::standard::{BoreWindow, Hold, Shell};
 
 const HERE: Interface = Interface::Shell;
@@ -75,7 +76,7 @@ pub(super) fn pressed(
     match found {
         Some((finding, limits)) => {
             let finding = if facing::covered(sheet.common.coating) {
-                finding.read_on_paint(true)
+                finding.read_on_paint(true, draft.tables)
             } else {
                 finding
             };

@@ -59,7 +59,7 @@ pub(super) fn work(draft: &mut Draft<'_>, bench: OnBench<'_>, report: &mut Inter
             draft.rule,
         );
         if covered(bench.coating) && bench.state != ThreadState::Uncut {
-            found = found.read_on_paint(true);
+            found = found.read_on_paint(true, draft.tables);
         }
         report.findings.push(found);
     }

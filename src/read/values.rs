@@ -280,9 +280,13 @@ words!(
     crate::thread::PercentConvention,
     crate::face::Gauge,
     crate::face::LimitKind,
+    crate::face::MountKind,
+    crate::fit::Feature,
     crate::measure::Measures,
     crate::fit::MaterialKind,
     crate::standard::BrakeSystem,
+    crate::standard::Hold,
+    crate::standard::Joint,
     crate::standard::ThreadedPart,
     crate::standard::LeftRight,
 );
@@ -363,6 +367,12 @@ macro_rules! kinds {
             }
             fn absent() -> Option<Vec<Reading>> {
                 Some(Vec::new())
+            }
+        }
+        impl ReadBy<Reading> for $name {
+            const SHAPE: Shape = <Placed as Read>::SHAPE;
+            fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Reading> {
+                placed::<Self>(tree, context).map(|p| p.reading)
             }
         }
         impl ReadBy<Option<Reading>> for $name {

@@ -8,15 +8,16 @@ use super::option::{Damage, Rescue, RescueOption, Stand, Step};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::{MaterialKind, Shape, SizeReading};
-use crate::judge::{Joint, NextStep, Worked, from_to};
+use crate::judge::{NextStep, Worked, from_to};
 use crate::measure::Reading;
 use crate::quantity::{Length, ShaftDiameter, Width};
 use crate::standard::Hold;
+use crate::standard::Joint;
 
 /// A damaged bore or seat, with what is known of it.
 ///
 /// ```
-/// use framegauge::{fit::SizeReading, judge::Joint, mm, rescue::{BoreRescue, Damage, Stand, Step}};
+/// use framegauge::{fit::SizeReading, mm, standard::Joint, rescue::{BoreRescue, Damage, Stand, Step}};
 /// // A cup that drops in: without readings every cure waits for the gap.
 /// let open = BoreRescue::new(Joint::HeadCup, Damage::Loose).options().unwrap();
 /// assert_eq!(open.stand(Step::Compound), Some(Stand::NeedsMeasurement));
@@ -79,7 +80,7 @@ impl BoreRescue {
     /// As [`Shape::of`]; `OutOfRange` and `NotFinite` for sizes that are none.
     ///
     /// ```
-    /// use framegauge::{fit::SizeReading, judge::Joint, mm, rescue::{BoreRescue, Damage, Stand, Step}};
+    /// use framegauge::{fit::SizeReading, mm, standard::Joint, rescue::{BoreRescue, Damage, Stand, Step}};
     /// // An oval slip-fit seat: the widest gap is beyond the compound's 0.10 mm, so compound is no cure.
     /// let mut seat = BoreRescue::new(Joint::DirectBearing, Damage::Oval);
     /// seat.hole.push(SizeReading::new("37.02 +/- 0.01 mm".parse().unwrap()));

@@ -6,6 +6,7 @@ use crate::evidence::{Fact, Figure, List, Text};
 use crate::fit::Sense;
 use crate::quantity::Angle;
 
+use super::joint::{Joint, SpeaksOf};
 use super::row::rows;
 use super::shell::{Confusion, Hold};
 
@@ -112,8 +113,14 @@ rows! {
     FitWindow("fit_window", FIT_WINDOWS) {
         /// Unique code.
         code: Text,
-        /// Which joint, in words.
-        joint: Text,
+        /// Which joint.
+        joint: Joint,
+        /// Sizes of the joint that it speaks of; all of them unless stated.
+        #[cfg_attr(feature = "serde", serde(default))]
+        sizes: Option<Figure>,
+        /// What it was written for.
+        #[cfg_attr(feature = "serde", serde(default))]
+        speaks_of: SpeaksOf,
         /// Whose window it is.
         owner: Text,
         /// Interference or clearance.

@@ -88,6 +88,9 @@ no_figure!(
     super::End,
     super::BrakeSystem,
     super::SeatKind,
+    super::DepthCounts,
+    super::Joint,
+    super::SpeaksOf,
     super::Sense,
     super::MaterialKind
 );

@@ -5,6 +5,39 @@ use crate::quantity::Ratio;
 
 use super::row::rows;
 
+/// How the figure of an insertion rule counts.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Hash,
+    Default,
+    strum::Display,
+    strum::EnumString,
+    strum::EnumIter,
+)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[strum(serialize_all = "snake_case")]
+pub enum DepthCounts {
+    /// From the top of the seat tube, whatever the frame.
+    #[default]
+    InAll,
+    /// From the lower edge of the weld or lug; asked together with the rows `with_weld`.
+    BelowWeld,
+    /// In all, where the place of the weld is known, together with the rows `below_weld`.
+    WithWeld,
+    /// In all, only where the place of the weld is not known.
+    WithoutWeld,
+    /// Speaks of something else than how deep the post sits.
+    NoDepth,
+}
+
 rows! {
     /// A seatpost size.
     Seatpost("seatpost", SEATPOSTS) {
@@ -52,6 +85,9 @@ rows! {
         code: Text,
         /// What it asks, in words.
         what: Text,
+        /// How its figure counts.
+        #[cfg_attr(feature = "serde", serde(default))]
+        counts: DepthCounts,
         /// A depth.
         #[cfg_attr(feature = "serde", serde(default))]
         depth: Option<Figure>,

@@ -221,7 +221,9 @@ pub static FAMILIES: [Family; 28] = [
         "FitWindow",
         "FIT_WINDOWS",
         [
-            must("joint", Text),
+            must("joint", Word("Joint")),
+            may("sizes", Figure(Length)),
+            must("speaks_of", Word("SpeaksOf")),
             must("owner", Text),
             must("sense", Word("Sense")),
             must("window", Figure(Length)),
@@ -299,6 +301,7 @@ pub static FAMILIES: [Family; 28] = [
         "INSERTION_RULES",
         [
             must("what", Text),
+            must("counts", Word("DepthCounts")),
             may("depth", Figure(Length)),
             may("times_diameter", Figure(Ratio)),
         ]

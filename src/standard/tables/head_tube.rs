@@ -2838,7 +2838,9 @@ pub(crate) static FACING_RULES: [FacingRule; 13] = [
 pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     FitWindow {
         code: Cow::Borrowed("cup_at_most_0_10"),
-        joint: Cow::Borrowed("cup in head tube"),
+        joint: Joint::HeadCup,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("a headset maker, technical page"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -2860,7 +2862,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("cup_0_10_0_20"),
-        joint: Cow::Borrowed("cup in head tube"),
+        joint: Joint::HeadCup,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("an encyclopaedia, assumed by its nominal table"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -2876,7 +2880,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("cup_0_10_0_25"),
-        joint: Cow::Borrowed("cup in head tube"),
+        joint: Joint::HeadCup,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("the same encyclopaedia, called adequate"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -2892,7 +2898,23 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("cup_per_inch_rule_44"),
-        joint: Cow::Borrowed("cup in head tube"),
+        joint: Joint::HeadCup,
+        sizes: Some(Figure::from_table(
+            Span {
+                nominal: None,
+                lower: Some(mm(43.5)),
+                upper: Some(mm(44.5)),
+            },
+            Evidence::from_table(
+                Grade::CommonPractice,
+                Grade::CommonPractice,
+                "",
+                &[],
+                "sizes of the joint that the window is held against",
+            ),
+            &[],
+        )),
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("general machining rule quoted by a builder, 44 mm bore"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -2916,7 +2938,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("race_0_10"),
-        joint: Cow::Borrowed("crown race on seat"),
+        joint: Joint::CrownRace,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed(
             "a trade handbook quoted for one Italian race, seat 26.4 on bore 26.3",
         ),
@@ -2934,7 +2958,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("race_0_025_0_05"),
-        joint: Cow::Borrowed("crown race on seat"),
+        joint: Joint::CrownRace,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("opinion of an experienced owner, 1 in classic races"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -2956,7 +2982,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("race_0_10_0_20"),
-        joint: Cow::Borrowed("crown race on seat"),
+        joint: Joint::CrownRace,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("opinion of a machinist owner"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -2972,7 +3000,23 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("integrated_is41"),
-        joint: Cow::Borrowed("integrated bearing in head tube"),
+        joint: Joint::IntegratedBearing,
+        sizes: Some(Figure::from_table(
+            Span {
+                nominal: None,
+                lower: Some(mm(40.8)),
+                upper: Some(mm(41.4)),
+            },
+            Evidence::from_table(
+                Grade::CommonPractice,
+                Grade::CommonPractice,
+                "",
+                &[],
+                "sizes of the joint that the window is held against",
+            ),
+            &[],
+        )),
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("seat and bearing figures of IS41"),
         sense: Sense::Clearance,
         window: Figure::from_table(
@@ -2996,7 +3040,23 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("integrated_is42"),
-        joint: Cow::Borrowed("integrated bearing in head tube"),
+        joint: Joint::IntegratedBearing,
+        sizes: Some(Figure::from_table(
+            Span {
+                nominal: None,
+                lower: Some(mm(41.65)),
+                upper: Some(mm(42.25)),
+            },
+            Evidence::from_table(
+                Grade::CommonPractice,
+                Grade::CommonPractice,
+                "",
+                &[],
+                "sizes of the joint that the window is held against",
+            ),
+            &[],
+        )),
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("seat and bearing figures of IS42"),
         sense: Sense::Clearance,
         window: Figure::from_table(
@@ -3018,7 +3078,23 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("seatpost_h7_27_2"),
-        joint: Cow::Borrowed("seatpost in seat tube"),
+        joint: Joint::Seatpost,
+        sizes: Some(Figure::from_table(
+            Span {
+                nominal: None,
+                lower: Some(mm(26.7)),
+                upper: Some(mm(27.7)),
+            },
+            Evidence::from_table(
+                Grade::CommonPractice,
+                Grade::CommonPractice,
+                "",
+                &[],
+                "sizes of the joint that the window is held against",
+            ),
+            &[],
+        )),
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("an engineer, reamed 27.2 hole"),
         sense: Sense::Clearance,
         window: Figure::from_table(
@@ -3040,7 +3116,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("seatpost_0_20_0_30"),
-        joint: Cow::Borrowed("seatpost in seat tube"),
+        joint: Joint::Seatpost,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("an engineer-owner, folding bicycles"),
         sense: Sense::Clearance,
         window: Figure::from_table(
@@ -3058,7 +3136,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("seatpost_within_0_2"),
-        joint: Cow::Borrowed("seatpost in seat tube"),
+        joint: Joint::Seatpost,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("German bicycle pages"),
         sense: Sense::Clearance,
         window: Figure::from_table(
@@ -3074,7 +3154,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("seatpost_trade_rule"),
-        joint: Cow::Borrowed("seatpost in seat tube"),
+        joint: Joint::Seatpost,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("trade rule by memory"),
         sense: Sense::Clearance,
         window: Figure::from_table(
@@ -3090,7 +3172,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("drawn_tube_at_least_0_25"),
-        joint: Cow::Borrowed("telescoping drawn tube"),
+        joint: Joint::DrawnTube,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("the tube trade, drawn tube as supplied"),
         sense: Sense::Clearance,
         window: Figure::from_table(
@@ -3112,7 +3196,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("drawn_tube_sliding"),
-        joint: Cow::Borrowed("telescoping drawn tube"),
+        joint: Joint::DrawnTube,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("a tube-frame builder, sliding fit"),
         sense: Sense::Clearance,
         window: Figure::from_table(
@@ -3128,7 +3214,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("shell_press_cup"),
-        joint: Cow::Borrowed("press shell"),
+        joint: Joint::PressShell,
+        sizes: None,
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("press-fit cup in a bottom-bracket shell"),
         sense: Sense::Interference,
         window: Figure::unknown_in_table(
@@ -3139,7 +3227,23 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("bb30_bearing"),
-        joint: Cow::Borrowed("direct bearing"),
+        joint: Joint::DirectBearing,
+        sizes: Some(Figure::from_table(
+            Span {
+                nominal: None,
+                lower: Some(mm(41.5)),
+                upper: Some(mm(42.5)),
+            },
+            Evidence::from_table(
+                Grade::CommonPractice,
+                Grade::CommonPractice,
+                "",
+                &[],
+                "sizes of the joint that the window is held against",
+            ),
+            &[],
+        )),
+        speaks_of: SpeaksOf::Bicycle,
         owner: Cow::Borrowed("BB30 bore against a Normal-class 42 mm bearing"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -3161,7 +3265,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("bearing_od_30_50_n7"),
-        joint: Cow::Borrowed("direct bearing"),
+        joint: Joint::DirectBearing,
+        sizes: None,
+        speaks_of: SpeaksOf::Machining,
         owner: Cow::Borrowed("general engineering, ISO 286 class"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -3185,7 +3291,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("bearing_od_30_50_p7"),
-        joint: Cow::Borrowed("direct bearing"),
+        joint: Joint::DirectBearing,
+        sizes: None,
+        speaks_of: SpeaksOf::Machining,
         owner: Cow::Borrowed("general engineering, ISO 286 class"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -3207,7 +3315,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("bearing_od_30_50_m7"),
-        joint: Cow::Borrowed("direct bearing"),
+        joint: Joint::DirectBearing,
+        sizes: None,
+        speaks_of: SpeaksOf::Machining,
         owner: Cow::Borrowed("general engineering, ISO 286 class"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -3231,7 +3341,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("bearing_od_30_50_k7"),
-        joint: Cow::Borrowed("direct bearing"),
+        joint: Joint::DirectBearing,
+        sizes: None,
+        speaks_of: SpeaksOf::Machining,
         owner: Cow::Borrowed("general engineering, ISO 286 class"),
         sense: Sense::Interference,
         window: Figure::from_table(
@@ -3255,7 +3367,9 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
     },
     FitWindow {
         code: Cow::Borrowed("bearing_od_30_50_h7"),
-        joint: Cow::Borrowed("direct bearing"),
+        joint: Joint::DirectBearing,
+        sizes: None,
+        speaks_of: SpeaksOf::Machining,
         owner: Cow::Borrowed("general engineering, ISO 286 class"),
         sense: Sense::Interference,
         window: Figure::from_table(

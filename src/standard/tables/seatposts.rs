@@ -1294,6 +1294,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("mark_two_diameters"),
         what: Cow::Borrowed("insertion mark of the post from its lower end, at least"),
+        counts: DepthCounts::InAll,
         depth: None,
         times_diameter: Some(Figure::from_table(
             Span {
@@ -1311,6 +1312,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("strength_below_mark"),
         what: Cow::Borrowed("full strength of the post kept below the mark, at least"),
+        counts: DepthCounts::NoDepth,
         depth: None,
         times_diameter: Some(Figure::from_table(
             Span {
@@ -1326,6 +1328,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("bicycle_maker_2_5_diameters"),
         what: Cow::Borrowed("insertion asked by a bicycle maker, at least"),
+        counts: DepthCounts::InAll,
         depth: None,
         times_diameter: Some(Figure::from_table(
             Span {
@@ -1343,6 +1346,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
         what: Cow::Borrowed(
             "where the seat tube stands above the top tube the post must reach below the top-tube and seat-stay junction; can mean this much or more",
         ),
+        counts: DepthCounts::InAll,
         depth: Some(Figure::from_table(
             Span {
                 nominal: None,
@@ -1360,6 +1364,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
         what: Cow::Borrowed(
             "below the lower edge of the top-tube weld, at least, together with a total of 90 mm",
         ),
+        counts: DepthCounts::BelowWeld,
         depth: Some(Figure::from_table(
             Span {
                 nominal: None,
@@ -1377,6 +1382,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
         what: Cow::Borrowed(
             "total insertion where the post also reaches 25 mm below the top-tube weld, at least",
         ),
+        counts: DepthCounts::WithWeld,
         depth: Some(Figure::from_table(
             Span {
                 nominal: None,
@@ -1392,6 +1398,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("total_otherwise"),
         what: Cow::Borrowed("total insertion where the weld rule cannot be shown, at least"),
+        counts: DepthCounts::WithoutWeld,
         depth: Some(Figure::from_table(
             Span {
                 nominal: None,
@@ -1407,6 +1414,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("general_60"),
         what: Cow::Borrowed("general minimum of German bicycle pages"),
+        counts: DepthCounts::InAll,
         depth: Some(Figure::from_table(
             Span {
                 nominal: None,
@@ -1422,6 +1430,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("general_100"),
         what: Cow::Borrowed("general minimum of a retailer"),
+        counts: DepthCounts::InAll,
         depth: Some(Figure::from_table(
             Span {
                 nominal: None,
@@ -1437,6 +1446,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("general_70_100"),
         what: Cow::Borrowed("general minimum, weak source"),
+        counts: DepthCounts::InAll,
         depth: Some(Figure::from_table(
             Span {
                 nominal: None,
@@ -1458,6 +1468,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("frame_demand"),
         what: Cow::Borrowed("insertion that the frame maker demands beyond the mark of the post"),
+        counts: DepthCounts::InAll,
         depth: Some(Figure::unknown_in_table(
             "read the frame maker's manual: the post mark must then not be relied on",
             &[],
@@ -1470,6 +1481,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
         what: Cow::Borrowed(
             "insertion mark of ISO 4210-2 clause 4.16.2 (EN 14766:2005 clause 4.14.3)",
         ),
+        counts: DepthCounts::InAll,
         depth: Some(Figure::unknown_in_table(
             "the clause was not readable; read the standard",
             &[],
@@ -1480,6 +1492,7 @@ pub(crate) static INSERTION_RULES: [InsertionRule; 13] = [
     InsertionRule {
         code: Cow::Borrowed("shim_length"),
         what: Cow::Borrowed("length of a shim: at least the insertion of the post, slots aligned"),
+        counts: DepthCounts::NoDepth,
         depth: Some(Figure::unknown_in_table(
             "no number; common practice is the insertion itself",
             &[],

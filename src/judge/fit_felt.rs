@@ -1,8 +1,8 @@
 //! What can be said of a joint that was felt and not measured.
 
 use super::Finding;
-use super::mating::Felt;
-use super::mating::FitQuestion;
+use super::fit::Asked;
+use super::fit::Felt;
 use super::verdict::{NextStep, Verdict};
 use crate::evidence::Grade;
 use crate::measure::Outcome;
@@ -11,12 +11,12 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-impl FitQuestion {
+impl Asked<'_> {
     pub(super) fn unmeasured(&self, hole_known: bool, shaft_known: bool) -> Verdict {
         let place = self.joint.words();
         let mut findings: Vec<Finding> = self.felt.iter().map(|f| self.feel(*f)).collect();
         let mut shared = None;
-        for felt in &self.felt {
+        for felt in self.felt {
             match felt {
                 Felt::HoleLooseWithSeveral => {
                     shared =
@@ -33,7 +33,7 @@ impl FitQuestion {
         }
         let mut said = Verdict::from_findings(place, findings);
         let mut sentence = match (self.hold, said.outcome) {
-            (Hold::Slip, Outcome::Undecided) => String::from(
+            (Some(Hold::Slip), Outcome::Undecided) => String::from(
                 "A slip fit by design: going in by hand is no fault; only its gap against the maker's limit can tell, and none is published here.",
             ),
             (_, Outcome::NonconformityShown) => {
@@ -64,7 +64,7 @@ impl FitQuestion {
     }
 
     pub(super) fn feel(&self, felt: Felt) -> Finding {
-        let press = self.hold == Hold::Press;
+        let press = self.hold == Some(Hold::Press);
         let (outcome, words) = match felt {
             Felt::GoesByHand if press => (
                 Outcome::NonconformityShown,

@@ -1,13 +1,15 @@
 //! Two members as measured, against the windows that decide and those that stand beside.
 
-use super::joint::{from_maker, held, quoted, wanted};
-use super::mating::FitQuestion;
+use super::fit::Asked;
+use super::joint::{from_maker, held, quoted, wanted, windows_of};
 use super::verdict::{NOTHING, Verdict};
 use super::words::capital;
 use super::{Finding, fit_words, from_to};
 use crate::Error;
 use crate::evidence::{Evidence, Grade};
-use crate::fit::{Conformance, Fit, HoleMember, MemberFinding, ShaftMember, Wanted, fit_between};
+use crate::fit::{
+    Conformance, Fit, HoleMember, MemberFinding, Sense, ShaftMember, Wanted, fit_between,
+};
 use crate::measure::{Bound, Decision, Limits, Outcome, decide, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm};
 use crate::standard::{FitWindow, Hold};
@@ -15,7 +17,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-impl FitQuestion {
+impl Asked<'_> {
     pub(super) fn nominal_of(&self, fit: &Fit) -> Length {
         self.nominal
             .or(fit.nominal())
@@ -34,9 +36,10 @@ impl FitQuestion {
             hole = hole.with_nominal(nominal)?;
         }
         let fit = fit_between(&hole, shaft, self.rule)?;
+        let place = self.joint.words();
         let Sorted {
-            first: decide_by,
-            rest: beside,
+            first: mut decide_by,
+            rest: mut beside,
             quotes,
         } = self.sort_windows(&fit)?;
         let mut findings: Vec<Finding> = [fit.hole(), fit.shaft()]
@@ -49,29 +52,31 @@ impl FitQuestion {
                 .sources
                 .extend(self.hole_evidence.iter().flat_map(|e| e.sources()).cloned());
         }
-        let place = self.joint.words();
-        let envelope = if decide_by.is_empty() {
-            self.envelope(&fit, &beside, place)?
-        } else {
-            None
-        };
-        let named = !decide_by.is_empty() || envelope.is_some();
-        let too_loose = decide_by
-            .iter()
-            .map(|w| &w.conformance)
-            .chain(envelope.as_ref().map(|(_, held)| held))
-            .any(|held| held.cure.shim_wall().is_some());
-        findings.extend(decide_by.iter().map(|w| w.finding(&fit, place)));
-        findings.extend(envelope.map(|(found, _)| found));
-        findings.extend(self.by_design(&fit, named)?);
-        findings = findings
-            .into_iter()
-            .map(|f| {
-                if self.rests_on_paint(&f) {
-                    f.through_paint()
-                } else {
-                    f
+        let mut opinions: Vec<Told> = Vec::new();
+        if decide_by.is_empty() {
+            if self.hold == Some(Hold::Press) {
+                opinions.extend(self.envelope(&fit, &beside, place)?);
+            } else {
+                match agreed(&mut beside) {
+                    Agreement::None => {}
+                    Agreement::All(windows) => decide_by = windows,
+                    Agreement::Not => opinions.push(disagreement(&beside)),
                 }
+            }
+        }
+        let named = !decide_by.is_empty() || !opinions.is_empty();
+        let mut told: Vec<Told> = decide_by.iter().map(|w| w.told(&fit, place)).collect();
+        told.extend(opinions);
+        let too_loose = told.iter().any(|t| t.takes_a_shim);
+        told.extend(self.by_design(&fit, named)?);
+        findings.extend(told.into_iter().map(|t| self.through_paint(t)));
+        let findings = findings
+            .into_iter()
+            .map(|f| match f.what.as_str() {
+                // A member's own finding rests on its own surface.
+                "hole" if self.painted[0] => f.read_on_paint(true, self.tables),
+                "shaft" if self.painted[1] => f.read_on_paint(false, self.tables),
+                _ => f,
             })
             .collect();
         let mut said = Verdict::from_findings(place, findings);
@@ -85,9 +90,7 @@ impl FitQuestion {
             sentence.push_str(" The published windows disagree: the maker of the part decides.");
         }
         said = self.blame(said, &fit, &mut sentence);
-        if too_loose {
-            said = self.fill_the_gap(said, &fit, &mut sentence);
-        }
+        said = self.cures(said, &fit, too_loose, &mut sentence);
         said = self.open(said, &fit, named);
         for caution in fit.cautions() {
             said.cautions.push(caution.words().into());
@@ -96,9 +99,10 @@ impl FitQuestion {
     }
 
     /// Deciding windows, others, and figures that can only be quoted.
-    fn sort_windows(&self, fit: &Fit) -> Result<Sorted, Error> {
-        let rows: Vec<&'static FitWindow> = self.joint.windows(self.nominal_of(fit)).collect();
-        let of = |maker: bool| -> Result<Vec<Held>, Error> {
+    fn sort_windows(&self, fit: &Fit) -> Result<Sorted<'_>, Error> {
+        let rows: Vec<&FitWindow> =
+            windows_of(self.tables, self.joint, self.nominal_of(fit)).collect();
+        let of = |maker: bool| -> Result<Vec<Held<'_>>, Error> {
             rows.iter()
                 .filter(|w| from_maker(w) == maker)
                 .filter_map(|w| Some((wanted(w)?, w.window.evidence())))
@@ -113,7 +117,7 @@ impl FitQuestion {
                 quotes,
             });
         }
-        let own: Vec<Held> = self
+        let own: Vec<Held<'_>> = self
             .windows
             .iter()
             .map(|w| Held::of(fit, w.clone(), None))
@@ -132,15 +136,15 @@ impl FitQuestion {
     fn envelope(
         &self,
         fit: &Fit,
-        windows: &[Held],
+        windows: &[Held<'_>],
         place: &str,
-    ) -> Result<Option<(Finding, Conformance)>, Error> {
-        let read = |w: &&Held| w.wanted.limits.grade() > Grade::Memory;
+    ) -> Result<Option<Told>, Error> {
+        let read = |w: &&Held<'_>| w.wanted.limits.grade() > Grade::Memory;
         let Some(first) = windows.iter().find(read).or(windows.first()) else {
             return Ok(None);
         };
         let any_read = windows.iter().any(|w| read(&w));
-        let same: Vec<&Held> = windows
+        let same: Vec<&Held<'_>> = windows
             .iter()
             .filter(|w| w.wanted.sense == first.wanted.sense && (!any_read || read(w)))
             .collect();
@@ -166,15 +170,19 @@ impl FitQuestion {
             limits: Limits::new(lower, upper, grade)?,
             owner: "the span of every published opinion".into(),
         };
-        let conformance = fit.against(&span)?;
-        let found = held(fit, place, &span, &conformance);
-        let found = same.iter().fold(found, |f, w| f.resting_on(w.evidence));
-        Ok(Some((found, conformance)))
+        let mut told = Held::of(fit, span, None)?.told(fit, place);
+        told.finding = same
+            .iter()
+            .fold(told.finding, |f, w| f.resting_on(w.evidence));
+        Ok(Some(told))
     }
 
     /// A press fit must press and a slip fit must not; nobody needs to publish that. How much is another matter.
-    fn by_design(&self, fit: &Fit, named: bool) -> Result<Option<Finding>, Error> {
-        let (window, owner) = match self.hold {
+    fn by_design(&self, fit: &Fit, named: bool) -> Result<Option<Told>, Error> {
+        let Some(hold) = self.hold else {
+            return Ok(None);
+        };
+        let (window, owner) = match hold {
             Hold::Press => (
                 Limits::at_most(NOTHING, Grade::CommonPractice)?,
                 "by design of a press fit",
@@ -187,7 +195,7 @@ impl FitQuestion {
         };
         let tight = decide(&fit.tightest(), &window, self.rule);
         let loose = decide(&fit.loosest(), &window, self.rule);
-        let press = self.hold == Hold::Press;
+        let press = hold == Hold::Press;
         let (outcome, decision, words) = if press && tight.outcome == Outcome::NonconformityShown {
             (tight.outcome, tight, "meant to press, and there is a gap")
         } else if !press && tight.outcome == Outcome::NonconformityShown {
@@ -211,43 +219,62 @@ impl FitQuestion {
                 "press or gap: not told by these readings",
             )
         };
-        Ok(Some(Finding {
-            outcome: Some(outcome),
-            readings: Vec::from([fit.tightest(), fit.loosest()]),
-            decision: Some(decision),
-            owner: String::from(owner),
-            grade: Some(Grade::CommonPractice),
-            ..Finding::stated("design", words)
+        Ok(Some(Told {
+            loose: press,
+            takes_a_shim: false,
+            finding: Finding {
+                outcome: Some(outcome),
+                readings: Vec::from([fit.tightest(), fit.loosest()]),
+                decision: Some(decision),
+                owner: String::from(owner),
+                grade: Some(Grade::CommonPractice),
+                ..Finding::stated("design", words)
+            },
         }))
     }
 
-    /// A member's own finding rests on its own surface, all others on both.
-    fn rests_on_paint(&self, found: &Finding) -> bool {
-        match found.what.as_str() {
-            "hole" => self.coated[0],
-            "shaft" => self.coated[1],
-            _ => self.coated.contains(&true),
+    /// A finding as far as it holds through paint. Bare, a hole is no smaller than it reads and a shaft no larger: a looseness
+    /// that is shown stays shown, everything else waits for the metal.
+    fn through_paint(&self, told: Told) -> Finding {
+        let out = told.finding.outcome == Some(Outcome::NonconformityShown);
+        if !self.painted.contains(&true) || (out && told.loose) {
+            told.finding
+        } else {
+            told.finding.through_paint()
         }
     }
 }
 
+/// A finding on the fit, whether it is looseness that it shows out, and whether a shim would fill it.
+struct Told {
+    finding: Finding,
+    loose: bool,
+    takes_a_shim: bool,
+}
+
 /// Windows that decide, those beside, and figures that can only be quoted.
-struct Sorted {
-    first: Vec<Held>,
-    rest: Vec<Held>,
+struct Sorted<'a> {
+    first: Vec<Held<'a>>,
+    rest: Vec<Held<'a>>,
     quotes: Vec<Finding>,
 }
 
 /// A fit held against one window.
-struct Held {
+struct Held<'a> {
     wanted: Wanted,
     conformance: Conformance,
-    evidence: Option<&'static Evidence>,
+    evidence: Option<&'a Evidence>,
 }
 
-impl Held {
-    fn of(fit: &Fit, wanted: Wanted, evidence: Option<&'static Evidence>) -> Result<Self, Error> {
-        let conformance = fit.against(&wanted)?;
+impl<'a> Held<'a> {
+    fn of(fit: &Fit, wanted: Wanted, evidence: Option<&'a Evidence>) -> Result<Self, Error> {
+        let conformance = fit.against(&wanted).map_err(|e| {
+            e.named(if wanted.sense == Sense::Clearance {
+                "clearance"
+            } else {
+                "interference"
+            })
+        })?;
         Ok(Self {
             wanted,
             conformance,
@@ -256,6 +283,69 @@ impl Held {
     }
     fn finding(&self, fit: &Fit, place: &str) -> Finding {
         held(fit, place, &self.wanted, &self.conformance).resting_on(self.evidence)
+    }
+    fn told(&self, fit: &Fit, place: &str) -> Told {
+        let most = self
+            .wanted
+            .as_clearance()
+            .ok()
+            .and_then(|l| l.upper().known());
+        Told {
+            finding: self.finding(fit, place),
+            loose: most.is_some_and(|most| settled_below(most, fit.loosest().value())),
+            takes_a_shim: self.conformance.cure.shim_wall().is_some(),
+        }
+    }
+}
+
+/// Whether opinions on a sliding part agree.
+enum Agreement<'a> {
+    /// Nobody has one.
+    None,
+    /// All of them: these decide, and no longer stand beside.
+    All(Vec<Held<'a>>),
+    /// They do not, so nothing is shown.
+    Not,
+}
+
+/// Opinions that were read count before remembered ones.
+fn agreed<'a>(windows: &mut Vec<Held<'a>>) -> Agreement<'a> {
+    let read = |w: &Held<'_>| w.wanted.limits.grade() > Grade::Memory;
+    let any_read = windows.iter().any(read);
+    let (counting, rest): (Vec<Held<'a>>, Vec<Held<'a>>) = core::mem::take(windows)
+        .into_iter()
+        .partition(|w| !any_read || read(w));
+    let mut outcomes = counting.iter().map(|w| w.conformance.outcome);
+    let first = outcomes.next();
+    let same = outcomes.all(|o| Some(o) == first);
+    *windows = rest;
+    match first {
+        None => Agreement::None,
+        Some(_) if same => Agreement::All(counting),
+        Some(_) => {
+            windows.extend(counting);
+            Agreement::Not
+        }
+    }
+}
+
+/// What is said where the published windows disagree.
+pub(super) const DISAGREE: &str = "published windows";
+
+/// What stands for windows that disagree.
+fn disagreement(windows: &[Held<'_>]) -> Told {
+    Told {
+        loose: false,
+        takes_a_shim: false,
+        finding: Finding {
+            outcome: Some(Outcome::Undecided),
+            grade: windows.iter().map(|w| w.conformance.grade).min(),
+            owner: String::from("every published opinion"),
+            ..Finding::stated(
+                DISAGREE,
+                "they disagree, and which of them this part was made to is not known",
+            )
+        },
     }
 }
 

@@ -1,6 +1,7 @@
 //! The numbers of a fit that was measured, and what they mean in words.
 
-use super::mating::FitQuestion;
+use super::fit::Asked;
+use super::fit_measured::DISAGREE;
 use super::verdict::{NOTHING, Verdict, Worked};
 use crate::fit::Fit;
 use crate::measure::{Outcome, settled_cmp};
@@ -8,10 +9,10 @@ use crate::standard::Hold;
 use alloc::format;
 use alloc::string::String;
 
-impl FitQuestion {
+impl Asked<'_> {
     pub(super) fn numbers(&self, said: Verdict, fit: &Fit) -> Verdict {
         let (tight, loose) = (fit.tightest().value(), fit.loosest().value());
-        let mut said = if self.hold == Hold::Press {
+        let mut said = if self.hold == Some(Hold::Press) {
             said.with(Worked::length(
                 "interference",
                 -fit.mean().value(),
@@ -62,7 +63,7 @@ impl FitQuestion {
                 let limits = f.limits?;
                 let low = limits.lower().known().map(|l| l + loose);
                 let high = limits.upper().known().map(|h| -tight - h);
-                (self.hold == Hold::Press).then(|| {
+                (self.hold == Some(Hold::Press)).then(|| {
                     [low, high]
                         .into_iter()
                         .flatten()
@@ -83,35 +84,45 @@ impl FitQuestion {
     pub(super) fn meaning(&self, said: &Verdict, fit: &Fit, named: bool) -> String {
         let gap = settled_cmp(fit.tightest().value(), NOTHING).is_ge();
         match (self.hold, said.outcome) {
-            (_, Outcome::NonconformityShown) if self.coated.contains(&true) => String::from(
-                "; a reading over a coating is not a reading on metal, so the fit is not judged before it is off; the bare part is out of its own limits.",
-            ),
-            _ if self.coated.contains(&true) => String::from(
-                "; a reading over a coating is not a reading on metal, so no verdict before it is off.",
-            ),
-            (Hold::Slip, Outcome::ConformityShown) => String::from(": as a slip fit wants it."),
-            (Hold::Slip, Outcome::NonconformityShown)
+            (_, outcome) if self.painted.contains(&true) => String::from(match outcome {
+                Outcome::NonconformityShown => {
+                    "; read over a coating, and bare metal would be looser still."
+                }
+                _ => {
+                    "; a reading over a coating is not a reading on metal, so no verdict before it is off."
+                }
+            }),
+            (Some(Hold::Slip), Outcome::ConformityShown) => {
+                String::from(": as a slip fit wants it.")
+            }
+            (Some(Hold::Slip), Outcome::NonconformityShown)
                 if settled_cmp(fit.loosest().value(), NOTHING).is_lt() =>
             {
                 String::from(": meant to slide in, and it is larger than the hole.")
             }
-            (Hold::Slip, Outcome::NonconformityShown) if !gap => String::from(
+            (Some(Hold::Slip), Outcome::NonconformityShown) if !gap => String::from(
                 ": meant to slide in, and at its tightest place it is larger than the hole.",
             ),
-            (Hold::Screw, _) => {
+            (Some(Hold::Screw), _) => {
                 String::from(": a screwed part is held by its thread, not by this fit.")
             }
-            (Hold::Slip, _) if !named => String::from(
+            (Some(Hold::Slip), _) if !named => String::from(
                 ": a slip fit by design, so having no interference is no fault; no limit is published for its gap.",
             ),
-            (_, Outcome::ConformityShown) => String::from(": as this press fit wants it."),
-            (Hold::Press, Outcome::NonconformityShown) if gap => {
+            (Some(Hold::Press), Outcome::ConformityShown) => {
+                String::from(": as this press fit wants it.")
+            }
+            (_, Outcome::ConformityShown) => String::from(": as it is wanted."),
+            (Some(Hold::Press), Outcome::NonconformityShown) if gap => {
                 String::from(": it is meant to press and does not hold.")
             }
             (_, Outcome::NonconformityShown) => String::from(": out of what is allowed."),
             (_, Outcome::Undecided) if !named => String::from(
                 ": how much is right nobody publishes for this joint; the maker of the part has to say.",
             ),
+            (_, Outcome::Undecided) if said.findings.iter().any(|f| f.what == DISAGREE) => {
+                String::from(".")
+            }
             (_, Outcome::Undecided) => {
                 String::from(": too close to a limit for these readings to settle.")
             }
