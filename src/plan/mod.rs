@@ -8,9 +8,17 @@ mod answer;
 mod bore_now;
 mod caution;
 mod cures;
+mod drawings;
 mod face;
 mod fold;
+mod head;
+mod head_bore;
+mod head_depth;
+mod head_face;
+mod head_part;
 mod identity;
+mod mount;
+mod naming;
 mod others;
 mod permit;
 mod record;
@@ -32,6 +40,7 @@ pub use answer::{
     Stop, Tool, WeakFigure,
 };
 pub use caution::Caution;
+pub use drawings::{Picture, pictures};
 pub use record::{Record, RecordEntry, record};
 pub use sheet::*;
 
@@ -86,6 +95,7 @@ fn works(site: &Site<'_>) -> Vec<PlaceWork> {
             .map(|tube| seat_tube::plan(site, tube)),
     );
     works.extend(sheet.shell.iter().flat_map(|s| shell::plan(site, s)));
+    works.extend(head::plan(site, &sheet.head_tube));
     works.extend(threads::plan(site));
     works.extend(others::plan(site));
     works
