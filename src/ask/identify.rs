@@ -1,22 +1,19 @@
-//! `identify` and `prepare`: which standard a place is, and the plan of a whole frame.
+//! `identify`: which standard a place is.
 
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
-use super::from_tree::{At, Refused};
 use super::rows::walk_row;
-use super::said::{named, said_of, under};
+use super::said::{named, said_of};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence};
 use crate::identify::{Identification, Observation, Options, identify};
-use crate::prep::{Plan, WrittenSheet, prepare_with};
-use crate::read::{Field, Read, Shape, Tree, form, missing, read_whole, text};
+use crate::read::{Field, Read, Shape, Tree, form, text};
 use crate::standard::{
-    Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Place, Seatpost, Shell, Steerer, Tables,
-    ThreadUse,
+    Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Place, Seatpost, Shell, Steerer, ThreadUse,
 };
 use crate::thread::ThreadSize;
 use crate::{Error, ErrorKind, Grade};
@@ -251,156 +248,6 @@ impl Ask for Identify {
             basis: Basis::graded(grade)
                 .by("excluded beyond k standard uncertainties, ranked by likelihood")
                 .citing(&sources),
-        })
-    }
-}
-
-/// A frame sheet as a person writes it.
-///
-/// ```
-/// use framegauge::{ask::Sheet, read::Tree};
-/// let tree: Tree = serde_json::from_str(r#"{"format":1,"frame":"invented","shell":{"width":[68]}}"#).unwrap();
-/// assert_eq!(framegauge::read::read_whole::<Sheet>(\&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].field(), "shell.width[0]");
-/// ```
-#[derive(Debug, Clone, PartialEq)]
-pub struct Sheet(pub WrittenSheet);
-
-#[cfg(feature = "json")]
-impl Sheet {
-    /// Reads a sheet from its JSON text, for a program that plans frames of its own accord: the same reader as a question
-    /// has, so that a program with both carries one.
-    ///
-    /// # Errors
-    /// `TooLarge` above [`LONGEST_LINE`](super::LONGEST_LINE) bytes; `Text` with the line, where it is no JSON; else what
-    /// is wrong with a field, with its path.
-    ///
-    /// ```
-    /// use framegauge::ask::Sheet;
-    /// use framegauge::prep::prepare;
-    /// let sheet = Sheet::from_json(r#"{"format":1,"frame":"invented","shell":{"width":["68.2 +/- 0.1 mm"]}}"#).unwrap();
-    /// assert!(!prepare(&sheet.0.read().unwrap()).questions.is_empty());
-    /// let error = Sheet::from_json(r#"{"format":1,"frame":"invented","shell":["68 mm"]}"#).unwrap_err();
-    /// assert_eq!(error.field(), "shell");
-    /// assert_eq!(Sheet::from_json("{\n\"format\": 1,}").unwrap_err().line(), Some(2));
-    /// ```
-    pub fn from_json(text: &str) -> Result<Self, Error> {
-        if text.len() > super::LONGEST_LINE {
-            return Err(Error::new(
-                ErrorKind::TooLarge,
-                "sheet",
-                text.len(),
-                format!("more than {} bytes", super::LONGEST_LINE),
-                "one frame a sheet",
-            ));
-        }
-        let tree: Tree<'_> = serde_json::from_str(text).map_err(|e| {
-            let told = format!("{e}");
-            let what = told.split(" at line ").next().unwrap_or(&told);
-            let error = Error::new(
-                ErrorKind::Text,
-                "sheet",
-                "",
-                format!("not JSON: {what}, column {}", e.column()),
-                "write the sheet as one JSON object",
-            );
-            error.at_line(e.line())
-        })?;
-        read_whole::<Self>(&tree, Tables::ours()).map_err(|errors| {
-            errors
-                .into_iter()
-                .next()
-                .unwrap_or_else(|| missing("sheet"))
-        })
-    }
-}
-
-impl Read for Sheet {
-    const SHAPE: Shape = Shape::Report {
-        what: "a frame sheet, format 1, as in examples/frames, in JSON",
-    };
-
-    fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
-        if !matches!(tree, Tree::Fields(_)) {
-            return context.expected(tree, "an object: a frame sheet");
-        }
-        match WrittenSheet::deserialize(At(tree)) {
-            Ok(sheet) => Some(Self(sheet)),
-            Err(Refused(e)) => context.under(e.field(), |context| context.keep(Err(e.clone()))),
-        }
-    }
-}
-
-form! {
-    /// `prepare`: the whole frame: sheet in, plan out.
-    ///
-    /// ```
-    /// use framegauge::ask::{Context, Question};
-    /// let question: Question = serde_json::from_str(
-    ///     r#"{"ask":"prepare","sheet":{"format":1,"frame":"invented","invented":true}}"#).unwrap();
-    /// assert!(question.answer(&Context::default()).is_ok());
-    /// ```
-    Prepare {
-        /// The sheet.
-        sheet: Sheet,
-    }
-}
-
-/// The plan; serializes as the plan itself.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(transparent)]
-pub struct PrepareAnswer(pub Plan);
-
-impl PrepareAnswer {
-    pub(super) const FIELDS: &'static [Field] = &[
-        field("frame", "the frame", TEXT),
-        field("invented", "whether the sheet is invented", Shape::YesNo),
-        field(
-            "questions",
-            "what to measure or ask first",
-            Shape::List(&OBJECT),
-        ),
-        field("steps", "the steps, in order", Shape::List(&OBJECT)),
-        field(
-            "order",
-            "which step waits for which, and why",
-            Shape::List(&OBJECT),
-        ),
-        field(
-            "interfaces",
-            "identification and findings of each place",
-            Shape::List(&OBJECT),
-        ),
-        field("cautions", "warnings", Shape::List(&TEXT)),
-        field(
-            "weak_figures",
-            "figures from memory or common practice that the plan rests on",
-            Shape::List(&OBJECT),
-        ),
-    ];
-}
-
-impl Ask for Prepare {
-    type Answer = PrepareAnswer;
-
-    fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let sheet = self.sheet.0.read().map_err(|errors| {
-            let errors = errors.into_iter().map(|e| under(e, "sheet")).collect();
-            Refusal::all(errors).unwrap_or_else(|| crate::read::missing("sheet").into())
-        })?;
-        let plan = prepare_with(&sheet, context.tables());
-        let findings = || plan.interfaces.iter().flat_map(|i| &i.findings);
-        let stops = || plan.steps.iter().filter_map(|step| step.stop.as_ref());
-        let grade = findings()
-            .filter_map(|f| f.grade)
-            .chain(stops().filter_map(|s| s.grade))
-            .chain(plan.weak_figures.iter().map(|w| w.grade))
-            .min();
-        let basis = Basis::graded(grade.unwrap_or(Grade::Shop))
-            .noting("the weakest figure of the plan; the frame and component makers' written limits go first")
-            .citing(findings().flat_map(|f| &f.sources).chain(stops().flat_map(|s| &s.sources)));
-        Ok(Answered {
-            answer: PrepareAnswer(plan),
-            basis,
         })
     }
 }
