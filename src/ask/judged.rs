@@ -153,6 +153,7 @@ macro_rules! judged {
 }
 
 judged! {
+    AtTemperature, CaliperPlace, Coating, Dropouts, HubWidth, ParallelFaces, SpindleBinds,
     BoltLength, BoreFit, CaliperTilt, CupDepth, Fit, Gauging, HoleToTap, Insertion, Ream, SeatpostForTube, Shim, SpindleWidth,
     Wall, WidthWindow,
 }

@@ -22,8 +22,9 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use crate::judge::{
-    BoltLength, BoreFit, CaliperTilt, CupDepth, Fit, Gauging, HoleToTap, Insertion, Ream,
-    SeatpostForTube, Shim, SpindleWidth, Verdict, Wall, WidthWindow,
+    AtTemperature, BoltLength, BoreFit, CaliperPlace, CaliperTilt, Coating, CupDepth, Dropouts,
+    Fit, Gauging, HoleToTap, HubWidth, Insertion, ParallelFaces, Ream, SeatpostForTube, Shim,
+    SpindleBinds, SpindleWidth, Verdict, Wall, WidthWindow,
 };
 use crate::read::{Field, Tree, missing, twice};
 use crate::standard::{ShopRows, Tables};
@@ -269,6 +270,20 @@ questions! {
     "ream" Ream -> Verdict;
     /// A hole before it is tapped.
     "hole_to_tap" HoleToTap -> Verdict;
+    /// The two end faces of a head tube: parallel or not.
+    "parallel_faces" ParallelFaces -> Verdict;
+    /// A hub in its dropouts: its width over the end caps.
+    "hub_width" HubWidth -> Verdict;
+    /// Where the caliper sits over its rotor.
+    "caliper_place" CaliperPlace -> Verdict;
+    /// Two dropouts: spacing and angle.
+    "dropouts" Dropouts -> Verdict;
+    /// Why a spindle binds in two bearings.
+    "spindle_binds" SpindleBinds -> Verdict;
+    /// What a coating does to a reading.
+    "coating" Coating -> Verdict;
+    /// A press fit at other temperatures.
+    "temperature" AtTemperature -> Verdict;
     /// Worn, over-cut, stripped: what is left to do.
     "rescue" RescueOf -> RescueAnswer;
     /// A row of the tables or of the shop, with its sources.
