@@ -148,6 +148,10 @@ macro_rules! judged {
                 let said = judge::$kind::answer(self, context.tables())?;
                 Ok(Answered { basis: basis(&said), answer: said })
             }
+
+            fn verdict(said: &Verdict) -> Option<&Verdict> {
+                Some(said)
+            }
         }
     )*};
 }

@@ -113,6 +113,11 @@ pub trait Ask {
     /// # Errors
     /// Those of the room that answers, said of the fields of the question.
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal>;
+
+    /// The verdict on one place, where the answer is one.
+    fn verdict(_: &Self::Answer) -> Option<&Verdict> {
+        None
+    }
 }
 
 /// A question by name, with the fields that it takes and those that its answer holds.
@@ -201,6 +206,24 @@ macro_rules! questions {
             pub const fn name(&self) -> &'static str {
                 match self {
                     $( Self::$kind(_) => $name, )*
+                }
+            }
+        }
+
+        impl Answer {
+            /// The verdict on one place, where the answer is one.
+            ///
+            /// ```
+            /// use framegauge::ask::{Context, Question};
+            /// let question: Question = serde_json::from_str(
+            ///     r#"{"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","insertion":"12.0 +/- 0.1 mm"}"#).unwrap();
+            /// let answer = question.answer(&Context::default()).unwrap();
+            /// assert_eq!(answer.verdict().unwrap().millimetres("stands proud"), Some(3.0));
+            /// ```
+            #[must_use]
+            pub fn verdict(&self) -> Option<&Verdict> {
+                match self {
+                    $( Self::$kind(answered) => <$kind as Ask>::verdict(&answered.answer), )*
                 }
             }
         }

@@ -1,6 +1,7 @@
 //! What stands in the place of a value: nothing, a bare number, one too many; and how the defects are told.
 
-use framegauge::ask::{Context, Question, Tree, schema};
+use framegauge::ask::{Context, Question, schema};
+use framegauge::read::Tree;
 use serde::Deserialize as _;
 use serde::de::value::{BytesDeserializer, Error as Plain};
 use serde_json::{Value, json};
