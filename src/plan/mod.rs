@@ -8,9 +8,11 @@ mod answer;
 mod bore_now;
 mod caution;
 mod cures;
+mod drawings;
 mod face;
 mod fold;
 mod identity;
+mod mount;
 mod others;
 mod permit;
 mod record;
@@ -32,6 +34,7 @@ pub use answer::{
     Stop, Tool, WeakFigure,
 };
 pub use caution::Caution;
+pub use drawings::{Picture, pictures};
 pub use record::{Record, RecordEntry, record};
 pub use sheet::*;
 
