@@ -5,6 +5,7 @@
 //! one file gives it.
 
 mod answer;
+mod bore_now;
 mod caution;
 mod face;
 mod fold;
@@ -13,7 +14,8 @@ mod head_bore;
 mod head_depth;
 mod head_face;
 mod head_part;
-mod naming;
+mod head_ream;
+mod identity;
 mod permit;
 mod rows;
 mod sheet;
