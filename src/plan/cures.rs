@@ -23,6 +23,8 @@ pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
     let mut rescue = ThreadRescue::new(Designation::new(bench.size).with_hand(bench.hand), damage);
     rescue.material = bench.joint.material;
     rescue.bore = bench.now.minor.first().map(|p| p.reading);
+    rescue.outside = bench.outside;
+    rescue.shell = bench.shell;
     let Ok(found) = rescue.options() else {
         return Vec::new();
     };

@@ -246,7 +246,7 @@ pub(super) fn settle(
             identity: Identity::Known,
         }),
         (None, None) => {
-            open(work, path, &answer);
+            open(work, path, &answer, seen);
             None
         }
     };
@@ -295,7 +295,12 @@ pub(super) const fn field_of(feature: Feature) -> &'static str {
 }
 
 /// Asks for the measurement that tells most.
-pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
+pub(super) fn open(
+    work: &mut PlaceWork,
+    path: &str,
+    answer: &Identification,
+    seen: &[Observation],
+) {
     for doubt in &answer.doubts {
         work.ask(
             format!("{path}.{}", field_of(doubt.about)),
@@ -311,7 +316,12 @@ pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
         .map(Text::as_ref)
         .take(5)
         .collect();
-    if let Some(next) = answer.next.first() {
+    // What was read already tells no more when it is read again with the same tool.
+    let read = |feature: Feature| {
+        seen.iter()
+            .any(|o| matches!(o, Observation::Size { feature: read, .. } if *read == feature))
+    };
+    if let Some(next) = answer.next.iter().find(|n| !read(n.measure)) {
         let with = next
             .instrument
             .as_deref()

@@ -148,7 +148,12 @@ pub(super) fn insertion(
     let Ok(said) = asked.answer(site.tables) else {
         return;
     };
-    if inserted.is_some() {
+    if tube.post.is_none() {
+        // Without a post only what is written and what there is room for says anything.
+        for finding in said.findings {
+            work.settled(finding);
+        }
+    } else if inserted.is_some() {
         let weld = tube.weld_depth.is_none();
         work.judged(
             &said,
