@@ -52,7 +52,7 @@ pub(super) fn of_verdict(verdict: &Verdict) -> Vec<String> {
                 Remedy::RoundOut => "bring it round again, without cutting",
                 Remedy::Ream => "ream it",
                 Remedy::Deepen => "deepen it",
-                Remedy::Face => "face it",
+                Remedy::Face => "face it, with the frame maker's word on how much",
                 Remedy::Spacer => "a spacer",
                 Remedy::Chase => "chase it with the same thread",
                 Remedy::OtherPart => "another part",

@@ -9,7 +9,7 @@ use super::site::Site;
 use super::work::PlaceWork;
 use crate::evidence::Text;
 use crate::identify::{
-    BeliefFrom, Candidate, Feature, Identification, Observation, Options, Standing, identify,
+    BeliefFrom, Candidate, Feature, Identification, Next, Observation, Options, Standing, identify,
 };
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
@@ -316,12 +316,22 @@ pub(super) fn open(
         .map(Text::as_ref)
         .take(5)
         .collect();
-    // What was read already tells no more when it is read again with the same tool.
-    let read = |feature: Feature| {
-        seen.iter()
-            .any(|o| matches!(o, Observation::Size { feature: read, .. } if *read == feature))
+    // What was read already tells no more when it is read again with a tool that is no finer.
+    let told = |next: &Next| {
+        let tool = next
+            .instrument
+            .as_deref()
+            .and_then(|code| instrument(code).ok());
+        seen.iter().any(|o| match o {
+            Observation::Size {
+                feature, reading, ..
+            } if *feature == next.measure => tool
+                .and_then(|tool| tool.standard_uncertainty(reading.value()).ok())
+                .is_none_or(|u| !settled_below(u, reading.standard_uncertainty())),
+            _ => false,
+        })
     };
-    if let Some(next) = answer.next.iter().find(|n| !read(n.measure)) {
+    if let Some(next) = answer.next.iter().find(|n| !told(n)) {
         let with = next
             .instrument
             .as_deref()

@@ -10,7 +10,7 @@ use super::site::Site;
 use super::tried::{self, GoesIn};
 use super::work::{Answers, PlaceWork};
 use crate::fit::MaterialKind;
-use crate::judge::{Fit, Insertion, MemberOf, Shim, WrittenDepth};
+use crate::judge::{Finding, Fit, Insertion, MemberOf, Shim, WrittenDepth};
 use crate::measure::{Outcome, Placed, Reading, settled_below};
 use crate::quantity::Length;
 use crate::standard::{Joint, Seatpost};
@@ -71,6 +71,7 @@ pub(super) fn fit(
                 sized.size,
             )
         });
+    work.settled(Finding::stated("post in its tube", said.sentence.clone()));
     tried::heard(work, now.part, GoesIn::Slides, !unfinished);
     // Where published windows disagree the post itself decides, once it was tried.
     let fits = now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided;
@@ -148,12 +149,8 @@ pub(super) fn insertion(
     let Ok(said) = asked.answer(site.tables) else {
         return;
     };
-    if tube.post.is_none() {
-        // Without a post only what is written and what there is room for says anything.
-        for finding in said.findings {
-            work.settled(finding);
-        }
-    } else if inserted.is_some() {
+    work.settled(Finding::stated("insertion", said.sentence.clone()));
+    if inserted.is_some() {
         let weld = tube.weld_depth.is_none();
         work.judged(
             &said,

@@ -229,7 +229,6 @@ fn wall(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         );
     } else {
         work.found(&said);
-        work.settled(Finding::stated("wall", said.sentence));
     }
 }
 

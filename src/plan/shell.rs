@@ -194,8 +194,9 @@ fn seen(
             .map(|r| Observation::size(Feature::HalfWidthNonDrive, r)),
     );
     seen.extend(sheet.pitch.map(Observation::Pitch));
-    if !sheet.bore.is_empty() && sheet.pitch.is_none() && !speaks_of_thread(sheet) {
-        seen.push(Observation::Threaded(false));
+    let thread = speaks_of_thread(sheet);
+    if sheet.pitch.is_none() && (thread || !sheet.bore.is_empty()) {
+        seen.push(Observation::Threaded(thread));
     }
     if let Some(side) = minor_of {
         let now = sides.get(side);

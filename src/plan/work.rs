@@ -284,7 +284,8 @@ impl PlaceWork {
 
     /// Everything that a verdict found, where a step or a question deals with it, or where it does not decide.
     pub(super) fn found(&mut self, verdict: &Verdict) {
-        for finding in verdict.findings.iter().chain(&verdict.beside) {
+        // What stands beside decides nothing; who wants to see it asks the question by itself.
+        for finding in &verdict.findings {
             self.settled(finding.clone());
         }
     }
