@@ -75,9 +75,9 @@ pub(super) fn fit(
     tried::heard(work, now.part, GoesIn::Slides, !unfinished);
     // Where published windows disagree the post itself decides, once it was tried.
     let fits = now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided;
-    if unfinished || fits {
+    if fits {
         work.found(&said);
-    } else {
+    } else if !unfinished {
         work.judged(&said, FIT);
     }
     let (Some(sheet), false) = (tube.shim.and_then(|s| Reading::exact(s).ok()), unfinished) else {
