@@ -78,7 +78,7 @@ fn lines_through_json_alone(bencher: Bencher<'_, '_>, count: usize) {
     });
 }
 
-const IDENTIFY: &str = r#"{"id":9,"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#;
+const IDENTIFY: &str = r#"{"id":9,"ask":"identify","place":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#;
 
 #[divan::bench]
 fn identify(bencher: Bencher<'_, '_>) {

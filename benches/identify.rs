@@ -10,17 +10,18 @@
 )]
 
 use divan::{Bencher, black_box};
-use framegauge::identify::{Feature, InterfaceKind, Observation, Options, identify};
+use framegauge::identify::{Feature, Observation, Options, identify};
 use framegauge::mm;
+use framegauge::standard::Place;
 use framegauge::thread::{Hand, Side};
 
 fn main() {
     divan::main();
 }
 
-fn run(bencher: Bencher, kind: InterfaceKind, seen: &[Observation]) {
+fn run(bencher: Bencher, place: Place, seen: &[Observation]) {
     let options = Options::default();
-    bencher.bench(|| identify(black_box(kind), black_box(seen), &options));
+    bencher.bench(|| identify(black_box(place.clone()), black_box(seen), &options));
 }
 
 fn read(key: &str, value: &str) -> Observation {
@@ -41,13 +42,13 @@ fn shell_by_readings(bencher: Bencher, count: usize) {
         .iter()
         .map(|(key, value)| read(key, value))
         .collect();
-    let left = identify(InterfaceKind::Shell, &seen, &Options::default())
+    let left = identify(Place::Shell, &seen, &Options::default())
         .expect("an answer")
         .outcome
         .left()
         .len();
     assert!(if count == 1 { left > 1 } else { left == 1 }, "{left} left");
-    run(bencher, InterfaceKind::Shell, &seen);
+    run(bencher, Place::Shell, &seen);
 }
 
 /// Pitch, minor diameter and a hand: two names of one thread are left.
@@ -55,7 +56,7 @@ fn shell_by_readings(bencher: Bencher, count: usize) {
 fn shell_from_a_thread(bencher: Bencher) {
     run(
         bencher,
-        InterfaceKind::Shell,
+        Place::Shell,
         &[
             read("pitch", "24 tpi"),
             read("minor_diameter", "33.8 +/- 0.05 mm"),
@@ -71,7 +72,7 @@ fn shell_with_one_caliper(bencher: Bencher) {
         |feature, size, tool| Observation::with(feature, mm(size), tool).expect("a bench reading");
     run(
         bencher,
-        InterfaceKind::Shell,
+        Place::Shell,
         &[
             by(Feature::Bore, 46.0, "caliper_digital_inside"),
             by(Feature::Width, 79.0, "caliper_digital_outside"),
@@ -85,7 +86,7 @@ fn shell_with_one_caliper(bencher: Bencher) {
 fn seat_tube_between_sizes(bencher: Bencher) {
     run(
         bencher,
-        InterfaceKind::SeatTube,
+        Place::SeatTube,
         &[read("bore", "27.1 +/- 0.052 mm")],
     );
 }
@@ -95,7 +96,7 @@ fn seat_tube_between_sizes(bencher: Bencher) {
 fn any_thread(bencher: Bencher) {
     run(
         bencher,
-        InterfaceKind::AnyThread,
+        Place::Thread,
         &[
             read("crest_diameter", "9.9 +/- 0.04 mm"),
             read("pitch", "1 mm"),

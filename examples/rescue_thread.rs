@@ -5,8 +5,8 @@
 //! - `rescue_thread joint=head_cup loose --hole "34.06 +/- 0.01 mm" --part "34.00 +/- 0.01 mm" --press "0.05 mm" --compound "0.10 mm"`
 //! - `rescue_thread symptom=jams_after_turns`
 //!
-//! `--material metal|plastic|laminate`. Exit 0: something but referring is possible as it stands; 1: not before more is
-//! measured; 2: no sense in the question.
+//! `--material steel|stainless|aluminium|titanium|metal|plastic|carbon`. Exit 0: something but referring is possible as it
+//! stands; 1: not before more is measured; 2: no sense in the question.
 
 mod support;
 
@@ -46,7 +46,13 @@ fn damage(words: &Words, at: usize) -> Result<Damage, Error> {
 fn material(words: &Words) -> Result<Option<MaterialKind>, Error> {
     words
         .named("material")
-        .map(|text| word("material", text, "metal, plastic, laminate"))
+        .map(|text| {
+            word(
+                "material",
+                text,
+                "steel, stainless, aluminium, titanium, metal, plastic, carbon",
+            )
+        })
         .transpose()
 }
 

@@ -7,7 +7,8 @@ mod support;
 
 use std::process::ExitCode;
 
-use framegauge::identify::{InterfaceKind, Observation, Options, Outcome, identify};
+use framegauge::identify::{Observation, Options, Outcome, identify};
+use framegauge::standard::Place;
 use framegauge::{Error, ErrorKind};
 use support::{Answer, Words, answer};
 
@@ -17,7 +18,7 @@ const EXAMPLE: &str =
 fn main() -> ExitCode {
     answer(|| {
         let words = Words::read(&["tool"], &["unfinished"])?;
-        let kind: InterfaceKind = words.at(0, "interface", EXAMPLE)?.parse()?;
+        let place: Place = words.at(0, "place", EXAMPLE)?.parse()?;
         let mut seen = Vec::new();
         for word in words.plain().iter().skip(1) {
             let (key, value) = word.split_once('=').ok_or_else(|| {
@@ -37,7 +38,7 @@ fn main() -> ExitCode {
             unfinished: words.flag("unfinished"),
             ..Options::default()
         };
-        let found = identify(kind, &seen, &options)?;
+        let found = identify(place, &seen, &options)?;
 
         let mut text = format!("{}\n", found.sentence);
         for candidate in found.candidates.iter().filter(|c| c.share >= 0.001) {

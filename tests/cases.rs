@@ -129,7 +129,7 @@ mod rules {
             let shell = pattern_threads(find::<Shell>("bsc").unwrap()).unwrap();
             let mut ask =
                 ThreadRescue::new(shell.drive.unwrap(), damage).in_shell(shell, Side::Drive);
-            ask.material = Some(MaterialKind::Laminate);
+            ask.material = Some(MaterialKind::Carbon);
             let left = ask.options().unwrap();
             assert!(
                 left.options.windows(2).all(|w| w[0].step <= w[1].step),

@@ -290,7 +290,7 @@ fn refusals() {
         hub_outside: mm(50.0),
         length: mm(10.0),
     };
-    let carbon = Material::new("CFRP", MaterialKind::Laminate, gpa(52.0), Ratio(0.31)).unwrap();
+    let carbon = Material::new("CFRP", MaterialKind::Carbon, gpa(52.0), Ratio(0.31)).unwrap();
     let error = PressJoint::new(shape, &steel, &carbon).unwrap_err();
     assert_eq!(error.kind(), ErrorKind::NotApplicable);
     assert!(error.problem().contains("delaminates"));

@@ -8,12 +8,11 @@
     clippy::indexing_slicing
 )]
 
-use framegauge::identify::{
-    Feature, HeadTubeEnd, Identification, InterfaceKind as Kind, Observation, Options, Outcome,
-    identify,
-};
+use framegauge::identify::{Feature, Identification, Observation, Options, Outcome, identify};
 use framegauge::measure::Reading;
-use framegauge::standard::{BrakeMount, End, HeadSeat, Row, Seatpost, Shell, Steerer, ThreadUse};
+use framegauge::standard::{
+    BrakeMount, End, HeadSeat, HeadTubeEnd, Place, Row, Seatpost, Shell, Steerer, ThreadUse,
+};
 use framegauge::thread::{Side, ThreadForm, ThreadSize};
 use framegauge::{Pitch, mm, to_mm};
 use proptest::strategy::{Strategy, ValueTree};
@@ -92,7 +91,7 @@ impl Tally {
 
 const DRAWS: usize = 1000;
 
-fn ask(kind: Kind, seen: &[Observation]) -> Identification {
+fn ask(kind: Place, seen: &[Observation]) -> Identification {
     identify(kind, seen, &Options::default()).unwrap()
 }
 
@@ -127,7 +126,7 @@ fn seat_tubes_with_a_caliper_and_better() {
             }
             let truth = draw.even(n - 0.1, n + 0.1);
             let seen = [draw.read(Feature::Bore, truth, u)];
-            tally.add(&ask(Kind::SeatTube, &seen), &row.code);
+            tally.add(&ask(Place::SeatTube, &seen), &row.code);
         }
         tally.check(&format!("seat tube, u {u} mm"), least);
     }
@@ -143,7 +142,7 @@ fn ambiguity_is_reported_exactly_where_two_are_plausible() {
             Feature::Bore,
             Reading::new(mm(x), mm(u)).unwrap(),
         )];
-        let answer = ask(Kind::SeatTube, &seen);
+        let answer = ask(Place::SeatTube, &seen);
         let mut plausible: Vec<&str> = Seatpost::table()
             .iter()
             .filter(|r| (nominal(&r.diameter).unwrap() - x).abs() <= 0.1 + 2.0 * u)
@@ -193,7 +192,7 @@ fn press_shells_by_bore_width_and_halves() {
             seen.push(draw.read(Feature::HalfWidthDrive, drive, 0.25));
             seen.push(draw.read(Feature::HalfWidthNonDrive, other, 0.25));
         }
-        tally.add(&ask(Kind::Shell, &seen), &row.code);
+        tally.add(&ask(Place::Shell, &seen), &row.code);
     }
     tally.check("press shells", 800);
 }
@@ -229,7 +228,7 @@ fn threaded_shells_by_pitch_minor_diameter_and_hands() {
                 seen.push(Observation::hand(side, hand));
             }
         }
-        tally.add(&ask(Kind::Shell, &seen), &row.code);
+        tally.add(&ask(Place::Shell, &seen), &row.code);
     }
     tally.check("threaded shells", 700);
 }
@@ -247,7 +246,7 @@ fn head_tubes_with_a_bore_gauge_and_with_a_caliper() {
             let (low, high) = band(&row.bore, 0.05).unwrap();
             let bore = draw.even(low, high);
             let seen = [draw.read(Feature::Bore, bore, u)];
-            tally.add(&ask(Kind::HeadTube(HeadTubeEnd::Lower), &seen), &row.code);
+            tally.add(&ask(Place::HeadTube(HeadTubeEnd::Lower), &seen), &row.code);
         }
         tally.check(&format!("head tubes, u {u} mm"), least);
     }
@@ -271,7 +270,7 @@ fn male_threads_by_crest_and_pitch() {
             draw.read(Feature::CrestDiameter, crest, 0.012),
             Observation::Pitch(thread.pitch()),
         ];
-        tally.add(&ask(Kind::AxleThread, &seen), &row.code);
+        tally.add(&ask(Place::Axle(End::Both), &seen), &row.code);
     }
     tally.check("axle threads", 900);
 }
@@ -289,7 +288,7 @@ fn worn_crests_without_a_pitch() {
         let thread = row.thread.as_ref().unwrap().value().unwrap();
         let crest = to_mm(thread.major()) - draw.even(0.1, 0.4);
         let seen = [draw.read(Feature::CrestDiameter, crest, 0.012)];
-        tally.add(&ask(Kind::Steerer, &seen), &row.code);
+        tally.add(&ask(Place::Steerer, &seen), &row.code);
     }
     tally.check("worn steerers", 100);
 }
@@ -311,7 +310,7 @@ fn brake_mounts_by_spacing_and_height() {
             draw.read(Feature::BoltSpacing, bolts, 0.1),
             draw.read(Feature::PlaneHeight, height, 0.29),
         ];
-        tally.add(&ask(Kind::BrakeMount(End::Front), &seen), &row.code);
+        tally.add(&ask(Place::Brake(End::Front), &seen), &row.code);
     }
     tally.check("post mounts", 600);
 }
@@ -333,7 +332,7 @@ fn unlisted_sizes_stay_unlisted() {
         clear += 1;
         let seen = [draw.read(Feature::Bore, bore, 0.026)];
         called +=
-            u32::from(ask(Kind::HeadTube(HeadTubeEnd::Upper), &seen).outcome != Outcome::Unlisted);
+            u32::from(ask(Place::HeadTube(HeadTubeEnd::Upper), &seen).outcome != Outcome::Unlisted);
     }
     assert!(clear > 700);
     assert!(
@@ -359,9 +358,9 @@ fn nothing_panics() {
     .iter()
     .map(|f| f.parse().unwrap())
     .collect();
-    let kinds: Vec<Kind> = Kind::all().collect();
+    let kinds: Vec<Place> = Place::all().collect();
     for _ in 0..DRAWS / 2 {
-        let kind = kinds[draw.of(0..kinds.len())];
+        let kind = kinds[draw.of(0..kinds.len())].clone();
         let count = draw.of(0..6_usize);
         let mut seen = Vec::new();
         for _ in 0..count {

@@ -11,9 +11,10 @@ use core::str::FromStr;
 
 use framegauge::Error;
 use framegauge::fit::{FitClass, FitDesignation, RingClass, SizeClass, ToleranceGrade};
-use framegauge::identify::{InterfaceKind, Observation};
+use framegauge::identify::Observation;
 use framegauge::measure::Reading;
 use framegauge::quantity::{Pitch, parse_length, parse_toleranced};
+use framegauge::standard::Place;
 use framegauge::thread::{Designation, ThreadSize, ToleranceClass};
 
 mod random;
@@ -23,7 +24,7 @@ use random::{Dice, times};
 const TEXTS: u32 = 20_000;
 
 /// What is written on drawings, tools and labels; each is good for one reader at least.
-const SEEDS: [&str; 44] = [
+const SEEDS: [&str; 46] = [
     "27.2 mm",
     "27.2 mm +/- 0.05 mm",
     "27.2 +/- 0.05 mm",
@@ -62,6 +63,8 @@ const SEEDS: [&str; 44] = [
     "normal",
     "shell",
     "crown_seat",
+    "head_tube.lower",
+    "boss.Down tube, 1 \u{130}",
     "seat_tube",
     "36 deg",
     "36 deg +/- 0.5 deg",
@@ -201,8 +204,8 @@ fn fits() {
 }
 
 #[test]
-fn interfaces_and_observations() {
-    run(13, InterfaceKind::from_str, round);
+fn places_and_observations() {
+    run(13, Place::from_str, round);
     for key in [
         "bore",
         "width",

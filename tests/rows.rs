@@ -248,3 +248,48 @@ fn a_shop_never_stands_in_front_of_us() {
         assert!(told.contains("either unknown or has"), "{value}: {told}");
     }
 }
+
+/// A row becomes the material of the press formulas: figures as `data/materials.toml` holds them, the lower of two limits, and
+/// an error with the name of the figure where none is held.
+#[test]
+fn materials_go_into_the_formulas() {
+    use framegauge::{gpa, mpa, per_kelvin};
+    let alloy = find::<Material>("al_6061_t6").unwrap().for_fit().unwrap();
+    assert_eq!(alloy.kind(), MaterialKind::Aluminium);
+    assert_eq!(alloy.youngs_modulus(), gpa(68.9));
+    assert_eq!(alloy.strength(), Some(mpa(276.0)));
+    assert_eq!(alloy.expansion(), Some(per_kelvin(23.6e-6)));
+    assert_eq!(alloy.grade(), Grade::Agreeing);
+    let worked = find::<Material>("ti_3al_2_5v_cold_worked").unwrap();
+    let worked = worked.for_fit().unwrap();
+    assert_eq!(worked.youngs_modulus(), gpa(105.0));
+    assert_eq!(worked.strength(), Some(mpa(724.0)));
+    for row in Material::table() {
+        let held = row.poisson.as_ref().and_then(|f| f.nominal()).is_some();
+        match row.for_fit() {
+            Ok(material) => {
+                assert!(held, "{}", row.code);
+                assert_eq!(material.kind(), row.kind);
+            }
+            Err(error) => {
+                assert!(!held, "{}", row.code);
+                assert_eq!(
+                    (error.kind(), error.field()),
+                    (ErrorKind::NotTabulated, "poisson")
+                );
+            }
+        }
+    }
+}
+
+/// `laminate` is read as `carbon`, by a sheet, a question and a shop's row alike; what is not listed is no material.
+#[test]
+fn words_for_materials() {
+    for word in ["carbon", "laminate"] {
+        let quoted = format!("\"{word}\"");
+        assert_eq!(word.parse(), Ok(MaterialKind::Carbon));
+        let read: MaterialKind = serde_json::from_str(&quoted).unwrap();
+        assert_eq!(serde_json::to_string(&read).unwrap(), "\"carbon\"");
+    }
+    assert!("unknown".parse::<MaterialKind>().is_err());
+}

@@ -18,9 +18,9 @@ use framegauge::face::{Point, minimum_zone};
 use framegauge::fit::{
     FitClass, JointShape, Material, MaterialKind, Press, PressJoint, limit_deviations,
 };
-use framegauge::identify::{InterfaceKind, Observation, Options, identify};
+use framegauge::identify::{Observation, Options, identify};
 use framegauge::prep::{FrameSheet, WrittenSheet, prepare};
-use framegauge::standard::{CrownSeat, Row, Seatpost, Shell, Stated, find};
+use framegauge::standard::{CrownSeat, Place, Row, Seatpost, Shell, Stated, find};
 use framegauge::thread::{Designation, ThreadSize, ToleranceClass, limits_of_size};
 use framegauge::{Interference, Length, Ratio, gpa, mm};
 
@@ -51,11 +51,7 @@ fn counted_zone(points: &[Point]) {
 
 #[inline(never)]
 fn counted_identify(seen: &[Observation], options: &Options) {
-    black_box(&identify(
-        black_box(InterfaceKind::Shell),
-        black_box(seen),
-        options,
-    ));
+    black_box(&identify(black_box(Place::Shell), black_box(seen), options));
 }
 
 #[inline(never)]

@@ -136,9 +136,9 @@ pub fn material(text: &str) -> Result<Material, Error> {
             "a material has a name, a kind, a modulus and a Poisson number",
         ));
     };
-    let kind: MaterialKind = kind
-        .parse()
-        .map_err(|_| refuse("the kind is metal, plastic or laminate"))?;
+    let kind: MaterialKind = kind.parse().map_err(|_| {
+        refuse("the kind is steel, stainless, aluminium, titanium, metal, plastic or carbon")
+    })?;
     let material = Material::new(
         (*name).to_owned(),
         kind,

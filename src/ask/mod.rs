@@ -26,6 +26,7 @@ use crate::judge::{
     Fit, Gauging, HoleToTap, HubWidth, Insertion, ParallelFaces, Ream, SeatpostForTube, Shim,
     SpindleBinds, SpindleWidth, Verdict, Wall, WidthWindow,
 };
+use crate::plan::{Plan, Prepare};
 use crate::read::{Field, Tree, missing, twice};
 use crate::standard::{ShopRows, Tables};
 use crate::{Error, ErrorKind};
@@ -34,13 +35,13 @@ mod basis;
 mod convert;
 mod faces;
 mod fits;
-mod frame;
-mod from_tree;
 mod hand;
+mod identify;
 mod judged;
 #[cfg(feature = "json")]
 mod line;
 mod mating;
+mod prepare;
 mod press;
 mod refusal;
 mod rescue;
@@ -55,8 +56,8 @@ pub use basis::{Answered, Basis};
 pub use convert::*;
 pub use faces::*;
 pub use fits::*;
-pub use frame::*;
 pub use hand::*;
+pub use identify::*;
 #[cfg(feature = "json")]
 pub use line::{LONGEST_LINE, Reply, answer_line};
 pub use mating::*;
@@ -248,7 +249,7 @@ questions! {
     /// Which hand is the thread on this side, and which way does it turn?
     "hand" HandOf -> HandAnswer;
     /// The whole frame: sheet in, plan out.
-    "prepare" Prepare -> PrepareAnswer;
+    "prepare" Prepare -> Plan;
     /// Readings of one size held against its limits.
     "conform" Conform -> ConformAnswer;
     /// The fit of two members: how tight, what is wanted of it, which is off, and what would cure it.

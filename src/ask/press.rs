@@ -15,7 +15,7 @@ use crate::judge::MemberOf;
 use crate::measure::DecisionRule;
 use crate::quantity::{Length, Pressure, Ratio};
 use crate::read::{Read, Shape, Tree, form, known_words, words};
-use crate::standard::{Material as MaterialRow, MaterialKind as KindOfRow};
+use crate::standard::Material as MaterialRow;
 use crate::{Error, ErrorKind};
 
 told! {
@@ -142,58 +142,15 @@ impl MaterialOf {
                     .tables
                     .find::<MaterialRow>(code)
                     .map_err(|e| named(&e, ""))?;
-                let unknown = |what: &'static str, reason: &str| {
-                    Error::new(
-                        ErrorKind::NotTabulated,
-                        "",
-                        code,
-                        alloc::format!("no {what} is held for it: {reason}"),
-                        "state its constants: name, kind, youngs_modulus, poisson, strength",
-                    )
-                };
-                let kind = match row.kind {
-                    KindOfRow::Metal => MaterialKind::Metal,
-                    KindOfRow::Plastic => MaterialKind::Plastic,
-                    KindOfRow::Laminate => MaterialKind::Laminate,
-                };
-                // The lower of two published limits: what is not known is taken as weak, not as strong.
-                let low =
-                    |figure: &crate::Figure<Pressure>| figure.lower().or_else(|| figure.nominal());
-                let modulus = low(&row.youngs_modulus)
-                    .ok_or_else(|| unknown("modulus", row.youngs_modulus.reason()))?;
-                let poisson = row
-                    .poisson
-                    .as_ref()
-                    .and_then(|f| f.nominal().or_else(|| f.lower()))
-                    .ok_or_else(|| {
-                        unknown(
-                            "Poisson number",
-                            row.poisson.as_ref().map_or("", crate::Figure::reason),
-                        )
-                    })?;
-                let figures = [Some(&row.youngs_modulus), Some(&row.strength)];
-                let evidence = || {
-                    figures
-                        .into_iter()
-                        .flatten()
-                        .filter_map(crate::Figure::evidence)
-                        .chain(row.poisson.as_ref().and_then(crate::Figure::evidence))
-                };
-                let grade = evidence().map(crate::Evidence::worth).min();
-                let mut material = Material::new(row.name.clone(), kind, modulus, poisson)
-                    .map_err(|e| named(&e, ""))?;
-                if let Some(strength) = low(&row.strength) {
-                    material = material
-                        .with_strength(strength)
-                        .map_err(|e| named(&e, ""))?;
-                }
-                let material = match grade {
-                    Some(grade) => material.graded(grade),
-                    None => material,
-                };
+                let material = row.for_fit().map_err(|e| named(&e, ""))?;
+                let evidence = [
+                    row.youngs_modulus.evidence(),
+                    row.strength.evidence(),
+                    row.poisson.as_ref().and_then(crate::Figure::evidence),
+                ];
                 let basis = basis
-                    .at_best(grade)
-                    .citing(evidence().flat_map(|e| e.sources()));
+                    .at_best(Some(material.grade()))
+                    .citing(evidence.into_iter().flatten().flat_map(|e| e.sources()));
                 Ok((material, basis))
             }
         }

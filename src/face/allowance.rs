@@ -4,8 +4,8 @@ use alloc::vec::Vec;
 use core::cmp::Ordering;
 use core::fmt;
 
-use crate::evidence::{Grade, Text};
-use crate::measure::{Reading, settled_cmp};
+use crate::evidence::{Citation, Evidence, Grade, Text};
+use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, mm, not_negative};
 use crate::{Error, ErrorKind};
 
@@ -70,6 +70,7 @@ pub struct CutLimit {
     what: Text,
     left: Left,
     grade: Grade,
+    sources: Vec<Citation>,
 }
 
 #[derive(Debug, Clone, PartialEq)]
@@ -111,6 +112,7 @@ impl CutLimit {
             what,
             left: Left::Known(may_come_off),
             grade,
+            sources: Vec::new(),
         })
     }
 
@@ -155,7 +157,29 @@ impl CutLimit {
                 measure: measure.into(),
             },
             grade: Grade::Shop,
+            sources: Vec::new(),
         })
+    }
+
+    /// The same limit with where it was read.
+    ///
+    /// ```
+    /// use framegauge::{Evidence, Grade, face::{CutLimit, LimitKind}, measure::Reading, mm};
+    /// let limit = CutLimit::new(LimitKind::Maker, "drawing", Reading::exact(mm(0.30)).unwrap(), Grade::Shop).unwrap();
+    /// assert!(limit.citing(Some(&Evidence::shop("drawing 7"))).sources().is_empty()); // a shop's figure names no source
+    /// ```
+    #[must_use]
+    pub fn citing(mut self, evidence: Option<&Evidence>) -> Self {
+        if let Some(evidence) = evidence {
+            self.sources.extend(evidence.sources().iter().cloned());
+        }
+        self
+    }
+
+    /// Where it was read.
+    #[must_use]
+    pub fn sources(&self) -> &[Citation] {
+        &self.sources
     }
 
     /// What it protects.
@@ -190,7 +214,7 @@ impl CutLimit {
         self.grade
     }
     /// What may come off for certain: the value less U.
-    fn surely(&self) -> Option<Length> {
+    pub(crate) fn surely(&self) -> Option<Length> {
         self.may_come_off()
             .map(|left| left.value() - left.expanded_uncertainty())
     }
@@ -314,4 +338,91 @@ impl Allowance {
                 .and_then(CutLimit::surely)
                 .is_some_and(|sure| settled_cmp(sure, mm(0.0)) == Ordering::Greater)
     }
+
+    /// Whether so much may come off: the nearest limit decides by this rule, and an unknown one comes first unless a known
+    /// one leaves nothing at all.
+    ///
+    /// # Errors
+    /// None that readings of a frame can cause: those of [`Limits::at_least`] for nothing.
+    ///
+    /// ```
+    /// use framegauge::{Grade, face::{Allowance, CutLimit, LimitKind, Pass}, measure::{DecisionRule, Reading}, mm};
+    /// let lip = CutLimit::new(LimitKind::PaintLip, "paint lip", Reading::exact(mm(0.08)).unwrap(), Grade::Shop).unwrap();
+    /// let needed = Reading::new(mm(0.10), mm(0.004)).unwrap();
+    /// assert!(matches!(Allowance::new([lip]).pass(&needed, DecisionRule::default()).unwrap(), Pass::Beyond { .. }));
+    /// ```
+    pub fn pass(&self, needed: &Reading, rule: DecisionRule) -> Result<Pass<'_>, Error> {
+        let nearest = self.nearest().and_then(|l| Some((l, l.may_come_off()?)));
+        let above_zero = |left: &Reading, limit: &CutLimit| {
+            Limits::at_least(mm(0.0), limit.grade()).map(|zero| decide(left, &zero, rule).outcome)
+        };
+        if let Some((limit, left)) = nearest
+            && (above_zero(left, limit)? != Outcome::ConformityShown
+                || !settled_below(mm(0.0), left.value()))
+        {
+            return Ok(Pass::Nothing { limit });
+        }
+        if let Some(limit) = self.first_unknown() {
+            return Ok(Pass::Unknown { limit });
+        }
+        let Some((limit, left)) = nearest else {
+            return Ok(Pass::NoLimit);
+        };
+        Ok(match above_zero(&left.less(needed), limit)? {
+            Outcome::ConformityShown => Pass::Within {
+                up_to: deepest(needed, left),
+                limit,
+            },
+            Outcome::NonconformityShown => Pass::Beyond { limit },
+            Outcome::Undecided => Pass::TooClose { limit },
+        })
+    }
+}
+
+/// Whether so much may come off.
+///
+/// ```
+/// use framegauge::{face::{Allowance, Pass}, measure::{DecisionRule, Reading}, mm};
+/// let needed = Reading::exact(mm(0.10)).unwrap();
+/// assert_eq!(Allowance::default().pass(&needed, DecisionRule::default()).unwrap(), Pass::NoLimit);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Pass<'a> {
+    /// It may, and with its uncertainty as much as `up_to`, never past what the nearest limit allows for certain.
+    Within {
+        /// At most this much.
+        up_to: Length,
+        /// The nearest limit.
+        limit: &'a CutLimit,
+    },
+    /// Nothing more may come off at all.
+    Nothing {
+        /// The limit that forbids it.
+        limit: &'a CutLimit,
+    },
+    /// It is more than the nearest limit allows.
+    Beyond {
+        /// The limit.
+        limit: &'a CutLimit,
+    },
+    /// Needed and allowed lie too close together to tell.
+    TooClose {
+        /// The limit.
+        limit: &'a CutLimit,
+    },
+    /// A limit is not known.
+    Unknown {
+        /// Which one, with what to measure.
+        limit: &'a CutLimit,
+    },
+    /// Nobody stated any limit.
+    NoLimit,
+}
+
+/// How deep a pass may go at most: what is needed with its uncertainty, but the uncertainty of the survey must not carry the
+/// cut past what the limit allows for certain.
+fn deepest(needed: &Reading, left: &Reading) -> Length {
+    let sure = left.value() - left.expanded_uncertainty();
+    let wished = needed.value() + needed.expanded_uncertainty();
+    wished.min(sure).max(needed.value())
 }

@@ -2,15 +2,13 @@
 
 use alloc::format;
 
-use super::allowance::{Allowance, CutLimit};
+use super::allowance::{Allowance, CutLimit, Pass};
 use super::depth::{CleanUp, checked_share};
 use super::report::report;
 use super::ring::RingSurvey;
 use super::tilt::Tilt;
 use crate::evidence::{Grade, Text};
-use crate::measure::{
-    Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
-};
+use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, Why, decide};
 use crate::quantity::{Length, in_mm, mm};
 use crate::{Error, ErrorKind};
 
@@ -295,54 +293,39 @@ impl RingSurvey {
         allowance: &Allowance,
         rule: DecisionRule,
     ) -> Result<FacingStep, Error> {
-        let nearest = allowance
-            .nearest()
-            .and_then(|l| Some((l, l.may_come_off()?)));
-        let above_zero = |left: &Reading, limit: &CutLimit| {
-            Limits::at_least(mm(0.0), limit.grade()).map(|zero| decide(left, &zero, rule).outcome)
-        };
-        if let Some((limit, left)) = nearest
-            && (above_zero(left, limit)? != Outcome::ConformityShown
-                || !settled_below(mm(0.0), left.value()))
-        {
-            return Ok(FacingStep::Stop {
-                limit: limit.clone(),
-            });
-        }
-        if let Some(unknown) = allowance.first_unknown() {
-            return Ok(FacingStep::Undecided {
-                measure: format!("{}: {}", unknown.what(), unknown.measure()).into(),
-            });
-        }
-        let Some((limit, left)) = nearest else {
-            return Ok(FacingStep::Undecided {
-                measure: "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into(),
-            });
-        };
-        match above_zero(&left.less(needed), limit)? {
-            Outcome::ConformityShown => Ok(FacingStep::OnePass {
+        Ok(match allowance.pass(needed, rule)? {
+            Pass::Within { up_to, limit } => FacingStep::OnePass {
                 depth: needed.value(),
-                up_to: deepest(needed, left),
+                up_to,
                 limit: limit.clone(),
-            }),
-            Outcome::NonconformityShown => {
-                let depth = (left.value() - left.expanded_uncertainty()).max(mm(0.0));
-                Ok(FacingStep::CannotCleanUp {
+            },
+            Pass::Nothing { limit } => FacingStep::Stop {
+                limit: limit.clone(),
+            },
+            Pass::Beyond { limit } => {
+                let depth = limit.surely().unwrap_or(mm(0.0)).max(mm(0.0));
+                FacingStep::CannotCleanUp {
                     depth,
                     share_reachable: self.touched_area(depth)?,
                     limit: limit.clone(),
-                })
+                }
             }
-            Outcome::Undecided => Ok(FacingStep::Undecided {
+            Pass::TooClose { limit } => FacingStep::Undecided {
                 measure: format!(
                     "both finer, or cut part of it and survey again: {} needed and {} left under \"{}\" are too close",
                     in_mm(needed.value()),
-                    in_mm(left.value()),
+                    in_mm(limit.may_come_off().map_or(mm(0.0), Reading::value)),
                     limit.what(),
                 )
                 .into(),
-            }),
-        }
+            },
+            Pass::Unknown { limit } => FacingStep::Undecided {
+                measure: format!("{}: {}", limit.what(), limit.measure()).into(),
+            },
+            Pass::NoLimit => FacingStep::Undecided {
+                measure: "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into(),
+            },
+        })
     }
 
     /// Depth that the goal asks for, with its uncertainty.
@@ -362,14 +345,6 @@ impl RingSurvey {
         let more = super::sampling::recommended_probes(self.points.len());
         format!("the face again: {more} probes all round, each read twice and pooled").into()
     }
-}
-
-/// How deep a pass may go at most: what is needed with its uncertainty, but the uncertainty of the survey must not carry the
-/// cut past what the limit allows for certain.
-fn deepest(needed: &Reading, left: &Reading) -> Length {
-    let sure = left.value() - left.expanded_uncertainty();
-    let wished = needed.value() + needed.expanded_uncertainty();
-    wished.min(sure).max(needed.value())
 }
 
 fn words(step: &FacingStep) -> Text {

@@ -4,11 +4,13 @@ use crate::evidence::{Grade, Text};
 use crate::quantity::{Expansion, Pressure, Printed, Ratio, gpa, mpa};
 use crate::{Error, ErrorKind};
 
-/// What kind of material: the ring formulas hold for isotropic elastic ones only.
+/// What kind of material: the ring formulas hold for isotropic elastic ones only, and only metal is cut. Not known is
+/// `Option::None`, never a kind.
 ///
 /// ```
 /// use framegauge::fit::MaterialKind;
-/// assert_eq!("laminate".parse::<MaterialKind>().unwrap(), MaterialKind::Laminate);
+/// assert_eq!("carbon".parse::<MaterialKind>().unwrap(), MaterialKind::Carbon);
+/// assert_eq!("laminate".parse::<MaterialKind>().unwrap().to_string(), "carbon");
 /// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
@@ -20,12 +22,50 @@ use crate::{Error, ErrorKind};
 )]
 #[strum(serialize_all = "snake_case")]
 pub enum MaterialKind {
-    /// Isotropic, yields.
+    /// Steel.
+    Steel,
+    /// Stainless steel: work-hardens under a cutter that rubs.
+    Stainless,
+    /// Aluminium alloy.
+    Aluminium,
+    /// Titanium or its alloy.
+    Titanium,
+    /// A metal that is not named further: isotropic, yields.
     Metal,
     /// Creeps: an elastic pressure is an upper bound.
     Plastic,
     /// Fibre laminate (carbon, glass): not isotropic, does not yield, delaminates.
-    Laminate,
+    #[strum(to_string = "carbon", serialize = "laminate")]
+    #[cfg_attr(feature = "serde", serde(alias = "laminate"))]
+    Carbon,
+}
+
+impl MaterialKind {
+    /// Whether it is a metal, named or not.
+    ///
+    /// ```
+    /// use framegauge::fit::MaterialKind;
+    /// assert!(MaterialKind::Titanium.is_metal() && MaterialKind::Metal.is_metal());
+    /// assert!(!MaterialKind::Plastic.is_metal() && !MaterialKind::Carbon.is_metal());
+    /// ```
+    #[must_use]
+    pub const fn is_metal(self) -> bool {
+        match self {
+            Self::Steel | Self::Stainless | Self::Aluminium | Self::Titanium | Self::Metal => true,
+            Self::Plastic | Self::Carbon => false,
+        }
+    }
+
+    /// Whether it is a fibre laminate, which is not cut and for which no ring formula holds.
+    ///
+    /// ```
+    /// use framegauge::fit::MaterialKind;
+    /// assert!(MaterialKind::Carbon.is_carbon() && !MaterialKind::Steel.is_carbon());
+    /// ```
+    #[must_use]
+    pub const fn is_carbon(self) -> bool {
+        matches!(self, Self::Carbon)
+    }
 }
 
 /// A material: modulus and Poisson number, and where known strength and expansion.

@@ -115,7 +115,7 @@ struct Ring {
 
 impl Ring {
     fn of(field: &'static str, material: &Material) -> Result<Self, Error> {
-        if material.kind() == MaterialKind::Laminate {
+        if material.kind().is_carbon() {
             return Err(Error::new(
                 ErrorKind::NotApplicable,
                 field,

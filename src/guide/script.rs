@@ -69,7 +69,7 @@
 //!     "pitch_diameter_mm":{"min":9.35,"max":9.5}
 //! {"id":2,"ask":"fit_limits","nominal":"42 mm","class":"N7"}
 //!     {"id":2,"answer":{"lower_um":-33,"upper_um":-8,"min_mm":41.967,"max_mm":41.992,
-//! {"id":3,"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}
+//! {"id":3,"ask":"identify","place":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}
 //!     "sentence":"This can be `iso_6696` and `bsc`: they interchange, so it does not matter which."
 //! {"id":4,"ask":"hand","shell":"bsc","side":"drive"}
 //!     "hand":"left","tighten":"counter-clockwise","loosen":"clockwise"
@@ -193,9 +193,9 @@
 //!
 //! ```
 //! # #[cfg(feature = "serde")] {
-//! use framegauge::prep::{WrittenSheet, prepare};
+//! use framegauge::{plan::{FrameSheet, prepare}, read::Tree, standard::Tables};
 //!
-//! let written: WrittenSheet = toml::from_str(r#"
+//! let tree: Tree = toml::from_str(r#"
 //!     format = 1
 //!     frame = "Invented road frame"
 //!     invented = true
@@ -205,14 +205,14 @@
 //!     coating = "overspray"
 //!     bore = ["10 mm deep, 0 deg: 27.02 +/- 0.02 mm", "10 mm deep, 90 deg: 27.05 mm by telescoping_gauge"]
 //! "#).unwrap();
-//! let plan = prepare(&written.read().unwrap());
+//! let plan = prepare(&FrameSheet::from_tree(&tree, Tables::ours()).unwrap());
 //! assert!(!plan.questions.is_empty()); // it asks before it cuts
 //!
 //! // Every defect of a sheet is told, not only the first.
-//! let bad: WrittenSheet = toml::from_str("format = 1\nframe = \"x\"\n[seat_tube]\nbore = [\"27.02\", \"wide\"]").unwrap();
-//! assert!(bad.read().unwrap_err().len() >= 2);
+//! let bad: Tree = toml::from_str("format = 1\nframe = \"x\"\n[seat_tube]\nbore = [\"27.02\", \"wide\"]").unwrap();
+//! assert!(FrameSheet::from_tree(&bad, Tables::ours()).unwrap_err().len() >= 2);
 //! # }
 //! ```
 //!
-//! From JSON, `ask::Sheet::from_json` is the reader that the questions use too: its errors carry
-//! the path of the field, and a program that also answers lines of `ask` carries one reader, not two.
+//! From JSON, `plan::FrameSheet::from_json` uses the reader that the questions use too: its errors carry the path of the
+//! field, and a program that also answers lines of `ask` carries one reader, not two.

@@ -3,9 +3,10 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Feature, InterfaceKind};
+use super::Feature;
 use crate::evidence::{Grade, Text};
 use crate::quantity::Length;
+use crate::standard::Place;
 use crate::thread::ThreadSize;
 
 /// Code of the candidate that stands for everything no table lists.
@@ -14,9 +15,9 @@ pub const UNLISTED: &str = "unlisted";
 /// What the observations allow to be said.
 ///
 /// ```
-/// use framegauge::identify::{InterfaceKind, Observation, Options, Outcome, identify};
+/// use framegauge::{identify::{Observation, Options, Outcome, identify}, standard::Place};
 /// let seen = [Observation::read("bore", "43.97 +/- 0.01 mm").unwrap()];
-/// let kind = "head_tube_lower".parse().unwrap();
+/// let kind = "head_tube.lower".parse().unwrap();
 /// match identify(kind, &seen, &Options::default()).unwrap().outcome {
 ///     Outcome::Ambiguous { between } => assert_eq!(between.len(), 2), // EC44 and ZS44 share one bore
 ///     other => panic!("{other:?}"),
@@ -64,9 +65,9 @@ impl Outcome {
     /// The codes that are left, most likely first; empty for `Unlisted` and `CannotTell`.
     ///
     /// ```
-    /// use framegauge::identify::{InterfaceKind, Observation, Options, identify};
+    /// use framegauge::{identify::{Observation, Options, identify}, standard::Place};
     /// let seen = [Observation::read("bore", "33.7 +/- 0.05 mm").unwrap(), Observation::read("width", "68.1 +/- 0.1 mm").unwrap()];
-    /// let answer = identify(InterfaceKind::Shell, &seen, &Options::default()).unwrap();
+    /// let answer = identify(Place::Shell, &seen, &Options::default()).unwrap();
     /// assert!(answer.outcome.left().len() > 1 && answer.outcome.identified().is_none());
     /// ```
     #[must_use]
@@ -82,9 +83,9 @@ impl Outcome {
 /// The observation that rules a candidate out.
 ///
 /// ```
-/// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, Standing, identify};
+/// use framegauge::{identify::{Feature, Observation, Options, Standing, identify}, standard::Place};
 /// let seen = [Observation::read("bore", "41.0 +/- 0.05 mm").unwrap()];
-/// let answer = identify(InterfaceKind::Shell, &seen, &Options::default()).unwrap();
+/// let answer = identify(Place::Shell, &seen, &Options::default()).unwrap();
 /// let Standing::Excluded(why) = answer.candidate("bb30").unwrap().standing else { panic!("41.96 is not 41.0") };
 /// assert_eq!(why.by, Feature::Bore);
 /// assert!(why.against.unwrap().distance_in_u > 30.0);
@@ -127,13 +128,13 @@ pub enum Standing {
 /// One candidate.
 ///
 /// ```
-/// use framegauge::identify::{InterfaceKind, Observation, Options, identify};
+/// use framegauge::{identify::{Observation, Options, identify}, standard::Place};
 /// let seen = [
 ///     Observation::read("bore", "46.0 +/- 0.05 mm").unwrap(),
 ///     Observation::read("width", "68.2 +/- 0.1 mm").unwrap(),
 ///     Observation::Threaded(false),
 /// ];
-/// let answer = identify(InterfaceKind::Shell, &seen, &Options::default()).unwrap();
+/// let answer = identify(Place::Shell, &seen, &Options::default()).unwrap();
 /// let shell = answer.candidate("pf30").unwrap();
 /// assert_eq!(framegauge::in_mm(shell.width.unwrap()).to_string(), "68.000 mm");
 /// ```
@@ -164,9 +165,9 @@ pub struct Candidate {
 /// Which rule settled the outcome: published because the two can differ.
 ///
 /// ```
-/// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, Rule, identify};
+/// use framegauge::{identify::{Feature, Observation, Options, Rule, identify}, standard::Place};
 /// let seen = [Observation::read("outside_diameter", "30.9 +/- 0.02 mm").unwrap(), Observation::label("31.6")];
-/// let answer = identify(InterfaceKind::Seatpost, &seen, &Options::default()).unwrap();
+/// let answer = identify(Place::Seatpost, &seen, &Options::default()).unwrap();
 /// let decided = answer.decided_by.unwrap();
 /// assert_eq!(decided.feature, Some(Feature::OutsideDiameter));
 /// assert_eq!(decided.rule, Rule::Nothing); // 30.8 and 31.0 lie within reach too
@@ -199,9 +200,9 @@ pub enum Rule {
 /// What becomes of a belief.
 ///
 /// ```
-/// use framegauge::identify::{Belief, InterfaceKind, Observation, Options, identify};
+/// use framegauge::{identify::{Belief, Observation, Options, identify}, standard::Place};
 /// let seen = [Observation::read("bore", "27.4 +/- 0.02 mm").unwrap(), Observation::label("27.2")];
-/// let answer = identify(InterfaceKind::SeatTube, &seen, &Options::default()).unwrap();
+/// let answer = identify(Place::SeatTube, &seen, &Options::default()).unwrap();
 /// assert_eq!(answer.belief, Some(Belief::Contradicted));
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr)]
@@ -223,9 +224,9 @@ pub enum Belief {
 /// A measurement worth taking.
 ///
 /// ```
-/// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, identify};
+/// use framegauge::{identify::{Feature, Observation, Options, identify}, standard::Place};
 /// let seen = [Observation::read("crest_diameter", "14.0 +/- 0.05 mm").unwrap()];
-/// let answer = identify(InterfaceKind::Pedal, &seen, &Options::default()).unwrap();
+/// let answer = identify(Place::Pedal(None), &seen, &Options::default()).unwrap();
 /// assert_eq!(answer.next[0].measure, Feature::Pitch);
 /// assert_eq!(answer.next[0].instrument.as_deref(), Some("pitch_gauge"));
 /// ```
@@ -246,9 +247,9 @@ pub struct Next {
 /// Why an observation cannot be taken at its word.
 ///
 /// ```
-/// use framegauge::identify::{DoubtKind, InterfaceKind, Observation, Options, identify};
+/// use framegauge::{identify::{DoubtKind, Observation, Options, identify}, standard::Place};
 /// let seen = [Observation::read("outside_diameter", "13.6 +/- 0.05 mm").unwrap()];
-/// let answer = identify(InterfaceKind::Seatpost, &seen, &Options::default()).unwrap();
+/// let answer = identify(Place::Seatpost, &seen, &Options::default()).unwrap();
 /// assert_eq!(answer.doubts[0].kind, DoubtKind::Implausible);
 /// assert!(answer.doubts[0].words.contains("a radius given as a diameter"));
 /// ```
@@ -281,8 +282,8 @@ pub enum DoubtKind {
 /// The answer to "which standard is this?".
 #[derive(Debug, Clone, PartialEq)]
 pub struct Identification {
-    /// What was asked about.
-    pub kind: InterfaceKind,
+    /// The place that was asked about.
+    pub place: Place,
     /// What may be said.
     pub outcome: Outcome,
     /// Every candidate, most likely first, the unlisted one among them.
@@ -309,9 +310,9 @@ impl Identification {
     /// The candidate of this code.
     ///
     /// ```
-    /// use framegauge::identify::{InterfaceKind, Observation, Options, identify};
+    /// use framegauge::{identify::{Observation, Options, identify}, standard::Place};
     /// let seen = [Observation::read("outside_diameter", "27.2 +/- 0.02 mm").unwrap()];
-    /// let answer = identify(InterfaceKind::Seatpost, &seen, &Options::default()).unwrap();
+    /// let answer = identify(Place::Seatpost, &seen, &Options::default()).unwrap();
     /// assert!(answer.candidate("27.2").unwrap().share > 0.9);
     /// ```
     #[must_use]

@@ -1,7 +1,8 @@
 //! The band of sizes that a row allows a feature: printed limits as they stand, bare nominals with an assumed spread.
 
 use super::entry::Entry;
-use super::{Assumptions, Feature, InterfaceKind, Options};
+use super::kind::Kind;
+use super::{Assumptions, Feature, Options};
 use crate::evidence::{Figure, Grade};
 use crate::quantity::{Length, deg, to_mm};
 use crate::standard::{CrownSeat, Row, Steerer};
@@ -26,7 +27,7 @@ pub(super) enum Band {
 /// What the bands of one question depend on.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Ground<'a> {
-    pub kind: InterfaceKind,
+    pub kind: Kind,
     pub options: &'a Options<'a>,
     /// Whether the pitch was read: without it a thread diameter is worth less.
     pub pitch_read: bool,
@@ -99,8 +100,8 @@ fn with_dissent(figure: Option<&Figure>, spread: Length, reach: f64) -> Band {
 }
 
 impl Ground<'_> {
-    /// The same ground for another kind of interface.
-    pub const fn of(&self, kind: InterfaceKind) -> Self {
+    /// The same ground for another kind of place.
+    pub const fn of(&self, kind: Kind) -> Self {
         Self { kind, ..*self }
     }
 
@@ -217,12 +218,10 @@ impl Ground<'_> {
             (Entry::Steerer(row), Feature::SeatDiameter) => {
                 about(seat_of(row, variant), a.crown_seat)
             }
-            (Entry::Post(row), Feature::Bore) if self.kind == InterfaceKind::SeatTube => {
+            (Entry::Post(row), Feature::Bore) if self.kind == Kind::SeatTube => {
                 about(Some(&row.diameter), a.seat_tube)
             }
-            (Entry::Post(row), Feature::OutsideDiameter)
-                if self.kind == InterfaceKind::Seatpost =>
-            {
+            (Entry::Post(row), Feature::OutsideDiameter) if self.kind == Kind::Seatpost => {
                 about(Some(&row.diameter), a.seatpost)
             }
             (Entry::Mount(row), Feature::BoltSpacing) => {

@@ -1,13 +1,14 @@
 //! Beliefs: names that move the ranking a little and are contradicted openly.
 
 use super::entry::{Entry, every};
-use super::{InterfaceKind, Observation, Options};
+use super::kind::Kind;
+use super::{Observation, Options};
 use crate::standard::{
     Axle, BrakeMount, CrownSeat, HeadSeat, Seatpost, Shell, Steerer, ThreadUse, find,
 };
 use crate::{Error, ErrorKind};
 
-/// Most beliefs that are weighed; nobody has more to say about one interface.
+/// Most beliefs that are weighed; nobody has more to say about one place.
 const MOST: usize = 8;
 /// A shorter word begins too many names.
 const SHORTEST: usize = 3;
@@ -28,7 +29,7 @@ pub(super) struct Beliefs<'a> {
 
 impl<'a> Beliefs<'a> {
     pub fn resolve(
-        kind: InterfaceKind,
+        kind: Kind,
         observations: &'a [Observation],
         options: &Options<'_>,
     ) -> Result<Self, Error> {
@@ -52,7 +53,7 @@ impl<'a> Beliefs<'a> {
                     ErrorKind::TooLarge,
                     "belief",
                     name,
-                    "more than eight beliefs about one interface",
+                    "more than eight beliefs about one place",
                     "state those that come from the part itself",
                 ));
             };
@@ -92,19 +93,16 @@ impl<'a> Beliefs<'a> {
 }
 
 /// The error of the family's own look-up, which offers the nearest names.
-fn unknown(kind: InterfaceKind, name: &str) -> Error {
+fn unknown(kind: Kind, name: &str) -> Error {
     let found = match kind {
-        InterfaceKind::Shell => find::<Shell>(name).err(),
-        InterfaceKind::HeadTube(_) => find::<HeadSeat>(name).err(),
-        InterfaceKind::CrownSeat => find::<CrownSeat>(name).err(),
-        InterfaceKind::Steerer => find::<Steerer>(name).err(),
-        InterfaceKind::SeatTube | InterfaceKind::Seatpost => find::<Seatpost>(name).err(),
-        InterfaceKind::BrakeMount(_) => find::<BrakeMount>(name).err(),
-        InterfaceKind::Dropout(_) => find::<Axle>(name).err(),
-        InterfaceKind::AxleThread
-        | InterfaceKind::HangerThread
-        | InterfaceKind::Pedal
-        | InterfaceKind::AnyThread => find::<ThreadUse>(name).err(),
+        Kind::Shell => find::<Shell>(name).err(),
+        Kind::HeadTube => find::<HeadSeat>(name).err(),
+        Kind::Crown => find::<CrownSeat>(name).err(),
+        Kind::Steerer => find::<Steerer>(name).err(),
+        Kind::SeatTube | Kind::Seatpost => find::<Seatpost>(name).err(),
+        Kind::Brake(_) => find::<BrakeMount>(name).err(),
+        Kind::Dropout(_) => find::<Axle>(name).err(),
+        Kind::Axle | Kind::Hanger | Kind::Pedal | Kind::Thread => find::<ThreadUse>(name).err(),
     };
     found.map_or_else(
         || {
@@ -113,7 +111,7 @@ fn unknown(kind: InterfaceKind, name: &str) -> Error {
                 "belief",
                 name,
                 alloc::format!("names a part of another place than a {}", kind.words()),
-                "name a standard of this interface",
+                "name a standard of this place",
             )
         },
         |e| e.within("belief"),

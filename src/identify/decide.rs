@@ -15,6 +15,7 @@ use super::kind::FEATURES;
 use super::next::{hand_open, plan};
 use super::{Feature, doubt, weigh, words};
 use crate::evidence::{Grade, Text};
+use crate::standard::Place;
 
 /// Most candidates among which the next measurement is planned; the likeliest are kept.
 const PLANNED: usize = 48;
@@ -60,6 +61,7 @@ impl<'a> Running<'a> {
 
 /// Weighs every row of the kind and says what may be said.
 pub(super) fn decide<'a>(
+    place: Place,
     ground: &Ground<'a>,
     seen: &Seen<'_>,
     beliefs: &Beliefs<'_>,
@@ -131,7 +133,7 @@ pub(super) fn decide<'a>(
     });
     let decided_by = (outcome != Outcome::CannotTell).then(|| decision(&candidates, told));
     let mut answer = Identification {
-        kind: ground.kind,
+        place,
         inseparable,
         decided_by,
         outcome,
@@ -145,7 +147,7 @@ pub(super) fn decide<'a>(
     };
     let open = !interchange && hand_open(seen, left);
     answer.notes = words::notes(ground.kind, seen, &answer, &believed, open);
-    answer.sentence = words::sentence(&answer, &believed);
+    answer.sentence = words::sentence(ground.kind, &answer, &believed);
     lead(&mut answer.candidates);
     answer
 }

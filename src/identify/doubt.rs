@@ -4,11 +4,12 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::Feature;
 use super::answer::{Doubt, DoubtKind};
 use super::band::{Band, Ground};
 use super::entry::{Entry, every};
 use super::gather::{Seen, Size};
-use super::{Feature, HeadTubeEnd, InterfaceKind};
+use super::kind::Kind;
 use crate::evidence::Text;
 
 /// Readings of one feature that spread beyond their uncertainties.
@@ -46,86 +47,86 @@ pub(super) const fn unit(feature: Feature) -> &'static str {
 }
 
 /// What a size of one feature is often taken for.
-const TAKEN_FOR: &[(InterfaceKind, Feature, InterfaceKind, Feature, &str)] = &[
+const TAKEN_FOR: &[(Kind, Feature, Kind, Feature, &str)] = &[
     (
         UPPER,
         Feature::Bore,
-        InterfaceKind::Steerer,
+        Kind::Steerer,
         Feature::Bore,
         "the bore of the steerer",
     ),
     (
         UPPER,
         Feature::Bore,
-        InterfaceKind::Steerer,
+        Kind::Steerer,
         Feature::OutsideDiameter,
         "the outside of the steerer",
     ),
     (
-        InterfaceKind::Steerer,
+        Kind::Steerer,
         Feature::Bore,
         UPPER,
         Feature::Bore,
         "the bore of the head tube",
     ),
     (
-        InterfaceKind::Steerer,
+        Kind::Steerer,
         Feature::OutsideDiameter,
-        InterfaceKind::CrownSeat,
+        Kind::Crown,
         Feature::OutsideDiameter,
         "the crown-race seat",
     ),
     (
-        InterfaceKind::Steerer,
+        Kind::Steerer,
         Feature::OutsideDiameter,
         UPPER,
         Feature::Bore,
         "the bore of the head tube",
     ),
     (
-        InterfaceKind::CrownSeat,
+        Kind::Crown,
         Feature::OutsideDiameter,
-        InterfaceKind::Steerer,
+        Kind::Steerer,
         Feature::OutsideDiameter,
         "the steerer",
     ),
     (
-        InterfaceKind::CrownSeat,
+        Kind::Crown,
         Feature::OutsideDiameter,
         UPPER,
         Feature::Bore,
         "the bore of the head tube",
     ),
     (
-        InterfaceKind::Shell,
+        Kind::Shell,
         Feature::Bore,
-        InterfaceKind::Shell,
+        Kind::Shell,
         Feature::Width,
         "the width of the shell",
     ),
     (
-        InterfaceKind::Shell,
+        Kind::Shell,
         Feature::Width,
-        InterfaceKind::Shell,
+        Kind::Shell,
         Feature::Bore,
         "the bore of the shell",
     ),
     (
-        InterfaceKind::Dropout(crate::standard::End::Both),
+        Kind::Dropout(crate::standard::End::Both),
         Feature::InnerFaces,
-        InterfaceKind::Dropout(crate::standard::End::Both),
+        Kind::Dropout(crate::standard::End::Both),
         Feature::OverLocknut,
         "the hub width",
     ),
     (
-        InterfaceKind::Dropout(crate::standard::End::Both),
+        Kind::Dropout(crate::standard::End::Both),
         Feature::OverLocknut,
-        InterfaceKind::Dropout(crate::standard::End::Both),
+        Kind::Dropout(crate::standard::End::Both),
         Feature::InnerFaces,
         "the distance of the dropout faces",
     ),
 ];
-const UPPER: InterfaceKind = InterfaceKind::HeadTube(HeadTubeEnd::Upper);
+const UPPER: Kind = Kind::HeadTube;
 
 /// Ways in which a number becomes another one.
 const SLIPS: [(f64, &str); 4] = [
@@ -200,14 +201,10 @@ fn fitting(ground: &Ground<'_>, feature: Feature, x: f64, u: f64) -> Option<Text
     best.map(|(_, code)| code)
 }
 
-fn same_kind(a: InterfaceKind, b: InterfaceKind) -> bool {
-    core::mem::discriminant(&a) == core::mem::discriminant(&b)
-}
-
 fn instead(ground: &Ground<'_>, size: &Size) -> String {
     let mut words: Vec<String> = Vec::new();
     for (kind, feature, other, of, what) in TAKEN_FOR {
-        if same_kind(*kind, ground.kind)
+        if kind.is_like(ground.kind)
             && *feature == size.feature
             && let Some(code) = fitting(&ground.of(*other), *of, size.x, size.u)
         {

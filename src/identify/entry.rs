@@ -2,7 +2,8 @@
 
 use alloc::borrow::Cow;
 
-use super::{InterfaceKind, Options};
+use super::Options;
+use super::kind::Kind;
 use crate::evidence::{Fact, Text};
 use crate::measure::settled_cmp;
 use crate::quantity::{Length, mm, to_mm};
@@ -232,7 +233,7 @@ fn end_fits(asked: End, row: End) -> bool {
 
 /// Calls `visit` with every row of a kind: ours first, then the shop's, then the sizes that the caller adds.
 pub(super) fn every<'a>(
-    kind: InterfaceKind,
+    kind: Kind,
     options: &Options<'a>,
     heights_read: bool,
     visit: &mut dyn FnMut(Entry<'a>),
@@ -249,27 +250,25 @@ pub(super) fn every<'a>(
             .for_each(|row| visit(Entry::Thread(row)));
     };
     match kind {
-        InterfaceKind::Shell => {
+        Kind::Shell => {
             ours_and_theirs(theirs!(shell)).for_each(|row| visit(Entry::Shell(row)));
         }
-        InterfaceKind::HeadTube(_) => {
+        Kind::HeadTube => {
             ours_and_theirs(theirs!(head_seat)).for_each(|row| visit(Entry::Head(row)));
         }
-        InterfaceKind::CrownSeat => {
+        Kind::Crown => {
             ours_and_theirs(theirs!(crown_seat)).for_each(|row| visit(Entry::Crown(row)));
         }
-        InterfaceKind::Steerer => {
+        Kind::Steerer => {
             ours_and_theirs(theirs!(steerer)).for_each(|row| visit(Entry::Steerer(row)));
         }
-        InterfaceKind::SeatTube | InterfaceKind::Seatpost => {
+        Kind::SeatTube | Kind::Seatpost => {
             ours_and_theirs(theirs!(seatpost)).for_each(|row| visit(Entry::Post(row)));
         }
-        InterfaceKind::AxleThread => thread_use(&[ThreadedPart::Axle], visit),
-        InterfaceKind::HangerThread => {
-            thread_use(&[ThreadedPart::Hanger, ThreadedPart::HangerBolt], visit)
-        }
-        InterfaceKind::Pedal => thread_use(&[ThreadedPart::Pedal], visit),
-        InterfaceKind::BrakeMount(end) => ours_and_theirs(theirs!(brake_mount))
+        Kind::Axle => thread_use(&[ThreadedPart::Axle], visit),
+        Kind::Hanger => thread_use(&[ThreadedPart::Hanger, ThreadedPart::HangerBolt], visit),
+        Kind::Pedal => thread_use(&[ThreadedPart::Pedal], visit),
+        Kind::Brake(end) => ours_and_theirs(theirs!(brake_mount))
             // The rows by rotor size say the same as the plain post mount until a height is read, and more after it.
             .filter(|row| {
                 let kept = if heights_read {
@@ -280,12 +279,12 @@ pub(super) fn every<'a>(
                 kept && end_fits(end, row.end)
             })
             .for_each(|row| visit(Entry::Mount(row))),
-        InterfaceKind::Dropout(end) => ours_and_theirs(theirs!(axle))
+        Kind::Dropout(end) => ours_and_theirs(theirs!(axle))
             .filter(|row| end_fits(end, row.end.value().copied().unwrap_or(End::Both)))
             .for_each(|row| visit(Entry::Axle(row))),
-        InterfaceKind::AnyThread => any_thread(options, visit),
+        Kind::Thread => any_thread(options, visit),
     }
-    if kind.is_thread() || kind == InterfaceKind::Shell || kind == InterfaceKind::Steerer {
+    if kind.is_thread() || kind == Kind::Shell || kind == Kind::Steerer {
         options
             .also
             .iter()

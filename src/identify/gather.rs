@@ -4,7 +4,8 @@ use alloc::format;
 
 use super::assume::{COMMON_SHARE, GAUGE_U};
 use super::kind::FEATURES;
-use super::{Feature, InterfaceKind, Observation};
+use super::kind::Kind;
+use super::{Feature, Observation};
 use crate::measure::{Reading, instruments, settled_cmp};
 use crate::quantity::{deg, mm, to_mm};
 use crate::thread::{Hand, Side};
@@ -132,7 +133,12 @@ fn set_once<T: PartialEq + Copy>(
 }
 
 impl<'a> Seen<'a> {
-    pub fn gather(kind: InterfaceKind, observations: &'a [Observation]) -> Result<Self, Error> {
+    /// `place_side` is the side of a hand that is told without one.
+    pub fn gather(
+        kind: Kind,
+        place_side: Option<Side>,
+        observations: &'a [Observation],
+    ) -> Result<Self, Error> {
         let mut seen = Self {
             sizes: [None; FEATURES],
             order: [Feature::Bore; FEATURES],
@@ -185,7 +191,7 @@ impl<'a> Seen<'a> {
                 }
                 Observation::Hand { side, hand } => {
                     set_once(&mut seen.threaded, true, "threaded")?;
-                    match side {
+                    match side.or(place_side) {
                         Some(Side::Drive) => set_once(&mut seen.hand_drive, *hand, "hand_drive")?,
                         Some(Side::NonDrive) => {
                             set_once(&mut seen.hand_non_drive, *hand, "hand_non_drive")?;
@@ -246,7 +252,7 @@ impl<'a> Seen<'a> {
     }
 
     /// Readings that follow from others: a width from two half widths, a bore from outside diameter and wall.
-    fn derive(&mut self, kind: InterfaceKind) -> Result<(), Error> {
+    fn derive(&mut self, kind: Kind) -> Result<(), Error> {
         if let (Some(a), Some(b), None) = (
             self.size(Feature::HalfWidthDrive).copied(),
             self.size(Feature::HalfWidthNonDrive).copied(),
@@ -254,7 +260,7 @@ impl<'a> Seen<'a> {
         ) {
             self.put(Feature::Width, a.x + b.x, libm::hypot(a.u, b.u));
         }
-        let tube = matches!(kind, InterfaceKind::HeadTube(_) | InterfaceKind::SeatTube);
+        let tube = matches!(kind, Kind::HeadTube | Kind::SeatTube);
         if let (true, Some(out), Some(wall), None) = (
             tube,
             self.size(Feature::OutsideDiameter).copied(),

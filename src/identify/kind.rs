@@ -1,174 +1,109 @@
 //! What is asked about, and what can be observed there.
 
-use crate::standard::End;
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
 
-/// Upper or lower end of the head tube; each end is its own standard.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum HeadTubeEnd {
-    /// Below the stem.
-    Upper,
-    /// Above the fork crown.
-    Lower,
-}
+use crate::standard::{End, LeftRight, Place};
+use crate::thread::Side;
+use crate::{Error, ErrorKind};
 
-/// The place on the frame that is asked about.
-///
-/// ```
-/// use framegauge::identify::{HeadTubeEnd, InterfaceKind};
-/// assert_eq!(InterfaceKind::HeadTube(HeadTubeEnd::Lower).words(), "lower head-tube end");
-/// assert_eq!("seat_tube".parse::<InterfaceKind>().unwrap(), InterfaceKind::SeatTube);
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum InterfaceKind {
-    /// Bottom-bracket shell, or the cup that came out of it.
+/// Which tables are searched for a place. A place carries a name and is cloned; this is copied at every row.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kind {
     Shell,
-    /// One end of the head tube.
-    HeadTube(HeadTubeEnd),
-    /// Crown-race seat on the fork.
-    CrownSeat,
-    /// Steerer, threaded or plain.
+    HeadTube,
+    Crown,
     Steerer,
-    /// Seat tube: which post it takes.
     SeatTube,
-    /// Seatpost.
     Seatpost,
-    /// Thread of a wheel axle or thru-axle.
-    AxleThread,
-    /// Thread of the derailleur hanger or of its bolt.
-    HangerThread,
-    /// Pedal thread.
+    Axle,
+    Hanger,
     Pedal,
-    /// Disc-brake mount, front or rear (`Both` when not known).
-    BrakeMount(End),
-    /// Dropouts and the axle pattern they take, front or rear (`Both` when not known).
+    Brake(End),
     Dropout(End),
-    /// Any thread of the tables.
-    AnyThread,
+    Thread,
 }
 
-const KINDS: [(InterfaceKind, &str, &str); 17] = [
-    (InterfaceKind::Shell, "shell", "bottom-bracket shell"),
-    (
-        InterfaceKind::HeadTube(HeadTubeEnd::Upper),
-        "head_tube_upper",
-        "upper head-tube end",
-    ),
-    (
-        InterfaceKind::HeadTube(HeadTubeEnd::Lower),
-        "head_tube_lower",
-        "lower head-tube end",
-    ),
-    (InterfaceKind::CrownSeat, "crown_seat", "crown-race seat"),
-    (InterfaceKind::Steerer, "steerer", "steerer"),
-    (InterfaceKind::SeatTube, "seat_tube", "seat tube"),
-    (InterfaceKind::Seatpost, "seatpost", "seatpost"),
-    (InterfaceKind::AxleThread, "axle_thread", "axle thread"),
-    (
-        InterfaceKind::HangerThread,
-        "hanger_thread",
-        "hanger thread",
-    ),
-    (InterfaceKind::Pedal, "pedal", "pedal thread"),
-    (
-        InterfaceKind::BrakeMount(End::Front),
-        "brake_mount_front",
-        "front brake mount",
-    ),
-    (
-        InterfaceKind::BrakeMount(End::Rear),
-        "brake_mount_rear",
-        "rear brake mount",
-    ),
-    (
-        InterfaceKind::BrakeMount(End::Both),
-        "brake_mount",
-        "brake mount",
-    ),
-    (
-        InterfaceKind::Dropout(End::Front),
-        "dropout_front",
-        "front dropouts",
-    ),
-    (
-        InterfaceKind::Dropout(End::Rear),
-        "dropout_rear",
-        "rear dropouts",
-    ),
-    (InterfaceKind::Dropout(End::Both), "dropout", "dropouts"),
-    (InterfaceKind::AnyThread, "any_thread", "thread"),
-];
-
-impl InterfaceKind {
-    /// Every kind, each end on its own.
-    pub fn all() -> impl Iterator<Item = Self> {
-        KINDS.iter().map(|(kind, ..)| *kind)
+impl Kind {
+    /// The tables of a place, and the side on which a hand lies that is told without one.
+    pub fn of(place: &Place) -> Result<(Self, Option<Side>), Error> {
+        let side = match place {
+            Place::ShellSide(side) | Place::ShellFace(side) => Some(*side),
+            // The drive side is the rider's right.
+            Place::Pedal(Some(LeftRight::Right)) => Some(Side::Drive),
+            Place::Pedal(Some(LeftRight::Left)) => Some(Side::NonDrive),
+            _ => None,
+        };
+        Self::searched(place)
+            .map(|kind| (kind, side))
+            .ok_or_else(|| refused(place))
     }
 
-    fn row(self) -> (&'static str, &'static str) {
-        KINDS
-            .iter()
-            .find(|(kind, ..)| *kind == self)
-            .map_or(("any_thread", "thread"), |(_, code, words)| (*code, *words))
+    const fn searched(place: &Place) -> Option<Self> {
+        Some(match place {
+            Place::Shell | Place::ShellSide(_) | Place::ShellFace(_) => Self::Shell,
+            Place::HeadTube(_) => Self::HeadTube,
+            Place::Crown => Self::Crown,
+            Place::Steerer => Self::Steerer,
+            Place::SeatTube => Self::SeatTube,
+            Place::Seatpost => Self::Seatpost,
+            Place::Axle(_) => Self::Axle,
+            Place::Hanger(_) => Self::Hanger,
+            Place::Pedal(_) => Self::Pedal,
+            Place::Brake(end) => Self::Brake(*end),
+            Place::Dropout(end, _) => Self::Dropout(*end),
+            Place::Boss(_) | Place::Thread => Self::Thread,
+            Place::SeatTubeSlot | Place::HeadFace(_) | Place::BrakeUnderside(_) | Place::Iscg => {
+                return None;
+            }
+        })
     }
 
-    /// The word a sheet or a question uses.
-    #[must_use]
-    pub fn code(self) -> &'static str {
-        self.row().0
-    }
-
-    /// The kind in words for a person.
-    #[must_use]
-    pub fn words(self) -> &'static str {
-        self.row().1
+    /// What its tables list, in words.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Shell => "bottom-bracket shell",
+            Self::HeadTube => "head tube",
+            Self::Crown => "crown-race seat",
+            Self::Steerer => "steerer",
+            Self::SeatTube => "seat tube",
+            Self::Seatpost => "seatpost",
+            Self::Axle => "axle thread",
+            Self::Hanger => "hanger thread",
+            Self::Pedal => "pedal thread",
+            Self::Brake(_) => "brake mount",
+            Self::Dropout(_) => "dropout",
+            Self::Thread => "thread",
+        }
     }
 
     /// Whether the place is a thread by nature.
-    #[must_use]
     pub const fn is_thread(self) -> bool {
-        matches!(
-            self,
-            Self::AxleThread | Self::HangerThread | Self::Pedal | Self::AnyThread
-        )
+        matches!(self, Self::Axle | Self::Hanger | Self::Pedal | Self::Thread)
+    }
+
+    /// Whether the two search the same tables, at whichever end.
+    pub fn is_like(self, other: Self) -> bool {
+        core::mem::discriminant(&self) == core::mem::discriminant(&other)
     }
 }
 
-impl core::fmt::Display for InterfaceKind {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        f.write_str(self.code())
-    }
+fn refused(place: &Place) -> Error {
+    let known: Vec<String> = Place::all()
+        .filter(|place| Kind::searched(place).is_some())
+        .map(|place| place.to_string())
+        .collect();
+    Error::new(
+        ErrorKind::NotApplicable,
+        "place",
+        place,
+        "no table lists standards of this place",
+        format!("identify one of {}, boss.NAME", known.join(", ")),
+    )
 }
 
-impl core::str::FromStr for InterfaceKind {
-    type Err = crate::Error;
-
-    fn from_str(text: &str) -> Result<Self, Self::Err> {
-        KINDS
-            .iter()
-            .find(|(_, code, _)| code.eq_ignore_ascii_case(text.trim()))
-            .map(|(kind, ..)| *kind)
-            .ok_or_else(|| {
-                let known: alloc::vec::Vec<&str> = KINDS.iter().map(|(_, code, _)| *code).collect();
-                crate::Error::new(
-                    crate::ErrorKind::UnknownName,
-                    "interface",
-                    text,
-                    "no such interface",
-                    alloc::format!("one of {}", known.join(", ")),
-                )
-            })
-    }
-}
-
-/// What can be observed at an interface. Sizes are lengths (millimetres), the seat angle is in degrees.
+/// What can be observed at a place. Sizes are lengths (millimetres), the seat angle is in degrees.
 ///
 /// ```
 /// use framegauge::identify::Feature;
@@ -292,7 +227,7 @@ impl Feature {
     }
 
     /// Whether a standard can be named by it. Widths, walls and angles only support what a diameter or pitch says.
-    pub(super) const fn is_key(self, kind: InterfaceKind) -> bool {
+    pub(super) const fn is_key(self, kind: Kind) -> bool {
         match self {
             Self::Width
             | Self::HalfWidthDrive
@@ -303,29 +238,8 @@ impl Feature {
             | Self::HandDrive
             | Self::HandNonDrive
             | Self::Hand => false,
-            Self::OutsideDiameter => {
-                !matches!(kind, InterfaceKind::HeadTube(_) | InterfaceKind::SeatTube)
-            }
+            Self::OutsideDiameter => !matches!(kind, Kind::HeadTube | Kind::SeatTube),
             _ => true,
-        }
-    }
-}
-
-#[cfg(feature = "serde")]
-mod serial {
-    use super::InterfaceKind;
-
-    impl serde::Serialize for InterfaceKind {
-        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            serializer.serialize_str(self.code())
-        }
-    }
-
-    impl<'de> serde::Deserialize<'de> for InterfaceKind {
-        fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-            alloc::string::String::deserialize(deserializer)?
-                .parse()
-                .map_err(serde::de::Error::custom)
         }
     }
 }

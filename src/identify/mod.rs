@@ -16,19 +16,19 @@
 //! Where a table prints only a nominal, an assumed spread stands in; see [`Assumptions`].
 //!
 //! ```
-//! use framegauge::identify::{InterfaceKind, Observation, Options, identify};
+//! use framegauge::{identify::{Observation, Options, identify}, standard::Place};
 //! let seen = [
 //!     Observation::read("bore", "46.0 +/- 0.05 mm").unwrap(),
 //!     Observation::read("width", "79.0 +/- 0.1 mm").unwrap(),
 //!     Observation::label("BB386"),
 //! ];
-//! let answer = identify(InterfaceKind::Shell, &seen, &Options::default()).unwrap();
+//! let answer = identify(Place::Shell, &seen, &Options::default()).unwrap();
 //! assert_eq!(answer.outcome.identified(), Some("bbright_pf"));
 //! assert!(answer.sentence.contains("contradict"));
 //! ```
 
 use crate::Error;
-use crate::standard::ShopRows;
+use crate::standard::{Place, ShopRows};
 use crate::thread::ThreadSize;
 
 mod answer;
@@ -56,23 +56,24 @@ pub use answer::{
     Outcome, Rule, Standing, UNLISTED,
 };
 pub use assume::Assumptions;
-pub use kind::{Feature, HeadTubeEnd, InterfaceKind};
+pub use kind::Feature;
 pub use observe::{BeliefFrom, Observation};
 
 use band::Ground;
 use belief::Beliefs;
 use gather::Seen;
+use kind::Kind;
 
 /// What an identification may lean on besides the tables. The default is the tables, all instruments, a finished part.
 ///
 /// ```
-/// use framegauge::identify::{InterfaceKind, Observation, Options, identify};
+/// use framegauge::{identify::{Observation, Options, identify}, standard::{End, Place}};
 /// use framegauge::{Pitch, mm, thread::{ThreadForm, ThreadSize}};
 /// // The taps at hand are weighed beside the tables.
 /// let tap = ThreadSize::new(ThreadForm::IsoMetric, mm(10.0), Pitch::millimetres(1.5).unwrap()).unwrap();
 /// let options = Options { also: &[tap], ..Options::default() };
 /// let seen = [Observation::read("bore", "8.5 +/- 0.05 mm").unwrap(), Observation::read("pitch", "1.5 mm").unwrap()];
-/// let answer = identify(InterfaceKind::HangerThread, &seen, &options).unwrap();
+/// let answer = identify(Place::Hanger(End::Both), &seen, &options).unwrap();
 /// assert_eq!(answer.outcome.identified(), Some("M10x1.5"));
 /// ```
 #[derive(Debug, Clone, Copy, Default)]
@@ -91,27 +92,32 @@ pub struct Options<'a> {
 
 /// Which standard is this?
 ///
+/// A side or face of a shell is identified as the shell; a hand that is told there without a side is that side's, as it is at
+/// a left or right pedal. The answer names the place as it was asked.
+///
 /// # Errors
-/// `OutOfRange` or `Contradiction` for a reading without, or as large as, its uncertainty, a size at or below zero or
+/// `NotApplicable` for a place of which no table lists standards (the seat-clamp slot, the faces of a head tube, the underside
+/// of a brake mount, chain-guide tabs), with those that have one; `OutOfRange` or `Contradiction` for a reading without, or as large as, its uncertainty, a size at or below zero or
 /// beyond a metre, and for an assumed spread that is negative or absurd; `Contradiction` for two hands of one side and for
 /// a wall that fills its tube; `UnknownName` for a belief or tool that names nothing.
 ///
 /// ```
-/// use framegauge::identify::{Feature, InterfaceKind, Observation, Options, identify};
+/// use framegauge::{identify::{Feature, Observation, Options, identify}, standard::Place};
 /// // A caliper between two sizes: ambiguous, and a finer tool is named.
 /// let seen = [Observation::with(Feature::Bore, framegauge::mm(27.10), "caliper_digital_inside").unwrap()];
-/// let answer = identify(InterfaceKind::SeatTube, &seen, &Options::default()).unwrap();
+/// let answer = identify(Place::SeatTube, &seen, &Options::default()).unwrap();
 /// assert_eq!(answer.outcome.word(), "ambiguous");
 /// ```
 pub fn identify(
-    kind: InterfaceKind,
+    place: Place,
     observations: &[Observation],
     options: &Options<'_>,
 ) -> Result<Identification, Error> {
-    let seen = Seen::gather(kind, observations)?;
+    let (kind, side) = Kind::of(&place)?;
+    let seen = Seen::gather(kind, side, observations)?;
     options.check()?;
     let beliefs = Beliefs::resolve(kind, observations, options)?;
-    let head = matches!(kind, InterfaceKind::HeadTube(_));
+    let head = kind == Kind::HeadTube;
     let ground = Ground {
         kind,
         options,
@@ -119,7 +125,7 @@ pub fn identify(
         unfinished: head
             && (options.unfinished || seen.size(Feature::Bore).is_some_and(|b| b.derived)),
     };
-    Ok(decide::decide(&ground, &seen, &beliefs))
+    Ok(decide::decide(place, &ground, &seen, &beliefs))
 }
 
 impl Options<'_> {

@@ -3,6 +3,7 @@
 
 use alloc::vec::Vec;
 
+use super::Feature;
 use super::answer::Next;
 use super::assume::{GAUGE_U, LEAST_GAIN};
 use super::band::{Band, Ground};
@@ -10,7 +11,7 @@ use super::entry::{Entry, Hands, Left};
 use super::gather::{Seen, Size};
 use super::information::Forecast;
 use super::island::entropy;
-use super::{Feature, InterfaceKind};
+use super::kind::Kind;
 use crate::Fact;
 use crate::measure::{Instrument, Measures, instruments};
 use crate::quantity::{mm, to_mm};
@@ -18,10 +19,10 @@ use crate::standard::ThreadedPart;
 use crate::thread::Hand;
 
 /// What can be measured or looked at, by kind.
-const fn measurable(kind: InterfaceKind) -> &'static [Feature] {
+const fn measurable(kind: Kind) -> &'static [Feature] {
     use Feature as F;
     match kind {
-        InterfaceKind::Shell => &[
+        Kind::Shell => &[
             F::Threaded,
             F::HandDrive,
             F::HandNonDrive,
@@ -31,9 +32,9 @@ const fn measurable(kind: InterfaceKind) -> &'static [Feature] {
             F::HalfWidthDrive,
             F::HalfWidthNonDrive,
         ],
-        InterfaceKind::HeadTube(_) => &[F::Bore, F::SeatAngle, F::PartOutside],
-        InterfaceKind::CrownSeat | InterfaceKind::Seatpost => &[F::OutsideDiameter],
-        InterfaceKind::Steerer => &[
+        Kind::HeadTube => &[F::Bore, F::SeatAngle, F::PartOutside],
+        Kind::Crown | Kind::Seatpost => &[F::OutsideDiameter],
+        Kind::Steerer => &[
             F::Threaded,
             F::Pitch,
             F::OutsideDiameter,
@@ -41,13 +42,12 @@ const fn measurable(kind: InterfaceKind) -> &'static [Feature] {
             F::LowerDiameter,
             F::SeatDiameter,
         ],
-        InterfaceKind::SeatTube => &[F::Bore],
-        InterfaceKind::AxleThread
-        | InterfaceKind::HangerThread
-        | InterfaceKind::Pedal
-        | InterfaceKind::AnyThread => &[F::Hand, F::Pitch, F::CrestDiameter, F::MinorDiameter],
-        InterfaceKind::BrakeMount(_) => &[F::BoltSpacing, F::PlaneHeight, F::FirstBolt],
-        InterfaceKind::Dropout(_) => &[
+        Kind::SeatTube => &[F::Bore],
+        Kind::Axle | Kind::Hanger | Kind::Pedal | Kind::Thread => {
+            &[F::Hand, F::Pitch, F::CrestDiameter, F::MinorDiameter]
+        }
+        Kind::Brake(_) => &[F::BoltSpacing, F::PlaneHeight, F::FirstBolt],
+        Kind::Dropout(_) => &[
             F::Slot,
             F::InnerFaces,
             F::OutsideDiameter,
@@ -119,12 +119,12 @@ pub(super) fn plan<'a>(ground: &Ground<'a>, seen: &Seen<'_>, left: &[Left<'a>]) 
 }
 
 /// The reading that already stands for a feature under this or another name.
-fn held_for<'s>(seen: &'s Seen<'_>, kind: InterfaceKind, feature: Feature) -> Option<&'s Size> {
+fn held_for<'s>(seen: &'s Seen<'_>, kind: Kind, feature: Feature) -> Option<&'s Size> {
     let other = match feature {
         Feature::Bore => Some(Feature::MinorDiameter),
         Feature::MinorDiameter => Some(Feature::Bore),
         Feature::CrestDiameter => Some(Feature::OutsideDiameter),
-        Feature::OutsideDiameter if kind == InterfaceKind::Steerer => Some(Feature::CrestDiameter),
+        Feature::OutsideDiameter if kind == Kind::Steerer => Some(Feature::CrestDiameter),
         _ => None,
     };
     seen.size(feature).or_else(|| seen.size(other?))
@@ -132,7 +132,7 @@ fn held_for<'s>(seen: &'s Seen<'_>, kind: InterfaceKind, feature: Feature) -> Op
 
 /// Whether the other side of a thread would be needed: a male thread has no minor diameter to read, a female one no
 /// crests outside.
-fn other_side(seen: &Seen<'_>, kind: InterfaceKind, feature: Feature) -> bool {
+fn other_side(seen: &Seen<'_>, kind: Kind, feature: Feature) -> bool {
     let male = seen
         .size(Feature::CrestDiameter)
         .or(seen.size(Feature::OutsideDiameter));

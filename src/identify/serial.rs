@@ -88,7 +88,7 @@ impl Serialize for Outcome {
 impl Serialize for Identification {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut out = serializer.serialize_struct("Identification", 13)?;
-        out.serialize_field("interface", &self.kind)?;
+        out.serialize_field("place", &self.place)?;
         out.serialize_field("outcome", &self.outcome)?;
         out.serialize_field("code", &self.outcome.identified())?;
         out.serialize_field("between", self.outcome.left())?;

@@ -4,11 +4,12 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::Feature;
 use super::answer::{Belief, Candidate, Exclusion, Identification, Outcome, Standing, UNLISTED};
 use super::assume::{PAINT, POST_UNDER};
 use super::doubt::unit;
 use super::gather::Seen;
-use super::{Feature, InterfaceKind};
+use super::kind::Kind;
 use crate::evidence::Text;
 use crate::measure::settled_cmp;
 use crate::quantity::{mm, to_mm};
@@ -72,7 +73,7 @@ fn nearest(candidates: &[Candidate]) -> Option<(&Candidate, &Exclusion)> {
 }
 
 /// One plain sentence or two.
-pub(super) fn sentence(answer: &Identification, believed: &[Text]) -> String {
+pub(super) fn sentence(kind: Kind, answer: &Identification, believed: &[Text]) -> String {
     let mut text = match &answer.outcome {
         Outcome::Identified { code } => {
             let name = answer.candidate(code).map_or("", |c| &c.name);
@@ -102,7 +103,7 @@ pub(super) fn sentence(answer: &Identification, believed: &[Text]) -> String {
             text
         }
         Outcome::Unlisted => {
-            let mut text = format!("No listed {} has these sizes", answer.kind.words());
+            let mut text = format!("No listed {} has these sizes", kind.words());
             if let Some((candidate, why)) = nearest(&answer.candidates) {
                 text.push_str(&format!(
                     "; the nearest is `{}`, ruled out by the {}",
@@ -180,7 +181,7 @@ pub(super) fn sentence(answer: &Identification, believed: &[Text]) -> String {
 
 /// What a person should know besides the outcome.
 pub(super) fn notes(
-    kind: InterfaceKind,
+    kind: Kind,
     seen: &Seen<'_>,
     answer: &Identification,
     believed: &[Text],
@@ -205,7 +206,7 @@ pub(super) fn notes(
                 "The {} of {:.3} mm was worked out from other readings{}.",
                 size.feature.words(),
                 size.x,
-                if matches!(kind, InterfaceKind::HeadTube(_)) && size.feature == Feature::Bore {
+                if matches!(kind, Kind::HeadTube) && size.feature == Feature::Bore {
                     "; the tube is taken as still to be reamed"
                 } else {
                     ""
@@ -214,10 +215,10 @@ pub(super) fn notes(
             .into(),
         );
     }
-    if kind == InterfaceKind::SeatTube {
+    if kind == Kind::SeatTube {
         seat_tube(seen, answer, believed, &mut notes);
     }
-    if kind == InterfaceKind::Seatpost {
+    if kind == Kind::Seatpost {
         seatpost(seen, answer, &mut notes);
     }
     notes

@@ -19,7 +19,7 @@ pub(crate) use form::form;
 pub use shape::{Field, Form, Shape};
 pub use tree::Tree;
 pub use values::{Deep, Given, Inside, Listed, Outside, Read, ReadBy};
-pub(crate) use values::{from_text, known_words, text, word, words};
+pub(crate) use values::{from_text, known_words, reading, text, word, words};
 
 use alloc::vec::Vec;
 

@@ -164,7 +164,7 @@ impl BoreRescue {
                 });
             }
         }
-        if self.material == Some(MaterialKind::Laminate) {
+        if self.material.is_some_and(MaterialKind::is_carbon) {
             for option in options
                 .iter_mut()
                 .filter(|o| o.step.cuts() || matches!(o.step, Step::RoundOut | Step::Peen))

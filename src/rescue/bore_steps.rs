@@ -247,7 +247,7 @@ impl BoreRescue {
     }
 
     pub(super) fn round(&self) -> RescueOption {
-        let option = if self.material == Some(MaterialKind::Metal) {
+        let option = if self.material.is_some_and(MaterialKind::is_metal) {
             RescueOption::new(
                 Step::RoundOut,
                 Stand::Allowed,

@@ -158,7 +158,7 @@ impl ThreadRescue {
             Stand::Allowed,
             "always open: the frame maker or a qualified builder",
         ));
-        if self.material == Some(MaterialKind::Laminate) {
+        if self.material.is_some_and(MaterialKind::is_carbon) {
             for option in options.iter_mut().filter(|o| o.step.cuts()) {
                 option.stand = Stand::Forbidden;
                 option.why = format!(

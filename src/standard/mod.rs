@@ -16,7 +16,7 @@ mod shell;
 mod shop;
 mod tables;
 
-pub use crate::fit::Sense;
+pub use crate::fit::{MaterialKind, Sense};
 pub use axle::{Axle, End, ThreadUse, ThreadedPart, TorqueFigure};
 pub use brake::{BrakeFigure, BrakeMount, BrakeSystem, FlatMountBolt, Rotor};
 pub use coverage::{GridCount, grids};
@@ -25,7 +25,7 @@ pub use fork::{CrownSeat, Steerer, SteererRule};
 pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind};
 pub use joint::{Joint, SpeaksOf};
 pub use lookup::Tables;
-pub use part::{Bearing, CuttingRule, Friction, Material, MaterialKind};
+pub use part::{Bearing, CuttingRule, Friction, Material};
 pub use place::{HeadTubeEnd, LeftRight, Place};
 pub(crate) use row::nearest;
 pub use row::{Row, Stated, Walk, find, find_in};

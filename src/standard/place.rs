@@ -372,13 +372,14 @@ impl FromStr for Place {
 
 /// A boss, by a name of letters, digits and underscores; other characters become underscores.
 fn boss(name: &str) -> Result<Place, Error> {
+    // A hostile name must not cost more than a real one. Small letters first: one capital may become two characters.
     let plain: String = name
         .trim()
         .chars()
-        .take(60)
+        .flat_map(char::to_lowercase)
         .map(|c| if c.is_alphanumeric() { c } else { '_' })
-        .collect::<String>()
-        .to_lowercase();
+        .take(60)
+        .collect();
     if plain.chars().all(|c| c == '_') {
         return Err(Error::new(
             ErrorKind::Missing,

@@ -287,17 +287,17 @@ fn the_path_of_the_field_is_named() {
         ),
         (r#"{"ask":"convert"}"#, "missing", "length"),
         (
-            r#"{"ask":"identify","interface":"shell","readings":{"bore":33.7}}"#,
+            r#"{"ask":"identify","place":"shell","readings":{"bore":33.7}}"#,
             "unit",
             "readings.bore",
         ),
         (
-            r#"{"ask":"identify","interface":"shell","readings":{"bore":"33.7 mm with eyeball"}}"#,
+            r#"{"ask":"identify","place":"shell","readings":{"bore":"33.7 mm with eyeball"}}"#,
             "unknown_name",
             "readings.bore",
         ),
         (
-            r#"{"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.1 mm"},"tools":["eyeball"]}"#,
+            r#"{"ask":"identify","place":"shell","readings":{"bore":"33.7 +/- 0.1 mm"},"tools":["eyeball"]}"#,
             "unknown_name",
             "tools",
         ),
@@ -359,7 +359,7 @@ fn long_lists_are_refused() {
     let many: serde_json::Map<String, Value> = (0..100)
         .map(|i| (format!("bore{i}"), "1 mm".into()))
         .collect();
-    let line = json!({ "ask": "identify", "interface": "shell", "readings": many }).to_string();
+    let line = json!({ "ask": "identify", "place": "shell", "readings": many }).to_string();
     assert_eq!(refused(&line), ("too_large".into(), "readings".into()));
 }
 

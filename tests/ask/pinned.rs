@@ -40,7 +40,7 @@ fn fit_limits() {
 #[test]
 fn identify() {
     let answer = &reply(
-        r#"{"id":3,"ask":"identify","interface":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#,
+        r#"{"id":3,"ask":"identify","place":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}"#,
     )["answer"];
     let outcome = answer["outcome"].as_str().unwrap();
     assert!(["identified", "ambiguous", "unlisted", "cannot_tell"].contains(&outcome));
@@ -148,7 +148,7 @@ fn identify_takes_what_is_said_besides() {
     // 8.5 mm is no M10x1 (6H: 8.917 to 9.153 mm) and suits M10x1.5 (8.376 to 8.676 mm), ISO 965-1.
     let hole = |also: &str| {
         outcome(&format!(
-            r#"{{"ask":"identify","interface":"hanger_thread","readings":{{"bore":"8.5 +/- 0.05 mm"}}{also}}}"#
+            r#"{{"ask":"identify","place":"hanger","readings":{{"bore":"8.5 +/- 0.05 mm"}}{also}}}"#
         ))
     };
     assert_eq!(hole(""), "unlisted");
@@ -156,7 +156,7 @@ fn identify_takes_what_is_said_besides() {
     // 33.6 mm is 0.3 mm under EC34 (33.90 to 33.95 mm): no seat, or one with stock left for the reamer (common practice).
     let tube = |unfinished: &str| {
         outcome(&format!(
-            r#"{{"ask":"identify","interface":"head_tube_upper","readings":{{"bore":"33.6 +/- 0.02 mm"}}{unfinished}}}"#
+            r#"{{"ask":"identify","place":"head_tube.upper","readings":{{"bore":"33.6 +/- 0.02 mm"}}{unfinished}}}"#
         ))
     };
     assert_eq!(tube(""), tube(r#","unfinished":false"#));

@@ -51,7 +51,7 @@ fn own_rows_take_part_in_every_question() {
     assert_eq!(held["answer"]["outcome"], "conformity_shown");
     let named = ask(
         &rows,
-        r#"{"ask":"identify","interface":"shell","readings":{"bore":"39.97 +/- 0.01 mm","width":"73.0 +/- 0.1 mm"}}"#,
+        r#"{"ask":"identify","place":"shell","readings":{"bore":"39.97 +/- 0.01 mm","width":"73.0 +/- 0.1 mm"}}"#,
     );
     assert_eq!(named["answer"]["code"], "own_40", "{named}");
     assert_eq!(named["answer"]["evidence"]["grade"], "shop");

@@ -62,7 +62,7 @@ fn as_many_as_the_remedy_says() {
         let many: serde_json::Map<String, Value> = (0..count)
             .map(|i| (format!("bore{i}"), "1 mm".into()))
             .collect();
-        json!({ "ask": "identify", "interface": "shell", "readings": many }).to_string()
+        json!({ "ask": "identify", "place": "shell", "readings": many }).to_string()
     };
     let error = &reply(&kinds(65))["error"];
     assert_eq!(error["remedy"], "at most 64");

@@ -2,7 +2,7 @@ use super::*;
 use framegauge::quantity::deg;
 
 fn kind_of(seen: &[Observation]) -> ErrorKind {
-    identify(Kind::Shell, seen, &Options::default())
+    identify(Place::Shell, seen, &Options::default())
         .unwrap_err()
         .kind()
 }
@@ -38,7 +38,7 @@ fn a_size_lies_above_nothing_and_within_a_metre() {
     let bore = |size: f64| {
         let reading = framegauge::measure::Reading::new(mm(size), mm(0.05)).unwrap();
         let seen = [Observation::size(Feature::Bore, reading)];
-        identify(Kind::Shell, &seen, &Options::default())
+        identify(Place::Shell, &seen, &Options::default())
     };
     assert!(bore(1000.0).is_ok());
     for (size, problem) in [
@@ -110,7 +110,7 @@ fn absurd_spreads_are_refused() {
             ..Options::default()
         };
         assert_eq!(
-            identify(Kind::SeatTube, &[], &options).unwrap_err().kind(),
+            identify(Place::SeatTube, &[], &options).unwrap_err().kind(),
             kind
         );
     }
@@ -154,7 +154,7 @@ fn contradictions_are_refused() {
 #[test]
 fn names_that_name_nothing_offer_the_nearest() {
     let error = identify(
-        Kind::Shell,
+        Place::Shell,
         &[Observation::label("bsq")],
         &Options::default(),
     )
@@ -216,9 +216,30 @@ fn text_forms() {
     }
     assert!(
         "shel"
-            .parse::<Kind>()
+            .parse::<Place>()
             .unwrap_err()
             .remedy()
             .contains("shell")
     );
+}
+
+/// Nobody lists standards of a slot, a face or a tab: it is said so, and what can be identified.
+#[test]
+fn places_of_which_no_table_lists_standards() {
+    for code in [
+        "seat_tube.slot",
+        "head_tube.upper.face",
+        "brake.rear.underside",
+        "iscg",
+    ] {
+        let place: Place = code.parse().unwrap();
+        let error = identify(place, &[], &Options::default()).unwrap_err();
+        assert_eq!(error.kind(), ErrorKind::NotApplicable, "{code}");
+        assert_eq!((error.field(), error.value()), ("place", code));
+        let known: Vec<&str> = error.remedy().split(", ").collect();
+        assert!(
+            known.contains(&"head_tube.lower") && !known.contains(&code),
+            "{error}"
+        );
+    }
 }

@@ -6,7 +6,7 @@ use super::*;
 #[test]
 fn a01_french_shell() {
     let answer = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("pitch", "1 mm"),
             ("minor_diameter", "34.0 +/- 0.05 mm"),
@@ -23,7 +23,7 @@ fn a01_french_shell() {
 #[test]
 fn a03_nottingham_shell() {
     let answer = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("pitch", "26 tpi"),
             ("width", "71 +/- 0.2 mm"),
@@ -38,7 +38,7 @@ fn a03_nottingham_shell() {
 /// A05: only the country is known: nothing is told, French leads, no force in either direction.
 #[test]
 fn a05_country_alone() {
-    let answer = ask(Kind::Shell, &[("country", "french")]);
+    let answer = ask(Place::Shell, &[("country", "french")]);
     assert_eq!(answer.outcome, Outcome::CannotTell);
     assert_eq!(answer.belief, Some(Belief::NotTested));
     assert_eq!(answer.candidates[0].code, "french");
@@ -52,7 +52,7 @@ fn a05_country_alone() {
 fn b07_asymmetric_shell() {
     let shell = |drive: &str, non: &str| {
         ask(
-            Kind::Shell,
+            Place::Shell,
             &[
                 ("bore", "46.0 +/- 0.05 mm"),
                 ("width", "79 +/- 0.2 mm"),
@@ -92,13 +92,13 @@ fn c08_head_tube_stock() {
 #[test]
 fn c10_steerer_thread() {
     let crest = ("crest_diameter", "25.0 +/- 0.05 mm");
-    let answer = ask(Kind::Steerer, &[crest]);
+    let answer = ask(Place::Steerer, &[crest]);
     assert!(left(&answer).contains(&"1in_iso_threaded"));
     assert_eq!(answer.candidates[0].code, "french_threaded");
     assert!(answer.candidates[0].share > 0.5);
     assert_eq!(first_next(&answer), Some(Feature::Pitch));
     assert_eq!(
-        ask(Kind::Steerer, &[crest, ("pitch", "1 mm")])
+        ask(Place::Steerer, &[crest, ("pitch", "1 mm")])
             .outcome
             .identified(),
         Some("french_threaded")
@@ -109,7 +109,7 @@ fn c10_steerer_thread() {
 #[test]
 fn d02_oversize_bore() {
     let answer = ask(
-        Kind::SeatTube,
+        Place::SeatTube,
         &[
             ("bore", "27.40 mm with telescoping_gauge"),
             ("label", "27.2"),
@@ -118,14 +118,14 @@ fn d02_oversize_bore() {
     assert_eq!(answer.outcome.identified(), Some("27.4"));
     assert_eq!(answer.belief, Some(Belief::Contradicted));
     let post = ask(
-        Kind::Seatpost,
+        Place::Seatpost,
         &[("outside_diameter", "27.00 mm with caliper_digital_outside")],
     );
     assert_eq!(post.outcome.identified(), Some("27.0"));
     // A post stamped 27.2 was once read at 27.03: the stamp is worth a look.
     assert!(
         ask(
-            Kind::Seatpost,
+            Place::Seatpost,
             &[("outside_diameter", "27.04 mm with caliper_digital_outside")]
         )
         .notes
@@ -138,7 +138,7 @@ fn d02_oversize_bore() {
 #[test]
 fn d06_a_part_that_fits() {
     let answer = ask(
-        Kind::SeatTube,
+        Place::SeatTube,
         &[
             ("outside_diameter", "28.0 +/- 0.04 mm"),
             ("wall", "0.75 +/- 0.05 mm"),
@@ -154,7 +154,7 @@ fn d06_a_part_that_fits() {
 #[test]
 fn d08_scatter_paint_and_a_wrong_name() {
     let tube = ask(
-        Kind::SeatTube,
+        Place::SeatTube,
         &[
             ("bore", "26.14 mm with caliper_digital_inside"),
             ("bore", "27.15 mm with caliper_digital_inside"),
@@ -187,7 +187,7 @@ fn d08_scatter_paint_and_a_wrong_name() {
 /// D10: a circumference of 82 ± 0.5: 26.10, so 26.0 or 26.2.
 #[test]
 fn d10_circumference() {
-    let answer = ask(Kind::Seatpost, &[("circumference", "82 +/- 0.5 mm")]);
+    let answer = ask(Place::Seatpost, &[("circumference", "82 +/- 0.5 mm")]);
     assert_eq!(left(&answer), ["26.0", "26.2"]);
     assert_eq!(first_next(&answer), Some(Feature::OutsideDiameter));
 }
@@ -196,7 +196,7 @@ fn d10_circumference() {
 #[test]
 fn d12_doubtful_label() {
     let answer = ask(
-        Kind::SeatTube,
+        Place::SeatTube,
         &[
             ("outside_diameter", "28.6 +/- 0.05 mm"),
             ("wall", "0.65 +/- 0.05 mm"),
@@ -225,8 +225,9 @@ fn e02_thru_axle_pitches() {
         also: &also,
         ..Options::default()
     };
-    let at = |bore: &str| identify(Kind::AxleThread, &see(&[("bore", bore)]), &options).unwrap();
-    let listed = ask(Kind::AxleThread, &[("bore", "11.05 +/- 0.05 mm")]);
+    let at =
+        |bore: &str| identify(Place::Axle(End::Both), &see(&[("bore", bore)]), &options).unwrap();
+    let listed = ask(Place::Axle(End::Both), &[("bore", "11.05 +/- 0.05 mm")]);
     assert_eq!(listed.outcome.identified(), Some("thru_axle_m12_1_0"));
     // Beside an M12x1.25 tap it may be that thread, worn: the pitch settles it.
     let beside = at("11.05 +/- 0.05 mm");
@@ -244,7 +245,7 @@ fn e02_thru_axle_pitches() {
 #[test]
 fn e04_hanger_hole() {
     let hole = see(&[("bore", "8.5 +/- 0.05 mm")]);
-    let alone = identify(Kind::HangerThread, &hole, &Options::default()).unwrap();
+    let alone = identify(Place::Hanger(End::Both), &hole, &Options::default()).unwrap();
     assert_eq!(alone.outcome, Outcome::Unlisted);
     assert!(
         alone.sentence.contains("hanger_m10") && alone.sentence.contains("8.917"),
@@ -258,7 +259,7 @@ fn e04_hanger_hole() {
     )
     .unwrap()];
     let with = identify(
-        Kind::HangerThread,
+        Place::Hanger(End::Both),
         &hole,
         &Options {
             also: &tap,

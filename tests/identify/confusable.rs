@@ -6,7 +6,7 @@ use super::*;
 #[test]
 fn bsa_and_french_cups() {
     let cup = ("crest_diameter", "34.75 +/- 0.1 mm");
-    let answer = ask(Kind::Shell, &[cup, ("width", "68.0 +/- 0.1 mm")]);
+    let answer = ask(Place::Shell, &[cup, ("width", "68.0 +/- 0.1 mm")]);
     for code in ["bsc", "iso_6696", "french", "swiss"] {
         assert!(
             left(&answer).contains(&code),
@@ -21,11 +21,11 @@ fn bsa_and_french_cups() {
         answer.next
     );
     assert_eq!(
-        left(&ask(Kind::Shell, &[cup, ("pitch", "24 tpi")])),
+        left(&ask(Place::Shell, &[cup, ("pitch", "24 tpi")])),
         ["bsc", "iso_6696"]
     );
     assert_eq!(
-        left(&ask(Kind::Shell, &[cup, ("pitch", "1 mm")])),
+        left(&ask(Place::Shell, &[cup, ("pitch", "1 mm")])),
         ["french", "swiss"]
     );
 }
@@ -41,7 +41,7 @@ fn ten_turns_tell_bsa_from_french() {
             Observation::advance(10, advance.parse().unwrap()).unwrap(),
             Observation::read("crest_diameter", "34.75 +/- 0.1 mm").unwrap(),
         ];
-        let answer = identify(Kind::Shell, &seen, &Options::default()).unwrap();
+        let answer = identify(Place::Shell, &seen, &Options::default()).unwrap();
         assert_eq!(left(&answer), expected);
     }
 }
@@ -50,7 +50,7 @@ fn ten_turns_tell_bsa_from_french() {
 #[test]
 fn french_and_swiss() {
     let thread = [("minor_diameter", "34.0 +/- 0.05 mm"), ("pitch", "1 mm")];
-    let open = ask(Kind::Shell, &thread);
+    let open = ask(Place::Shell, &thread);
     assert_eq!(left(&open), ["french", "swiss"]);
     assert!(!open.interchange);
     let next = &open.next[0];
@@ -67,7 +67,7 @@ fn french_and_swiss() {
     for (hand, code, other) in [("right", "french", "swiss"), ("left", "swiss", "french")] {
         let mut words = thread.to_vec();
         words.push(("hand_drive", hand));
-        let told = ask(Kind::Shell, &words);
+        let told = ask(Place::Shell, &words);
         assert_eq!(told.outcome.identified(), Some(code));
         assert_eq!(excluded_by(&told, other), Some(Feature::HandDrive));
     }
@@ -77,10 +77,10 @@ fn french_and_swiss() {
 #[test]
 fn bsa_and_raleigh() {
     let minor = ("minor_diameter", "33.9 +/- 0.05 mm");
-    let by_pitch = ask(Kind::Shell, &[minor, ("pitch", "26 tpi")]);
+    let by_pitch = ask(Place::Shell, &[minor, ("pitch", "26 tpi")]);
     assert_eq!(by_pitch.outcome.identified(), Some("raleigh_26"));
     assert_eq!(excluded_by(&by_pitch, "bsc"), Some(Feature::Pitch));
-    let by_width = ask(Kind::Shell, &[minor, ("width", "71.2 +/- 0.1 mm")]);
+    let by_width = ask(Place::Shell, &[minor, ("width", "71.2 +/- 0.1 mm")]);
     assert_eq!(by_width.outcome.identified(), Some("raleigh_26"));
     assert_eq!(excluded_by(&by_width, "bsc"), Some(Feature::Width));
 }
@@ -89,7 +89,7 @@ fn bsa_and_raleigh() {
 #[test]
 fn bsa_and_iso_are_one_thread() {
     let answer = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("minor_diameter", "33.8 +/- 0.05 mm"),
             ("pitch", "24 tpi"),
@@ -111,7 +111,7 @@ fn bsa_and_iso_are_one_thread() {
 #[test]
 fn t47_and_isis_overdrive() {
     let t47 = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("minor_diameter", "46.0 +/- 0.05 mm"),
             ("pitch", "1 mm"),
@@ -120,7 +120,7 @@ fn t47_and_isis_overdrive() {
     );
     assert_eq!(t47.outcome.identified(), Some("t47"));
     let isis = ask(
-        Kind::Shell,
+        Place::Shell,
         &[("minor_diameter", "46.5 +/- 0.05 mm"), ("pitch", "1.5 mm")],
     );
     assert_eq!(isis.outcome.identified(), Some("isis_overdrive"));
@@ -130,7 +130,7 @@ fn t47_and_isis_overdrive() {
 #[test]
 fn t47_and_pf30() {
     let bore = [("bore", "46.0 +/- 0.05 mm"), ("width", "73 +/- 0.1 mm")];
-    let open = ask(Kind::Shell, &bore);
+    let open = ask(Place::Shell, &bore);
     assert_eq!(left(&open), ["pf30", "pf30a", "t47"]);
     let look = open
         .next
@@ -141,7 +141,7 @@ fn t47_and_pf30() {
     let with = |is| {
         let mut words = bore.to_vec();
         words.push(("threaded", is));
-        ask(Kind::Shell, &words)
+        ask(Place::Shell, &words)
     };
     assert_eq!(with("yes").outcome.identified(), Some("t47"));
     assert_eq!(left(&with("no")), ["pf30", "pf30a"]);
@@ -151,7 +151,7 @@ fn t47_and_pf30() {
 #[test]
 fn bb30_and_pf41() {
     let answer = ask(
-        Kind::Shell,
+        Place::Shell,
         &[("bore", "41.97 +/- 0.05 mm"), ("width", "68 +/- 0.1 mm")],
     );
     assert_eq!(answer.outcome.identified(), Some("bb30"));
@@ -165,7 +165,7 @@ fn the_46_mm_bores() {
     for (width, code) in [("68.0", "pf30"), ("79.0", "bbright_pf"), ("61.0", "osbb61")] {
         let width = format!("{width} +/- 0.1 mm");
         let answer = ask(
-            Kind::Shell,
+            Place::Shell,
             &[
                 ("bore", "46.0 +/- 0.05 mm"),
                 ("width", &width),
@@ -175,7 +175,7 @@ fn the_46_mm_bores() {
         assert_eq!(answer.outcome.identified(), Some(code));
     }
     let answer = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("bore", "46.0 +/- 0.05 mm"),
             ("width", "86.5 +/- 0.1 mm"),
@@ -184,7 +184,7 @@ fn the_46_mm_bores() {
     );
     assert_eq!(answer.outcome.identified(), Some("bb386"));
     let open = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("bore", "46.0 +/- 0.05 mm"),
             ("width", "73.0 +/- 0.1 mm"),
@@ -197,7 +197,7 @@ fn the_46_mm_bores() {
         Some(Feature::HalfWidthDrive | Feature::HalfWidthNonDrive)
     ));
     let even = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("bore", "46.0 +/- 0.05 mm"),
             ("half_width_drive", "36.5 +/- 0.5 mm"),
@@ -207,7 +207,7 @@ fn the_46_mm_bores() {
     );
     assert_eq!(even.outcome.identified(), Some("pf30"));
     let uneven = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("bore", "46.0 +/- 0.05 mm"),
             ("half_width_drive", "34 +/- 0.5 mm"),
@@ -223,7 +223,7 @@ fn the_46_mm_bores() {
 #[test]
 fn a_42_mm_shell_bore_is_bb30() {
     let answer = ask(
-        Kind::Shell,
+        Place::Shell,
         &[("bore", "42.0 +/- 0.05 mm"), ("width", "68 +/- 0.1 mm")],
     );
     assert_eq!(answer.outcome.identified(), Some("bb30"));
@@ -232,12 +232,15 @@ fn a_42_mm_shell_bore_is_bb30() {
 /// "pedal 9/16x20 vs M14x1.25: 14.29 vs 14.0; 1.27 vs 1.25".
 #[test]
 fn pedals() {
-    let open = ask(Kind::Pedal, &[("crest_diameter", "14.0 +/- 0.05 mm")]);
+    let open = ask(
+        Place::Pedal(None),
+        &[("crest_diameter", "14.0 +/- 0.05 mm")],
+    );
     assert_eq!(left(&open), ["pedal_9_16", "pedal_french"]);
     assert_eq!(first_next(&open), Some(Feature::Pitch));
     assert_eq!(
         ask(
-            Kind::Pedal,
+            Place::Pedal(None),
             &[("crest_diameter", "14.15 +/- 0.05 mm"), ("pitch", "20 tpi")]
         )
         .outcome
@@ -246,7 +249,7 @@ fn pedals() {
     );
     assert_eq!(
         ask(
-            Kind::Pedal,
+            Place::Pedal(None),
             &[("crest_diameter", "13.9 +/- 0.05 mm"), ("pitch", "1.25 mm")]
         )
         .outcome
@@ -258,20 +261,23 @@ fn pedals() {
 /// "M10x1 vs 10 x 26: pitch 1.000 vs 0.977; pitch gauge".
 #[test]
 fn ten_millimetre_axles() {
-    let open = ask(Kind::AxleThread, &[("crest_diameter", "9.9 +/- 0.05 mm")]);
+    let open = ask(
+        Place::Axle(End::Both),
+        &[("crest_diameter", "9.9 +/- 0.05 mm")],
+    );
     for code in ["axle_m10", "axle_10x26"] {
         assert!(left(&open).contains(&code), "{:?}", left(&open));
     }
     assert_eq!(first_next(&open), Some(Feature::Pitch));
     let crest = ("crest_diameter", "9.9 +/- 0.05 mm");
     assert_eq!(
-        ask(Kind::AxleThread, &[crest, ("pitch", "1 mm")])
+        ask(Place::Axle(End::Both), &[crest, ("pitch", "1 mm")])
             .outcome
             .identified(),
         Some("axle_m10")
     );
     assert_eq!(
-        left(&ask(Kind::AxleThread, &[crest, ("pitch", "26 tpi")])),
+        left(&ask(Place::Axle(End::Both), &[crest, ("pitch", "26 tpi")])),
         ["axle_10x26"]
     );
 }
@@ -281,12 +287,12 @@ fn ten_millimetre_axles() {
 fn freewheels() {
     let crest = ("crest_diameter", "34.6 +/- 0.05 mm");
     let french = ask(
-        Kind::AnyThread,
+        Place::Thread,
         &[crest, ("pitch", "1 mm"), ("hand", "right")],
     );
     assert_eq!(left(&french), ["freewheel_french"]);
     let others = ask(
-        Kind::AnyThread,
+        Place::Thread,
         &[crest, ("pitch", "24 tpi"), ("hand", "right")],
     );
     assert!(!left(&others).contains(&"freewheel_french"));
@@ -298,7 +304,7 @@ fn freewheels() {
 fn lockrings() {
     let at = |crest: &str| {
         ask(
-            Kind::AnyThread,
+            Place::Thread,
             &[
                 ("crest_diameter", crest),
                 ("pitch", "24 tpi"),
@@ -321,7 +327,7 @@ fn ec44_and_zs44_share_a_bore() {
 /// Width variants of one 41 mm bore: the width is the only thing that separates them.
 #[test]
 fn pf41_widths() {
-    let open = ask(Kind::Shell, &[("bore", "41.0 +/- 0.05 mm")]);
+    let open = ask(Place::Shell, &[("bore", "41.0 +/- 0.05 mm")]);
     for code in ["bb86", "bb92", "pf41_wide"] {
         assert!(left(&open).contains(&code));
     }
@@ -329,7 +335,7 @@ fn pf41_widths() {
     assert_eq!(first_next(&open), Some(Feature::Width));
     assert_eq!(
         ask(
-            Kind::Shell,
+            Place::Shell,
             &[("bore", "41.0 +/- 0.05 mm"), ("width", "91.6 +/- 0.2 mm")]
         )
         .outcome

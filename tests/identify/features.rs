@@ -1,8 +1,8 @@
-//! Each feature of each kind of interface: the row that has it is named, the one that has another size is ruled out by it.
+//! Each feature of each kind of place: the row that has it is named, the one that has another size is ruled out by it.
 
 use super::*;
 
-fn named(kind: Kind, words: &[(&str, &str)], code: &str) -> Identification {
+fn named(kind: Place, words: &[(&str, &str)], code: &str) -> Identification {
     let answer = ask(kind, words);
     assert_eq!(
         answer.outcome.identified(),
@@ -20,7 +20,7 @@ fn the_outside_of_a_screw_is_its_crest() {
         ("outside_diameter", "12.6 +/- 0.05 mm"),
         ("pitch", "20 tpi"),
     ];
-    let answer = named(Kind::Pedal, &words, "pedal_1_2");
+    let answer = named(Place::Pedal(None), &words, "pedal_1_2");
     let by = excluded_by(&answer, "pedal_9_16");
     assert_eq!(by, Some(Feature::OutsideDiameter));
 }
@@ -38,7 +38,7 @@ fn a_cup_that_came_out_names_its_seat() {
 fn the_race_seat_tells_two_inch_steerers_apart() {
     let seat = |size: &str| {
         ask(
-            Kind::Steerer,
+            Place::Steerer,
             &[
                 ("crest_diameter", "25.3 +/- 0.05 mm"),
                 ("pitch", "24 tpi"),
@@ -62,7 +62,7 @@ fn the_race_seat_tells_two_inch_steerers_apart() {
 fn a_straight_steerer_has_a_shoulder_up_to_its_seat() {
     let at_the_crown = |size: &str| {
         ask(
-            Kind::Steerer,
+            Place::Steerer,
             &[
                 ("threaded", "no"),
                 ("outside_diameter", "28.6 +/- 0.04 mm"),
@@ -91,8 +91,8 @@ fn the_inside_of_a_post_says_nothing_about_its_size() {
         ("outside_diameter", "27.20 +/- 0.02 mm"),
         ("bore", "24.0 +/- 0.05 mm"),
     ];
-    named(Kind::Seatpost, &words, "27.2");
-    named(Kind::SeatTube, &[("bore", "27.20 +/- 0.02 mm")], "27.2");
+    named(Place::Seatpost, &words, "27.2");
+    named(Place::SeatTube, &[("bore", "27.20 +/- 0.02 mm")], "27.2");
 }
 
 /// First bolts of the mount table: 1.80, 6.80, 11.80 and 16.80 mm from the axle for rotors of 140, 160, 180 and 200 mm.
@@ -102,7 +102,7 @@ fn the_first_bolt_tells_the_rotor() {
         ("bolt_spacing", "74.0 +/- 0.3 mm"),
         ("first_bolt", "11.5 +/- 0.5 mm"),
     ];
-    let answer = named(Kind::BrakeMount(End::Rear), &words, "pm_180");
+    let answer = named(Place::Brake(End::Rear), &words, "pm_180");
     for other in ["pm_160", "pm_200"] {
         assert_eq!(excluded_by(&answer, other), Some(Feature::FirstBolt));
     }
@@ -112,7 +112,7 @@ fn the_first_bolt_tells_the_rotor() {
 #[test]
 fn a_slot_names_its_dropout() {
     let slot = [("slot", "8.5 +/- 0.1 mm")];
-    let answer = named(Kind::Dropout(End::Rear), &slot, "folding_rear_old");
+    let answer = named(Place::Dropout(End::Rear, None), &slot, "folding_rear_old");
     for other in ["qr_rear_130", "ta_12x142"] {
         assert_eq!(excluded_by(&answer, other), Some(Feature::Slot));
     }
@@ -124,14 +124,17 @@ fn each_pitch_of_an_axle_counts() {
     let hub = ("over_locknut", "148 +/- 0.2 mm");
     for pitch in ["1 mm", "1.5 mm", "1.75 mm"] {
         let answer = named(
-            Kind::Dropout(End::Rear),
+            Place::Dropout(End::Rear, None),
             &[hub, ("pitch", pitch)],
             "ta_12x148",
         );
         let thread = answer.candidate("ta_12x148").unwrap().thread.unwrap();
         assert_eq!(thread.pitch(), pitch.parse().unwrap());
     }
-    let other = ask(Kind::Dropout(End::Rear), &[hub, ("pitch", "1.25 mm")]);
+    let other = ask(
+        Place::Dropout(End::Rear, None),
+        &[hub, ("pitch", "1.25 mm")],
+    );
     assert_eq!(excluded_by(&other, "ta_12x148"), Some(Feature::Pitch));
 }
 
@@ -139,10 +142,10 @@ fn each_pitch_of_an_axle_counts() {
 #[test]
 fn an_axle_without_a_thread_is_no_quick_release() {
     let words = [("over_locknut", "130 +/- 0.2 mm"), ("threaded", "no")];
-    let answer = ask(Kind::Dropout(End::Rear), &words);
+    let answer = ask(Place::Dropout(End::Rear, None), &words);
     assert_eq!(excluded_by(&answer, "qr_rear_130"), Some(Feature::Threaded));
     let words = [("over_locknut", "141 +/- 0.2 mm"), ("threaded", "no")];
-    named(Kind::Dropout(End::Rear), &words, "qr_rear_141");
+    named(Place::Dropout(End::Rear, None), &words, "qr_rear_141");
 }
 
 /// What a pitch rests on is the thread of the row: two sources agree on M10 x 1 for rear axles and on M6 x 1 for post mounts.
@@ -150,12 +153,12 @@ fn an_axle_without_a_thread_is_no_quick_release() {
 fn a_pitch_is_worth_what_its_thread_is() {
     for (kind, size, code) in [
         (
-            Kind::Dropout(End::Rear),
+            Place::Dropout(End::Rear, None),
             ("over_locknut", "130 +/- 0.2 mm"),
             "qr_rear_130",
         ),
         (
-            Kind::BrakeMount(End::Rear),
+            Place::Brake(End::Rear),
             ("bolt_spacing", "74 +/- 0.3 mm"),
             "pm",
         ),
@@ -169,7 +172,7 @@ fn a_pitch_is_worth_what_its_thread_is() {
 /// The outside of a tube names no bore: without the wall nothing is told, and nothing is called unlisted.
 #[test]
 fn the_outside_of_a_tube_names_nothing() {
-    for kind in [Kind::SeatTube, UPPER] {
+    for kind in [Place::SeatTube, UPPER] {
         let answer = ask(kind, &[("outside_diameter", "31.8 +/- 0.05 mm")]);
         assert_eq!(answer.outcome, Outcome::CannotTell, "{}", answer.sentence);
     }
@@ -188,9 +191,9 @@ fn taps_at_hand_count_where_there_are_threads() {
         also: &tap,
         ..Options::default()
     };
-    for kind in Kind::all() {
-        let answer = identify(kind, &[], &options).unwrap();
-        let threads = kind.is_thread() || matches!(kind, Kind::Shell | Kind::Steerer);
+    for kind in identifiable() {
+        let answer = identify(kind.clone(), &[], &options).unwrap();
+        let threads = kind.is_thread() || matches!(kind.whole(), Place::Shell | Place::Steerer);
         assert_eq!(answer.candidate("M33x1").is_some(), threads, "{kind}");
     }
 }
@@ -199,7 +202,7 @@ fn taps_at_hand_count_where_there_are_threads() {
 /// for bottle bosses, rotor bolts, racks and binders; M35 x 1 is French and, with the other hand, Swiss.
 #[test]
 fn any_thread_lists_each_thread_once() {
-    let answer = ask(Kind::AnyThread, &[]);
+    let answer = ask(Place::Thread, &[]);
     let of = |name: &str| {
         let size = name.parse::<ThreadSize>().unwrap();
         let held = answer.candidates.iter().filter(|c| c.thread == Some(size));
@@ -231,7 +234,7 @@ fn a_printed_size_that_disagrees_stays_possible() {
     };
     let out = |bore: &str, code: &str| {
         let seen = see(&[("bore", &format!("{bore} +/- 0.01 mm"))]);
-        excluded_by(&identify(Kind::Shell, &seen, &options).unwrap(), code)
+        excluded_by(&identify(Place::Shell, &seen, &options).unwrap(), code)
     };
     for (bore, code) in [
         ("51.26", "opc"),
@@ -248,5 +251,27 @@ fn a_printed_size_that_disagrees_stays_possible() {
         ("54.07", "own"),
     ] {
         assert_eq!(out(bore, code), Some(Feature::Bore), "{bore}");
+    }
+}
+
+/// Left at the drive side of an English shell, right at the other; left at the left pedal (`shells.toml`, `axles.toml`, agreeing).
+/// A hand that is told at a side is that side's: without a side it could be the other one's.
+#[test]
+fn a_hand_told_at_a_side_is_that_sides() {
+    let right = [("bore", "33.7 +/- 0.05 mm"), ("hand", "right")];
+    assert_eq!(excluded_by(&ask(Place::Shell, &right), "bsc"), None);
+    let drive = ask(Place::ShellSide(Side::Drive), &right);
+    assert_eq!(excluded_by(&drive, "bsc"), Some(Feature::HandDrive));
+    assert_eq!(drive.place, Place::ShellSide(Side::Drive));
+    let other = ask(Place::ShellFace(Side::NonDrive), &right);
+    assert_eq!(excluded_by(&other, "bsc"), None);
+
+    let right = [("pitch", "20 tpi"), ("hand", "right")];
+    for (side, by) in [
+        (LeftRight::Left, Some(Feature::HandNonDrive)),
+        (LeftRight::Right, None),
+    ] {
+        let pedal = ask(Place::Pedal(Some(side)), &right);
+        assert_eq!(excluded_by(&pedal, "pedal_9_16"), by, "{side}");
     }
 }

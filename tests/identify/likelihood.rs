@@ -109,7 +109,7 @@ fn likelihood(reads: &[Read], (_, variants): &Bands) -> f64 {
 }
 
 /// Holds the shares of the rows, beside that of the unlisted candidate, against the likelihoods.
-fn check(kind: Kind, reads: &[Read], threaded: bool, rows: &[Bands], within: f64) {
+fn check(kind: Place, reads: &[Read], threaded: bool, rows: &[Bands], within: f64) {
     let seen: Vec<Observation> = reads
         .iter()
         .map(|Read(feature, x, u, tool)| match feature {
@@ -125,7 +125,7 @@ fn check(kind: Kind, reads: &[Read], threaded: bool, rows: &[Bands], within: f64
         })
         .chain(threaded.then_some(Observation::Threaded(true)))
         .collect();
-    let answer = identify(kind, &seen, &Options::default()).unwrap();
+    let answer = identify(kind.clone(), &seen, &Options::default()).unwrap();
     // A thread or none: even odds where no table says so.
     let coin = if threaded { 0.5 } else { 1.0 };
     let unlisted: f64 = reads.iter().map(|r| 1.0 / span(r.0)).product::<f64>() * coin;
@@ -166,9 +166,9 @@ fn one_diameter() {
         for off in [0.0, 0.06, 0.1, 0.13] {
             let at = |feature: Feature, size: f64| [Read(feature, size + off, u, None)];
             let (bore, outside) = (Feature::Bore, Feature::OutsideDiameter);
-            check(Kind::SeatTube, &at(bore, 27.2), false, &posts(), 4e-4);
-            check(Kind::Seatpost, &at(outside, 30.9), false, &posts(), 4e-4);
-            check(Kind::CrownSeat, &at(outside, 26.4), false, &crowns, 4e-4);
+            check(Place::SeatTube, &at(bore, 27.2), false, &posts(), 4e-4);
+            check(Place::Seatpost, &at(outside, 30.9), false, &posts(), 4e-4);
+            check(Place::Crown, &at(outside, 26.4), false, &crowns, 4e-4);
             check(UPPER, &at(bore, 33.9), false, &heads, 4e-4);
         }
     }
@@ -233,7 +233,7 @@ fn a_bore_and_a_width() {
                 Read(Feature::Bore, bore, 0.05, first),
                 Read(Feature::Width, width, 0.05 * coarser, second),
             ];
-            check(Kind::Shell, &reads, false, &rows, 2e-3);
+            check(Place::Shell, &reads, false, &rows, 2e-3);
         }
     }
 }
@@ -270,7 +270,7 @@ fn two_instruments_of_two_readings_each() {
             if loose {
                 reads[3].3 = None;
             }
-            check(Kind::Dropout(End::Rear), &reads, false, &rows, 2e-3);
+            check(Place::Dropout(End::Rear, None), &reads, false, &rows, 2e-3);
         }
     }
 }
@@ -279,7 +279,7 @@ fn two_instruments_of_two_readings_each() {
 /// where the pitch is unread and the thread may be worn.
 #[test]
 fn crests_with_and_without_a_pitch() {
-    let of = |place: Place, pitch_read: bool| -> Vec<Bands> {
+    let of = |place: ThreadedPart, pitch_read: bool| -> Vec<Bands> {
         let rows = ThreadUse::table().iter().filter(|r| r.place == place);
         let known = rows.filter_map(|r| Some((r.code.to_string(), r.thread.value()?)));
         let bands = |(code, thread): (String, &ThreadSize)| {
@@ -297,9 +297,9 @@ fn crests_with_and_without_a_pitch() {
             Read(Feature::Pitch, 0.99, 0.01, None),
         ];
         let worn = of(ThreadedPart::Axle, false);
-        check(Kind::AxleThread, &reads[..1], false, &worn, 4e-4);
+        check(Place::Axle(End::Both), &reads[..1], false, &worn, 4e-4);
         let sound = of(ThreadedPart::Axle, true);
-        check(Kind::AxleThread, &reads, true, &sound, 4e-4);
+        check(Place::Axle(End::Both), &reads, true, &sound, 4e-4);
     }
 }
 
@@ -321,6 +321,6 @@ fn a_crest_by_one_instrument_with_its_pitch() {
             Read(Feature::CrestDiameter, crest, 0.02, Some("old")),
             Read(Feature::Pitch, pitch, 0.02, Some("old")),
         ];
-        check(Kind::AxleThread, &reads, false, &rows, 2e-3);
+        check(Place::Axle(End::Both), &reads, false, &rows, 2e-3);
     }
 }

@@ -20,14 +20,14 @@ mod together;
 mod worked_example;
 
 use framegauge::identify::{
-    Assumptions, Belief, DoubtKind, Feature, HeadTubeEnd, Identification, InterfaceKind as Kind,
-    Observation, Options, Outcome, Rule, Standing, UNLISTED, identify,
+    Assumptions, Belief, DoubtKind, Feature, Identification, Observation, Options, Outcome, Rule,
+    Standing, UNLISTED, identify,
 };
-use framegauge::standard::End;
+use framegauge::standard::{End, HeadTubeEnd, LeftRight, Place};
 use framegauge::thread::{Hand, Side, ThreadForm, ThreadSize};
 use framegauge::{ErrorKind, Pitch, mm};
 
-const UPPER: Kind = Kind::HeadTube(HeadTubeEnd::Upper);
+const UPPER: Place = Place::HeadTube(HeadTubeEnd::Upper);
 
 fn see(words: &[(&str, &str)]) -> Vec<Observation> {
     words
@@ -36,7 +36,17 @@ fn see(words: &[(&str, &str)]) -> Vec<Observation> {
         .collect()
 }
 
-fn ask(kind: Kind, words: &[(&str, &str)]) -> Identification {
+/// Every place but those of which nobody lists standards.
+fn identifiable() -> impl Iterator<Item = Place> {
+    Place::all().filter(|place| {
+        !matches!(
+            place,
+            Place::SeatTubeSlot | Place::HeadFace(_) | Place::BrakeUnderside(_) | Place::Iscg
+        )
+    })
+}
+
+fn ask(kind: Place, words: &[(&str, &str)]) -> Identification {
     identify(kind, &see(words), &Options::default()).unwrap()
 }
 
@@ -62,7 +72,7 @@ fn first_next(answer: &Identification) -> Option<Feature> {
 #[test]
 fn serialized() {
     let answer = ask(
-        Kind::Shell,
+        Place::Shell,
         &[
             ("bore", "46.0 +/- 0.05 mm"),
             ("width", "79.0 +/- 0.1 mm"),
@@ -83,7 +93,7 @@ fn serialized() {
     assert_eq!(out["excluded"]["by"], "width");
     assert_eq!(out["excluded"]["read_mm"], 79.0);
     assert_eq!(out["excluded"]["lower_mm"], 85.7);
-    let open = ask(Kind::SeatTube, &[("bore", "27.1 +/- 0.05 mm")]);
+    let open = ask(Place::SeatTube, &[("bore", "27.1 +/- 0.05 mm")]);
     let json = serde_json::to_value(&open).unwrap();
     assert_eq!(json["outcome"], "ambiguous");
     assert_eq!(json["next"][0]["measure"], "bore");

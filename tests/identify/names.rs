@@ -3,8 +3,8 @@
 use super::*;
 
 /// Rows whose share a belief raises over what it was without.
-fn meant(kind: Kind, label: &str) -> Vec<String> {
-    let plain = ask(kind, &[]);
+fn meant(kind: Place, label: &str) -> Vec<String> {
+    let plain = ask(kind.clone(), &[]);
     let told = ask(kind, &[("label", label)]);
     let share = |a: &Identification, code: &str| a.candidate(code).unwrap().share;
     let raised = told
@@ -20,22 +20,22 @@ fn meant(kind: Kind, label: &str) -> Vec<String> {
 /// "Fauber threaded" of another.
 #[test]
 fn a_whole_name_goes_before_the_beginning_of_one() {
-    assert_eq!(meant(Kind::Shell, "Fauber"), ["opc"]);
-    assert_eq!(meant(Kind::Shell, "fauber THREADED"), ["fauber_threaded"]);
-    assert_eq!(meant(Kind::Shell, "pf30"), ["pf30"]);
-    assert_eq!(meant(Kind::SeatTube, "27.2"), ["27.2"]);
-    assert_eq!(meant(Kind::SeatTube, "27.20 mm"), ["27.2"]);
+    assert_eq!(meant(Place::Shell, "Fauber"), ["opc"]);
+    assert_eq!(meant(Place::Shell, "fauber THREADED"), ["fauber_threaded"]);
+    assert_eq!(meant(Place::Shell, "pf30"), ["pf30"]);
+    assert_eq!(meant(Place::SeatTube, "27.2"), ["27.2"]);
+    assert_eq!(meant(Place::SeatTube, "27.20 mm"), ["27.2"]);
 }
 
 /// The beginning of a code, of a name or of an alias means every row that begins so.
 #[test]
 fn a_beginning_is_enough() {
     assert_eq!(
-        meant(Kind::Shell, "thompson_3"),
+        meant(Place::Shell, "thompson_3"),
         ["thompson_30", "thompson_33", "thompson_35", "thompson_38"]
     );
-    assert_eq!(meant(Kind::Shell, "Bevelled shell"), ["mavic_bevel"]);
-    assert_eq!(meant(Kind::Shell, "BB89"), ["bb92"]);
+    assert_eq!(meant(Place::Shell, "Bevelled shell"), ["mavic_bevel"]);
+    assert_eq!(meant(Place::Shell, "BB89"), ["bb92"]);
     assert_eq!(meant(UPPER, "EC4"), ["EC44", "EC49"]);
     assert_eq!(meant(UPPER, "external cup in"), ["EC44", "EC56"]);
 }
@@ -52,7 +52,7 @@ fn a_belief_is_right_by_another_name() {
             ("width", "83 +/- 0.1 mm"),
             ("label", label),
         ];
-        let answer = ask(Kind::Shell, &words);
+        let answer = ask(Place::Shell, &words);
         assert_eq!(answer.outcome.identified(), Some("bsc"));
         assert_eq!(excluded_by(&answer, "iso_6696"), Some(Feature::Width));
         answer.belief
@@ -96,7 +96,7 @@ fn the_other_hand_does_not_interchange() {
             ..Options::default()
         };
         let seen = see(&[("bore", "9.0 +/- 0.05 mm"), ("pitch", "1 mm")]);
-        let answer = identify(Kind::HangerThread, &seen, &options).unwrap();
+        let answer = identify(Place::Hanger(End::Both), &seen, &options).unwrap();
         assert_eq!(left(&answer), ["hanger_m10", "own_hanger"]);
         answer.interchange
     };
@@ -115,7 +115,7 @@ fn a_printed_pitch_diameter_says_what_interchanges() {
             ..Options::default()
         };
         let seen = see(&[("minor_diameter", "34.9 +/- 0.05 mm"), ("pitch", "24 tpi")]);
-        let answer = identify(Kind::Shell, &seen, &options).unwrap();
+        let answer = identify(Place::Shell, &seen, &options).unwrap();
         assert_eq!(left(&answer).len(), 2, "{:?}", left(&answer));
         assert!(left(&answer).contains(&"italian"));
         answer.interchange
@@ -141,7 +141,7 @@ fn a_shops_pitch_diameter_counts_too() {
             ..Options::default()
         };
         let seen = see(&[("crest_diameter", "9.6 +/- 0.02 mm"), ("pitch", "26 tpi")]);
-        let answer = identify(Kind::AxleThread, &seen, &options).unwrap();
+        let answer = identify(Place::Axle(End::Both), &seen, &options).unwrap();
         assert_eq!(left(&answer).len(), 2, "{:?}", left(&answer));
         answer.interchange
     };
@@ -164,7 +164,7 @@ fn a_tap_between_two_hands_joins_them_not() {
             ("pitch", "1 mm"),
             ("label", label),
         ]);
-        let answer = identify(Kind::Shell, &seen, &options).unwrap();
+        let answer = identify(Place::Shell, &seen, &options).unwrap();
         assert_eq!(left(&answer), ["M35x1", "french", "swiss"]);
         assert!(!answer.interchange, "{label}: {}", answer.sentence);
         assert_eq!(answer.belief, Some(Belief::NotTested), "{label}");
@@ -188,7 +188,7 @@ fn a_hand_contradicts_a_belief() {
             ("hand_drive", hand),
             ("label", "T47"),
         ]);
-        let answer = identify(Kind::Shell, &seen, &options).unwrap();
+        let answer = identify(Place::Shell, &seen, &options).unwrap();
         assert!(left(&answer).contains(&"M47x1"));
         answer.belief
     };

@@ -6,7 +6,7 @@ use super::*;
 /// belongs to it, but less likely (0.0287 / 3 mm = 0.0096 a mm) than to something unlisted (1 / 80 mm = 0.0125 a mm).
 #[test]
 fn the_last_one_left_may_be_less_likely_than_something_unlisted() {
-    let at = |faces: &str| ask(Kind::Dropout(End::Front), &[("inner_faces", faces)]);
+    let at = |faces: &str| ask(Place::Dropout(End::Front, None), &[("inner_faces", faces)]);
     let edge = at("98.31 +/- 0.2 mm");
     assert_eq!(left(&edge), ["qr_front", UNLISTED]);
     assert!(
@@ -37,7 +37,7 @@ fn a_choice_is_six_at_most() {
             also: &taps[..count],
             ..Options::default()
         };
-        identify(Kind::Pedal, &see(&[("hand", "right")]), &options)
+        identify(Place::Pedal(None), &see(&[("hand", "right")]), &options)
             .unwrap()
             .outcome
     };
@@ -45,7 +45,7 @@ fn a_choice_is_six_at_most() {
     assert_eq!(with(1).left().len(), 6);
     assert_eq!(with(2), Outcome::CannotTell);
     // 27.2 ± 1 mm: every size from 26.2 to 28.4 mm.
-    let rough = ask(Kind::SeatTube, &[("bore", "27.2 +/- 1 mm")]);
+    let rough = ask(Place::SeatTube, &[("bore", "27.2 +/- 1 mm")]);
     assert!(rough.outcome.left().len() > 6, "{:?}", rough.outcome);
 }
 
@@ -77,7 +77,7 @@ fn rows_of_one_shop_stand_side_by_side() {
         ..Options::default()
     };
     let seen = see(&[("bore", "39.42 +/- 0.01 mm"), ("width", "73 +/- 0.1 mm")]);
-    let answer = identify(Kind::Shell, &seen, &options).unwrap();
+    let answer = identify(Place::Shell, &seen, &options).unwrap();
     assert_eq!(left(&answer), ["own_a", "own_b"]);
 }
 
@@ -88,7 +88,7 @@ fn the_others_are_told_from_the_likeliest() {
         ("27.13 +/- 0.05 mm", "27.2", "27.0"),
         ("27.07 +/- 0.05 mm", "27.0", "27.2"),
     ] {
-        let answer = ask(Kind::SeatTube, &[("bore", bore)]);
+        let answer = ask(Place::SeatTube, &[("bore", bore)]);
         assert_eq!(answer.candidates[0].code, likeliest);
         assert_eq!(answer.next[0].separates, [other], "{bore}");
         // No hand is open in a seat tube.
@@ -101,7 +101,7 @@ fn the_others_are_told_from_the_likeliest() {
 #[test]
 fn the_likeliest_are_planned_for() {
     let plan = |bore: &str| {
-        let answer = ask(Kind::SeatTube, &[("bore", bore)]);
+        let answer = ask(Place::SeatTube, &[("bore", bore)]);
         assert!(answer.outcome.left().len() > 50, "{:?}", answer.outcome);
         let has = |code: &str| answer.next[0].separates.iter().any(|c| c == code);
         (has("21.15"), has("35.0"))
@@ -115,7 +115,7 @@ fn the_likeliest_are_planned_for() {
 #[test]
 fn a_hand_from_memory_rules_nothing_out() {
     let odds = |words: (&str, &str)| {
-        let answer = ask(Kind::Shell, &[("pitch", "26 tpi"), words]);
+        let answer = ask(Place::Shell, &[("pitch", "26 tpi"), words]);
         assert_eq!(excluded_by(&answer, "chater_lea"), None);
         answer.candidate("chater_lea").unwrap().share / answer.candidate(UNLISTED).unwrap().share
     };
@@ -132,7 +132,7 @@ fn a_hand_of_no_side_is_held_against_every_hand() {
     let with = |words: &[(&str, &str)]| {
         let mut all = vec![("crest_diameter", "34.6 +/- 0.05 mm"), ("pitch", "24 tpi")];
         all.extend(words);
-        ask(Kind::AnyThread, &all)
+        ask(Place::Thread, &all)
     };
     let before = with(&[("threaded", "yes")]);
     let lefty = with(&[("hand", "left")]);
@@ -163,7 +163,7 @@ fn a_hand_of_no_side_is_held_against_every_hand() {
 fn the_stamp_to_look_for_is_named() {
     let note = |post: &str| {
         let reading = format!("{post} +/- 0.02 mm");
-        let answer = ask(Kind::Seatpost, &[("outside_diameter", &reading)]);
+        let answer = ask(Place::Seatpost, &[("outside_diameter", &reading)]);
         assert!(answer.outcome.identified().is_some(), "{}", answer.sentence);
         answer
             .notes
@@ -181,7 +181,7 @@ fn the_stamp_to_look_for_is_named() {
 #[test]
 fn paint_must_show() {
     let painted = |outside: &str| {
-        let answer = ask(Kind::SeatTube, &[("outside_diameter", outside)]);
+        let answer = ask(Place::SeatTube, &[("outside_diameter", outside)]);
         answer.notes.iter().any(|n| n.contains("paint"))
     };
     assert!(!painted("28.64 +/- 0.05 mm"));

@@ -6,27 +6,27 @@ use super::*;
 fn each_slip_is_named() {
     for (kind, words, expected) in [
         (
-            Kind::Seatpost,
+            Place::Seatpost,
             ("outside_diameter", "13.6 +/- 0.05 mm"),
             "radius",
         ),
         (
-            Kind::Seatpost,
+            Place::Seatpost,
             ("outside_diameter", "85.5 +/- 0.5 mm"),
             "circumference",
         ),
-        (Kind::Shell, ("bore", "1.33 +/- 0.002 mm"), "inches"),
+        (Place::Shell, ("bore", "1.33 +/- 0.002 mm"), "inches"),
         (
-            Kind::SeatTube,
+            Place::SeatTube,
             ("bore", "690.9 +/- 1 mm"),
             "millimetres read as inches",
         ),
         (
-            Kind::CrownSeat,
+            Place::Crown,
             ("outside_diameter", "25.4 +/- 0.05 mm"),
             "steerer",
         ),
-        (Kind::Shell, ("bore", "68.0 +/- 0.1 mm"), "width"),
+        (Place::Shell, ("bore", "68.0 +/- 0.1 mm"), "width"),
     ] {
         let answer = ask(kind, &[words]);
         assert_eq!(answer.outcome, Outcome::CannotTell, "{words:?}");
@@ -41,11 +41,11 @@ fn each_slip_is_named() {
 #[test]
 fn two_contradictory_readings_name_no_size() {
     let answer = ask(
-        Kind::SeatTube,
+        Place::SeatTube,
         &[("bore", "27.2 +/- 0.05 mm"), ("bore", "26.8 +/- 0.05 mm")],
     );
     assert_eq!(answer.outcome, Outcome::CannotTell);
-    let pitches = ask(Kind::Shell, &[("pitch", "24 tpi"), ("pitch", "1 mm")]);
+    let pitches = ask(Place::Shell, &[("pitch", "24 tpi"), ("pitch", "1 mm")]);
     assert_eq!(pitches.outcome, Outcome::CannotTell);
 }
 
@@ -53,13 +53,13 @@ fn two_contradictory_readings_name_no_size() {
 /// shells share, the first.
 #[test]
 fn the_nearest_size_is_offered() {
-    let words = |kind: Kind, feature: &str, size: &str| ask(kind, &[(feature, size)]).sentence;
+    let words = |kind: Place, feature: &str, size: &str| ask(kind, &[(feature, size)]).sentence;
     for (radius, code) in [("13.62", "27.2"), ("13.53", "27.0"), ("13.68", "27.4")] {
         let size = format!("{radius} +/- 0.1 mm");
-        let said = words(Kind::Seatpost, "outside_diameter", &size);
+        let said = words(Place::Seatpost, "outside_diameter", &size);
         assert!(said.contains(&format!("would be `{code}`")), "{said}");
     }
-    let said = words(Kind::Shell, "bore", "68.0 +/- 0.1 mm");
+    let said = words(Place::Shell, "bore", "68.0 +/- 0.1 mm");
     assert!(said.contains("the width of the shell (`bsc`)"), "{said}");
 }
 
@@ -69,20 +69,20 @@ fn the_nearest_size_is_offered() {
 fn a_slip_is_offered_where_it_fits() {
     let said = |radius: &str| {
         let size = format!("{radius} +/- 0.01 mm");
-        ask(Kind::Seatpost, &[("outside_diameter", &size)]).sentence
+        ask(Place::Seatpost, &[("outside_diameter", &size)]).sentence
     };
     assert!(said("17.576").contains("radius"), "{}", said("17.576"));
     assert!(!said("17.579").contains("radius"), "{}", said("17.579"));
 }
 
-/// Each interface is confused with its neighbours, not with what is far away: a crown seat with a steerer, a post with none.
+/// Each place is confused with its neighbours, not with what is far away: a crown seat with a steerer, a post with none.
 #[test]
 fn a_post_is_not_taken_for_a_fork() {
     let words = ("outside_diameter", "39.8 +/- 0.05 mm");
-    let post = ask(Kind::Seatpost, &[words]);
+    let post = ask(Place::Seatpost, &[words]);
     assert_eq!(post.outcome, Outcome::CannotTell);
     assert!(!post.sentence.contains("steerer") && !post.sentence.contains("crown"));
-    let steerer = ask(Kind::Steerer, &[("bore", "33.92 +/- 0.02 mm")]);
+    let steerer = ask(Place::Steerer, &[("bore", "33.92 +/- 0.02 mm")]);
     assert!(
         steerer
             .sentence

@@ -5,7 +5,7 @@ use super::*;
 /// Whether readings of a seat tube rule 27.2 ± 0.10 mm (the assumed spread) out.
 fn rules_out(readings: &[String]) -> bool {
     let words: Vec<(&str, &str)> = readings.iter().map(|r| ("bore", r.as_str())).collect();
-    excluded_by(&ask(Kind::SeatTube, &words), "27.2").is_some()
+    excluded_by(&ask(Place::SeatTube, &words), "27.2").is_some()
 }
 
 /// Two readings of u = 0.05 mm by two instruments, or by one that is named and one that is not, are worth
@@ -46,7 +46,7 @@ fn an_instrument_named_once_changes_nothing() {
             ("width", width),
             ("half_width_drive", "34.2 +/- 0.5 mm"),
         ];
-        let answer = ask(Kind::Shell, &words);
+        let answer = ask(Place::Shell, &words);
         answer.candidates.iter().map(|c| c.share).collect()
     };
     let plain = shares("46.06 +/- 0.05 mm", "68.9 +/- 0.2 mm");
@@ -77,7 +77,7 @@ fn more_readings_may_lie_farther_apart() {
     let scattered = |sizes: &[&str]| {
         let readings: Vec<String> = sizes.iter().map(|s| format!("{s} +/- 0.07 mm")).collect();
         let words: Vec<(&str, &str)> = readings.iter().map(|r| ("bore", r.as_str())).collect();
-        let doubts = ask(Kind::SeatTube, &words).doubts;
+        let doubts = ask(Place::SeatTube, &words).doubts;
         doubts.iter().any(|d| d.kind == DoubtKind::Scatter)
     };
     assert!(!scattered(&["27.12", "27.26"]));
@@ -92,7 +92,7 @@ fn more_readings_may_lie_farther_apart() {
 fn at_the_limit_two_readings_agree() {
     let doubts = |second: &str| {
         let words = [("bore", "27.00 +/- 0.06 mm"), ("bore", second)];
-        ask(Kind::SeatTube, &words).doubts.len()
+        ask(Place::SeatTube, &words).doubts.len()
     };
     assert_eq!(doubts("27.15 +/- 0.08 mm"), 0);
     assert_eq!(doubts("27.1501 +/- 0.08 mm"), 1);
@@ -107,7 +107,7 @@ fn nothing_is_built_on_readings_that_contradict() {
         ("bore", "27.20 +/- 0.05 mm"),
         ("label", "27.2"),
     ];
-    let answer = ask(Kind::SeatTube, &words);
+    let answer = ask(Place::SeatTube, &words);
     assert_eq!(answer.outcome, Outcome::CannotTell);
     assert!(answer.next.is_empty(), "{:?}", answer.next);
     // 27.20 mm would be 27.2 and nothing else.
@@ -116,7 +116,7 @@ fn nothing_is_built_on_readings_that_contradict() {
         ("bore", "27.35 +/- 0.05 mm"),
         ("label", "27.2"),
     ];
-    let answer = ask(Kind::SeatTube, &words);
+    let answer = ask(Place::SeatTube, &words);
     assert_eq!(answer.outcome, Outcome::CannotTell);
     assert_eq!(answer.belief, Some(Belief::NotTested));
 }
@@ -128,7 +128,7 @@ fn what_follows_from_readings_is_said() {
         ("outside_diameter", "28.6 +/- 0.02 mm"),
         ("wall", "0.7 +/- 0.02 mm"),
     ];
-    let answer = ask(Kind::SeatTube, &words);
+    let answer = ask(Place::SeatTube, &words);
     assert_eq!(answer.outcome.identified(), Some("27.2"));
     let note = "The bore of 27.200 mm was worked out from other readings.";
     assert!(answer.notes.iter().any(|n| n == note), "{:?}", answer.notes);
@@ -139,7 +139,7 @@ fn what_follows_from_readings_is_said() {
 fn a_wall_leaves_a_bore() {
     let with = |wall: &str| {
         let seen = see(&[("outside_diameter", "30.0 +/- 0.05 mm"), ("wall", wall)]);
-        identify(Kind::SeatTube, &seen, &Options::default())
+        identify(Place::SeatTube, &seen, &Options::default())
     };
     assert!(with("14.9 +/- 0.05 mm").is_ok());
     for wall in ["15.0 +/- 0.05 mm", "20.0 +/- 0.05 mm"] {

@@ -14,7 +14,7 @@ fn at(value: f64, u: f64) -> Identification {
     };
     let reading = framegauge::measure::Reading::new(mm(value), mm(u)).unwrap();
     identify(
-        Kind::SeatTube,
+        Place::SeatTube,
         &[Observation::size(Feature::Bore, reading)],
         &options,
     )

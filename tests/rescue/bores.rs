@@ -91,7 +91,7 @@ fn damages() {
                     (Step::Compound, MEASURE),
                 ],
                 "laminate is neither cut nor hammered",
-                oval(Some(MaterialKind::Laminate)),
+                oval(Some(MaterialKind::Carbon)),
             ),
             Case(
                 "pinched seat tube",

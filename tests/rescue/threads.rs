@@ -144,7 +144,7 @@ fn damages() {
                 ],
                 "laminate is not cut",
                 with(alone("M5x0.8", Damage::Stripped), |a| {
-                    a.material = Some(MaterialKind::Laminate)
+                    a.material = Some(MaterialKind::Carbon)
                 }),
             ),
             Case(

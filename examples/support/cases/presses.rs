@@ -1,14 +1,14 @@
 //! Press fits: shells, cups, races.
 
 use framegauge::fit::SizeReading;
-use framegauge::identify::{Feature, InterfaceKind, Observation, Options, Standing, identify};
+use framegauge::identify::{Feature, Observation, Options, Standing, identify};
 use framegauge::judge::{
     CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, SpindleBinds, SpindleWidth,
     head_tube_from_stock, per_inch_rule,
 };
 use framegauge::measure::{Limits, Outcome, instrument};
 use framegauge::rescue::{BoreRescue, Damage, Stand, Step};
-use framegauge::standard::{HeadSeat, Joint, PressPart, Shell, find};
+use framegauge::standard::{HeadSeat, Joint, Place, PressPart, Shell, find};
 use framegauge::{Error, inch, mm};
 
 use super::{OURS, Run, Runner, fit, length, missing, read};
@@ -111,7 +111,7 @@ fn b07(run: &mut Run) -> Result<(), Error> {
         Observation::read("half_width_drive", "34.0 +/- 0.3 mm")?,
         Observation::read("half_width_non_drive", "45.0 +/- 0.3 mm")?,
     ];
-    let found = identify(InterfaceKind::Shell, &seen, &Options::default())?;
+    let found = identify(Place::Shell, &seen, &Options::default())?;
     run.says.push(found.sentence.clone());
     run.check(
         format!("46 x 79 asymmetrical, got {:?}", found.outcome),
@@ -255,7 +255,7 @@ fn c10(run: &mut Run) -> Result<(), Error> {
         Observation::read("outside_diameter", "25.0 mm with caliper_digital_outside")?,
         Observation::read("threaded", "yes")?,
     ];
-    let found = identify(InterfaceKind::Steerer, &seen, &Options::default())?;
+    let found = identify(Place::Steerer, &seen, &Options::default())?;
     run.says.push(found.sentence.clone());
     let first = found
         .candidates

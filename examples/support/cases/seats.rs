@@ -1,13 +1,13 @@
 //! Seat tubes and posts.
 
 use framegauge::fit::{Feature as Member, SizeReading};
-use framegauge::identify::{DoubtKind, HeadTubeEnd, InterfaceKind, Observation, Options, identify};
+use framegauge::identify::{DoubtKind, Observation, Options, identify};
 use framegauge::judge::{
     Coating, Fit, Insertion, MemberOf, Shim, WrittenDepth, expected_post, one_size, post_by_tape,
 };
 use framegauge::measure::Outcome;
 use framegauge::rescue::{BoreRescue, Damage, Step};
-use framegauge::standard::Joint;
+use framegauge::standard::{HeadTubeEnd, Joint, Place};
 use framegauge::{Error, mm};
 
 use super::{OURS, Run, Runner, fit, read};
@@ -96,7 +96,7 @@ fn d08(run: &mut Run) -> Result<(), Error> {
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "spread", 1.01);
     let tube = identify(
-        InterfaceKind::SeatTube,
+        Place::SeatTube,
         &[
             Observation::read("bore", "26.14 +/- 0.03 mm")?,
             Observation::read("bore", "27.15 +/- 0.03 mm")?,
@@ -116,7 +116,7 @@ fn d08(run: &mut Run) -> Result<(), Error> {
     run.length(&paint, "coat on each side", 0.115);
     run.says(&paint.sentence, "as a powder coat is");
     let head = identify(
-        InterfaceKind::HeadTube(HeadTubeEnd::Upper),
+        Place::HeadTube(HeadTubeEnd::Upper),
         &[Observation::read("bore", "21.9 +/- 0.1 mm")?],
         &Options::default(),
     )?;

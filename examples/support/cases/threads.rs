@@ -1,13 +1,13 @@
 //! Threads: shells, hangers, axles, hands, table rows.
 
-use framegauge::identify::{BeliefFrom, InterfaceKind, Observation, Options, identify};
+use framegauge::identify::{BeliefFrom, Observation, Options, identify};
 use framegauge::judge::{
     Gauging, HoleToTap, Passed, SpindleWidth, ThreadSeen, Verdict, loosening, pattern_threads,
     series_pitches, shell_and_part, shell_orientation, table_row, thread_pair,
 };
 use framegauge::measure::Outcome;
 use framegauge::rescue::{Damage, Stand, Step, Symptom, ThreadRescue, diagnose};
-use framegauge::standard::{Shell, find};
+use framegauge::standard::{Place, Shell, find};
 use framegauge::thread::{
     Designation, Hand, Side, ThreadForm, ThreadSize, candidates_by_bore, limits_of_size,
 };
@@ -137,7 +137,7 @@ fn a05(run: &mut Run) -> Result<(), Error> {
             from: BeliefFrom::Country,
         },
     ];
-    let which = identify(InterfaceKind::Shell, &seen, &Options::default())?;
+    let which = identify(Place::Shell, &seen, &Options::default())?;
     run.says.push(which.sentence.clone());
     run.check(
         "nothing is identified by flats and country",

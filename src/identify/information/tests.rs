@@ -8,7 +8,8 @@ use crate::identify::band::Ground;
 use crate::identify::entry::Entry;
 use crate::identify::entry::Left;
 use crate::identify::gather::Seen;
-use crate::identify::{Feature, InterfaceKind, Observation, Options};
+use crate::identify::kind::Kind;
+use crate::identify::{Feature, Observation, Options};
 use crate::standard::{Axle, End, Shell, find};
 
 /// A candidate's weight and its bands, all alike likely.
@@ -183,7 +184,7 @@ fn the_ends_of_the_scale() {
 
 /// The forecast of a feature from rows of the tables, each with its variant and weight.
 fn from_tables(
-    kind: InterfaceKind,
+    kind: Kind,
     rows: &[(Entry<'static>, usize, f64)],
     feature: Feature,
     observed: &[Observation],
@@ -201,7 +202,7 @@ fn from_tables(
         weight: *weight,
     });
     let left: Vec<Left<'_>> = left.collect();
-    let seen = Seen::gather(kind, observed).unwrap();
+    let seen = Seen::gather(kind, None, observed).unwrap();
     Forecast::of(&ground, &left, feature, seen.size(feature), &seen)
 }
 
@@ -214,7 +215,7 @@ fn whether_a_feature_is_there_tells_too() {
     let (rear, front) = (axle("qr_rear_130"), axle("qr_front"));
     let (thru, other) = (axle("ta_12x142"), axle("ta_12x148"));
     let bits = |rows: &[(Entry<'static>, usize, f64)]| {
-        from_tables(InterfaceKind::Dropout(End::Both), rows, Feature::Slot, &[]).gain(0.01)
+        from_tables(Kind::Dropout(End::Both), rows, Feature::Slot, &[]).gain(0.01)
     };
     let plain = |weights: &[f64]| -> f64 {
         let all: f64 = weights.iter().sum();
@@ -254,7 +255,7 @@ fn variants_count_alike_until_one_is_known() {
         };
         row.widths.iter().map(half).collect()
     };
-    let kind = InterfaceKind::Shell;
+    let kind = Kind::Shell;
     let rows = [shell("bb30"), shell("bbright_pf"), shell("osbb61")];
     let weighed = [0.5, 0.2, 0.3];
     let ask = |feature, observed: &[Observation]| {

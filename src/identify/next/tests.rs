@@ -8,10 +8,11 @@ use super::{Left, best_tool, held_for, look, other_side, plan};
 use crate::identify::band::Ground;
 use crate::identify::entry::Entry;
 use crate::identify::gather::Seen;
-use crate::identify::{Assumptions, Feature, HeadTubeEnd, InterfaceKind, Observation, Options};
+use crate::identify::kind::Kind;
+use crate::identify::{Assumptions, Feature, Observation, Options};
 use crate::measure::Reading;
 use crate::quantity::{deg, mm};
-use crate::standard::{HeadSeat, Row, Seatpost, Shell, ThreadUse, find};
+use crate::standard::{HeadSeat, Place, Row, Seatpost, Shell, ThreadUse, find};
 use crate::thread::{Hand, Side};
 
 mod told;
@@ -41,7 +42,7 @@ fn posts(codes: &[&str]) -> Vec<Entry<'static>> {
     codes.iter().map(post).collect()
 }
 
-fn ground<'a>(kind: InterfaceKind, options: &'a Options<'a>) -> Ground<'a> {
+fn ground<'a>(kind: Kind, options: &'a Options<'a>) -> Ground<'a> {
     Ground {
         kind,
         options,
@@ -98,7 +99,7 @@ fn a_look_by_its_definition() {
 /// its outside diameter, and on a steerer the other way about.
 #[test]
 fn one_reading_under_two_names() {
-    let kinds = [InterfaceKind::AnyThread, InterfaceKind::Steerer];
+    let kinds = [Kind::Thread, Kind::Steerer];
     for (read, asked, held) in [
         (Feature::MinorDiameter, Feature::Bore, [true, true]),
         (Feature::Bore, Feature::MinorDiameter, [true, true]),
@@ -117,9 +118,9 @@ fn one_reading_under_two_names() {
     ] {
         for (kind, held) in kinds.into_iter().zip(held) {
             let observed = [size(read, 25.0, 0.05)];
-            let seen = Seen::gather(kind, &observed).unwrap();
+            let seen = Seen::gather(kind, None, &observed).unwrap();
             let found = held_for(&seen, kind, asked).map(|s| s.feature);
-            assert_eq!(found, held.then_some(read), "{kind}: {read} for {asked}");
+            assert_eq!(found, held.then_some(read), "{kind:?}: {read} for {asked}");
         }
     }
 }
@@ -128,7 +129,7 @@ fn one_reading_under_two_names() {
 #[test]
 fn the_other_side_of_a_thread_is_not_asked_for() {
     use Feature::{Bore, CrestDiameter, MinorDiameter, OutsideDiameter, Pitch};
-    let kind = InterfaceKind::AnyThread;
+    let kind = Kind::Thread;
     for (read, asked, other) in [
         (vec![CrestDiameter], MinorDiameter, true),
         (vec![OutsideDiameter], MinorDiameter, true),
@@ -143,7 +144,7 @@ fn the_other_side_of_a_thread_is_not_asked_for() {
         (vec![], CrestDiameter, false),
     ] {
         let observed: Vec<Observation> = read.iter().map(|f| size(*f, 25.0, 0.05)).collect();
-        let seen = Seen::gather(kind, &observed).unwrap();
+        let seen = Seen::gather(kind, None, &observed).unwrap();
         assert_eq!(
             other_side(&seen, kind, asked),
             other,
@@ -152,8 +153,8 @@ fn the_other_side_of_a_thread_is_not_asked_for() {
     }
     // A steerer is at hand with both: its outside and its bore.
     let observed = [size(CrestDiameter, 25.3, 0.05)];
-    let seen = Seen::gather(InterfaceKind::Steerer, &observed).unwrap();
-    assert!(!other_side(&seen, InterfaceKind::Steerer, MinorDiameter));
+    let seen = Seen::gather(Kind::Steerer, None, &observed).unwrap();
+    assert!(!other_side(&seen, Kind::Steerer, MinorDiameter));
 }
 
 /// A reading is offered again only with an instrument of 0.7 times its uncertainty: permissible 40 um and a step of 10 um
@@ -164,11 +165,11 @@ fn a_reading_is_taken_again_with_something_finer_only() {
         tools: &["caliper_digital_inside"],
         ..Options::default()
     };
-    let kind = InterfaceKind::SeatTube;
+    let kind = Kind::SeatTube;
     let u = ((0.04_f64 / 3.0_f64.sqrt()).powi(2) + (0.01 / 12.0_f64.sqrt()).powi(2)).sqrt();
     let offered = |held: f64| {
         let observed = [size(Feature::Bore, 27.1, held)];
-        let seen = Seen::gather(kind, &observed).unwrap();
+        let seen = Seen::gather(kind, None, &observed).unwrap();
         let left = left(&posts(&["27.0", "27.2"]));
         best_tool(&ground(kind, &options), &seen, &left, Feature::Bore).is_some()
     };
@@ -182,7 +183,7 @@ fn a_reading_is_taken_again_with_something_finer_only() {
 #[test]
 fn a_half_width_is_read_within_three_tenths_at_best() {
     let options = Options::default();
-    let kind = InterfaceKind::Shell;
+    let kind = Kind::Shell;
     let mut held = left(&shells(&["pf30", "pf30a"]));
     held[0].variant = 1;
     for (half, read) in [
@@ -191,13 +192,13 @@ fn a_half_width_is_read_within_three_tenths_at_best() {
     ] {
         for (u, offered) in [(0.25, false), (0.5, true)] {
             let observed = [size(half, read, u), size(Feature::Width, 73.0, 0.05)];
-            let seen = Seen::gather(kind, &observed).unwrap();
+            let seen = Seen::gather(kind, None, &observed).unwrap();
             let tool = best_tool(&ground(kind, &options), &seen, &held, half);
             assert_eq!(tool.is_some(), offered, "{half} {u}");
         }
         // 36.5 against 34 mm and 36.5 against 39 mm, each ±0.5 mm: five uncertainties between the bands tell all.
         let observed = [size(Feature::Width, 73.0, 0.05)];
-        let seen = Seen::gather(kind, &observed).unwrap();
+        let seen = Seen::gather(kind, None, &observed).unwrap();
         let (bits, tool) = best_tool(&ground(kind, &options), &seen, &held, half).unwrap();
         assert!(bits > 0.9, "{half}: {bits}");
         assert_eq!(tool.code, "steel_rule");
@@ -208,10 +209,10 @@ fn a_half_width_is_read_within_three_tenths_at_best() {
 #[test]
 fn a_pitch_is_asked_for_once() {
     let options = Options::default();
-    let kind = InterfaceKind::Shell;
+    let kind = Kind::Shell;
     let held = left(&shells(&["bsc", "french"]));
     let offered = |observed: &[Observation]| {
-        let seen = Seen::gather(kind, observed).unwrap();
+        let seen = Seen::gather(kind, None, observed).unwrap();
         best_tool(&ground(kind, &options), &seen, &held, Feature::Pitch).is_some()
     };
     assert!(offered(&[]));
@@ -225,7 +226,7 @@ fn offered_instruments_can_do_what_is_asked() {
     use crate::measure::{Measures, instrument};
     let options = Options::default();
     let mut offered = Vec::new();
-    for kind in InterfaceKind::all() {
+    for (kind, _) in Place::all().filter_map(|place| Kind::of(&place).ok()) {
         let mut entries = Vec::new();
         crate::identify::entry::every(kind, &options, true, &mut |entry| entries.push(entry));
         let left: Vec<Left<'_>> = entries
@@ -236,7 +237,7 @@ fn offered_instruments_can_do_what_is_asked() {
                 weight: 1.0 / entries.len() as f64,
             })
             .collect();
-        let seen = Seen::gather(kind, &[]).unwrap();
+        let seen = Seen::gather(kind, None, &[]).unwrap();
         for next in plan(&ground(kind, &options), &seen, &left) {
             let needs = match next.measure {
                 Feature::Threaded => {
@@ -261,7 +262,7 @@ fn offered_instruments_can_do_what_is_asked() {
             let tool = instrument(&next.instrument.unwrap()).unwrap();
             assert!(
                 tool.measures.contains(&needs),
-                "{kind}: {} for {}",
+                "{kind:?}: {} for {}",
                 tool.code,
                 next.measure
             );
@@ -286,11 +287,11 @@ fn offered_instruments_can_do_what_is_asked() {
 fn what_was_seen_is_not_asked_for() {
     let options = Options::default();
     let asked = |kind, observed: &[Observation], left: &[Left<'static>]| -> Vec<Feature> {
-        let seen = Seen::gather(kind, observed).unwrap();
+        let seen = Seen::gather(kind, None, observed).unwrap();
         let next = plan(&ground(kind, &options), &seen, left);
         next.iter().map(|n| n.measure).collect()
     };
-    let shell = InterfaceKind::Shell;
+    let shell = Kind::Shell;
     let rows = left(&shells(&["french", "swiss", "bsc", "italian", "pf30"]));
     let before = asked(shell, &[], &rows);
     assert!(before.contains(&Feature::Threaded) && before.contains(&Feature::HandDrive));
@@ -306,7 +307,7 @@ fn what_was_seen_is_not_asked_for() {
     let seen = Observation::hand(Side::NonDrive, Hand::Left);
     assert!(asked(shell, &[seen], &pair).is_empty());
     let hands = left(&threads(&["lockring_33_5", "freewheel_bmx"]));
-    let any = InterfaceKind::AnyThread;
+    let any = Kind::Thread;
     assert!(asked(any, &[], &hands).contains(&Feature::Hand));
     for side in [None, Some(Side::Drive)] {
         let hand = Hand::Left;
@@ -319,7 +320,7 @@ fn what_was_seen_is_not_asked_for() {
         .map(Entry::Head)
         .collect();
     let heads = left(&heads);
-    let upper = InterfaceKind::HeadTube(HeadTubeEnd::Upper);
+    let upper = Kind::HeadTube;
     assert!(asked(upper, &[], &heads).contains(&Feature::SeatAngle));
     let angle = Observation::SeatAngle {
         angle: deg(36.0),
@@ -332,8 +333,8 @@ fn what_was_seen_is_not_asked_for() {
 #[test]
 fn one_candidate_asks_for_nothing() {
     let options = Options::default();
-    let seen = Seen::gather(InterfaceKind::SeatTube, &[]).unwrap();
-    let ground = ground(InterfaceKind::SeatTube, &options);
+    let seen = Seen::gather(Kind::SeatTube, None, &[]).unwrap();
+    let ground = ground(Kind::SeatTube, &options);
     assert!(plan(&ground, &seen, &[]).is_empty());
     assert!(plan(&ground, &seen, &left(&posts(&["27.2"]))).is_empty());
     let two = plan(&ground, &seen, &left(&posts(&["27.2", "30.9"])));
@@ -354,8 +355,8 @@ fn the_finer_instrument_is_worth_it_where_bands_are_close() {
         tools: &["caliper_vernier_inside", "three_point_gauge"],
         ..Options::default()
     };
-    let kind = InterfaceKind::SeatTube;
-    let seen = Seen::gather(kind, &[]).unwrap();
+    let kind = Kind::SeatTube;
+    let seen = Seen::gather(kind, None, &[]).unwrap();
     let best = |codes: &[&str]| {
         let left = left(&posts(codes));
         let (bits, tool) = best_tool(&ground(kind, &options), &seen, &left, Feature::Bore).unwrap();

@@ -4,7 +4,8 @@ use super::{COVERAGE, Scale, between, density, weigh};
 use crate::identify::band::Ground;
 use crate::identify::entry::Entry;
 use crate::identify::gather::Seen;
-use crate::identify::{HeadTubeEnd, InterfaceKind, Observation, Options};
+use crate::identify::kind::Kind;
+use crate::identify::{Observation, Options};
 use crate::measure::phi;
 use crate::standard::{HeadSeat, find};
 
@@ -80,14 +81,14 @@ fn far_tails_are_nil() {
 /// tested nor untested.
 #[test]
 fn a_wall_is_no_figure_that_a_row_lacks() {
-    let kind = InterfaceKind::HeadTube(HeadTubeEnd::Upper);
+    let kind = Kind::HeadTube;
     let options = Options::default();
     let read = |key, value| Observation::read(key, value).unwrap();
     let bore = read("bore", "43.97 +/- 0.01 mm");
     let wall = read("wall", "1.2 +/- 0.1 mm");
     let angle = read("seat_angle", "36 deg");
     let untested = |observed: &[Observation]| {
-        let seen = Seen::gather(kind, observed).unwrap();
+        let seen = Seen::gather(kind, None, observed).unwrap();
         let scale = Scale {
             ground: Ground {
                 kind,

@@ -124,7 +124,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("al_6061_t6"),
         name: Cow::Borrowed("6061-T6 aluminium"),
-        kind: MaterialKind::Metal,
+        kind: MaterialKind::Aluminium,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(68.9)),
@@ -184,7 +184,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("al_7075_t6"),
         name: Cow::Borrowed("7075-T6 aluminium"),
-        kind: MaterialKind::Metal,
+        kind: MaterialKind::Aluminium,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(72.0)),
@@ -232,7 +232,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("al_7005_t5"),
         name: Cow::Borrowed("7005-T5 aluminium"),
-        kind: MaterialKind::Metal,
+        kind: MaterialKind::Aluminium,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(70.0)),
@@ -274,7 +274,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("al_7005_t6"),
         name: Cow::Borrowed("7005-T6 aluminium"),
-        kind: MaterialKind::Metal,
+        kind: MaterialKind::Aluminium,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(72.0)),
@@ -300,7 +300,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("steel_4130_normalised"),
         name: Cow::Borrowed("4130 chromium-molybdenum steel, normalised at 870 C"),
-        kind: MaterialKind::Metal,
+        kind: MaterialKind::Steel,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(205.0)),
@@ -342,7 +342,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("ti_3al_2_5v_annealed"),
         name: Cow::Borrowed("Ti-3Al-2.5V, annealed"),
-        kind: MaterialKind::Metal,
+        kind: MaterialKind::Titanium,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(105.0)),
@@ -390,7 +390,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("ti_3al_2_5v_cold_worked"),
         name: Cow::Borrowed("Ti-3Al-2.5V, cold worked and stress relieved"),
-        kind: MaterialKind::Metal,
+        kind: MaterialKind::Titanium,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: None,
@@ -444,7 +444,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("ti_6al_4v_annealed"),
         name: Cow::Borrowed("Ti-6Al-4V, annealed"),
-        kind: MaterialKind::Metal,
+        kind: MaterialKind::Titanium,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(114.0)),
@@ -696,7 +696,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("cfrp_fabric"),
         name: Cow::Borrowed("CFRP 0/90 standard fabric, in plane"),
-        kind: MaterialKind::Laminate,
+        kind: MaterialKind::Carbon,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(70.0)),
@@ -733,7 +733,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("cfrp_ud"),
         name: Cow::Borrowed("CFRP unidirectional, along the fibre"),
-        kind: MaterialKind::Laminate,
+        kind: MaterialKind::Carbon,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(135.0)),
@@ -769,7 +769,7 @@ pub(crate) static MATERIALS: [Material; 16] = [
     Material {
         code: Cow::Borrowed("cfrp_quasi_isotropic"),
         name: Cow::Borrowed("CFRP quasi-isotropic, in plane"),
-        kind: MaterialKind::Laminate,
+        kind: MaterialKind::Carbon,
         youngs_modulus: Figure::from_table(
             Span {
                 nominal: Some(gpa(52.0)),

@@ -4,13 +4,14 @@ use super::super::{hand_open, separated};
 use super::{Entry, ground, left, posts, shells, threads};
 use crate::identify::entry::Left;
 use crate::identify::gather::Seen;
-use crate::identify::{Assumptions, Feature, InterfaceKind, Observation, Options};
+use crate::identify::kind::Kind;
+use crate::identify::{Assumptions, Feature, Observation, Options};
 use crate::quantity::mm;
 use crate::standard::{Axle, find};
 use crate::thread::{Hand, Side};
 
 fn told(
-    kind: InterfaceKind,
+    kind: Kind,
     options: &Options<'_>,
     feature: Feature,
     held: &[Left<'static>],
@@ -23,7 +24,7 @@ fn told(
 #[test]
 fn looks_and_hands_tell_those_that_are_known_to_differ() {
     let options = Options::default();
-    let kind = InterfaceKind::Shell;
+    let kind = Kind::Shell;
     let codes = [
         "french",
         "italian",
@@ -46,7 +47,7 @@ fn looks_and_hands_tell_those_that_are_known_to_differ() {
         "freewheel_bmx",
         "lockring_m33",
     ]));
-    let hands = told(InterfaceKind::AnyThread, &options, Feature::Hand, &rows);
+    let hands = told(Kind::Thread, &options, Feature::Hand, &rows);
     assert_eq!(hands, ["freewheel_bmx"]);
     assert!(told(kind, &options, Feature::Hand, &[]).is_empty());
 }
@@ -55,7 +56,7 @@ fn looks_and_hands_tell_those_that_are_known_to_differ() {
 /// 2 s, which is half at s = 0.2 mm. Bare points are told when they do not coincide, and no figure tells nothing.
 #[test]
 fn bands_tell_where_they_share_less_than_half() {
-    let kind = InterfaceKind::SeatTube;
+    let kind = Kind::SeatTube;
     let rows = left(&posts(&["27.2", "27.0", "26.8"]));
     for (spread, expected) in [
         (0.0, &["27.0", "26.8"][..]),
@@ -79,19 +80,14 @@ fn bands_tell_where_they_share_less_than_half() {
     // The minor diameter of the one, 33.92 to 34.15 mm, lies within that of the other, 33.67 to 34.19 mm.
     for codes in [["raleigh_26", "french"], ["french", "raleigh_26"]] {
         let within = left(&shells(&codes));
-        assert!(told(InterfaceKind::Shell, &options, Feature::Bore, &within).is_empty());
+        assert!(told(Kind::Shell, &options, Feature::Bore, &within).is_empty());
     }
     // Two names of one thread.
     let one = left(&shells(&["bsc", "iso_6696"]));
-    assert!(told(InterfaceKind::Shell, &options, Feature::Bore, &one).is_empty());
+    assert!(told(Kind::Shell, &options, Feature::Bore, &one).is_empty());
     // No half width of the shell of 61 mm is printed.
     let halves = left(&shells(&["pf30", "osbb61", "pf30a"]));
-    let half = told(
-        InterfaceKind::Shell,
-        &options,
-        Feature::HalfWidthNonDrive,
-        &halves,
-    );
+    let half = told(Kind::Shell, &options, Feature::HalfWidthNonDrive, &halves);
     assert_eq!(half, ["pf30a"]);
     // A thru-axle has no slot.
     let axle = |code: &str| Entry::Axle(find::<Axle>(code).unwrap());
@@ -101,7 +97,7 @@ fn bands_tell_where_they_share_less_than_half() {
         axle("qr_rear_135"),
         axle("qr_front"),
     ]);
-    let rear = InterfaceKind::Dropout(crate::standard::End::Both);
+    let rear = Kind::Dropout(crate::standard::End::Both);
     let slots = told(rear, &options, Feature::Slot, &axles);
     assert_eq!(slots, ["ta_12x142", "qr_front"]);
 }
@@ -110,9 +106,9 @@ fn bands_tell_where_they_share_less_than_half() {
 #[test]
 fn the_hand_is_open_until_it_is_seen() {
     let open = |kind, observed: &[Observation], entries: &[Entry<'static>]| {
-        hand_open(&Seen::gather(kind, observed).unwrap(), &left(entries))
+        hand_open(&Seen::gather(kind, None, observed).unwrap(), &left(entries))
     };
-    let shell = InterfaceKind::Shell;
+    let shell = Kind::Shell;
     assert!(open(shell, &[], &shells(&["french", "swiss"])));
     assert!(open(
         shell,
@@ -122,7 +118,7 @@ fn the_hand_is_open_until_it_is_seen() {
     assert!(!open(shell, &[], &shells(&["bsc", "iso_6696", "pf30"])));
     let seen = [Observation::hand(Side::NonDrive, Hand::Right)];
     assert!(!open(shell, &seen, &shells(&["french", "swiss"])));
-    let any = InterfaceKind::AnyThread;
+    let any = Kind::Thread;
     assert!(open(
         any,
         &[],
@@ -135,7 +131,7 @@ fn the_hand_is_open_until_it_is_seen() {
     ));
     // The bolt of the universal hanger is left-hand, that of the others not printed.
     assert!(open(
-        InterfaceKind::HangerThread,
+        Kind::Hanger,
         &[],
         &threads(&["hanger_m10", "udh_hanger_bolt"])
     ));

@@ -1,0 +1,318 @@
+//! The head tube: bores before faces, a cup that does not come out stays, and the lower end has a crown below it.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::caution::Caution;
+use super::head_bore::{self, Now};
+use super::head_face::Planned;
+use super::naming::{Claims, Named, name, observed};
+use super::permit::Pilot;
+use super::sheet::{Fitted, HeadEndSheet, HeadTubeSheet, Limited, MakerLimit};
+use super::site::{Joint, Site};
+use super::work::PlaceWork;
+use super::{head_depth, head_face, head_part};
+use crate::identify::Feature;
+use crate::judge::{Finding, sizes_against};
+use crate::measure::{Outcome, Reading, Surface, settled_below};
+use crate::quantity::mm;
+use crate::standard::{HeadSeat, HeadTubeEnd, Place, SeatKind};
+
+/// One end, with what its planners share.
+pub(super) struct HeadEnd<'a> {
+    pub site: &'a Site<'a>,
+    pub end: HeadTubeEnd,
+    pub place: Place,
+    /// Its path in the sheet.
+    pub path: &'static str,
+    pub sheet: &'a HeadEndSheet,
+    pub joint: Joint<'a>,
+    pub now: Now,
+    /// What guides a cutter that goes into this end: the opposite bore.
+    pub pilot: Pilot,
+}
+
+impl HeadEnd<'_> {
+    pub(super) const fn what(&self) -> &'static str {
+        match self.end {
+            HeadTubeEnd::Upper => "head tube, upper end",
+            HeadTubeEnd::Lower => "head tube, lower end",
+        }
+    }
+
+    pub(super) fn field(&self, field: &str) -> String {
+        format!("{}.{field}", self.path)
+    }
+
+    /// The name of the part, or what it is.
+    pub(super) fn part_name(&self) -> String {
+        self.sheet
+            .part
+            .as_ref()
+            .and_then(|p| p.name.clone())
+            .unwrap_or_else(|| String::from("the cup"))
+    }
+}
+
+pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet) -> Vec<PlaceWork> {
+    let ends = [
+        (HeadTubeEnd::Upper, &sheet.upper, &sheet.lower),
+        (HeadTubeEnd::Lower, &sheet.lower, &sheet.upper),
+    ];
+    let both = head_face::both_surveyed(sheet);
+    let mut works = Vec::new();
+    let mut planned = Vec::new();
+    for (end, here, there) in ends {
+        let Some(here) = here else { continue };
+        let end = end_of(site, end, here, there.as_ref());
+        let (mut work, row) = seat(&end);
+        if !both {
+            parallelism_unknown(&end, sheet, &mut work);
+        }
+        planned.push(Planned {
+            row,
+            contradicted: !work.contradictions.is_empty(),
+            end,
+        });
+        works.push(work);
+    }
+    works.extend(head_face::plan(site, sheet, &planned));
+    works
+}
+
+/// A maker's limit of parallelism that cannot be held against anything yet.
+fn parallelism_unknown(end: &HeadEnd<'_>, sheet: &HeadTubeSheet, work: &mut PlaceWork) {
+    let limits = end.sheet.limits.iter();
+    for limit in limits.filter(|l| l.what == Limited::Parallelism) {
+        work.settled(unmeasured(limit));
+        for (path, end) in [
+            ("head_tube.upper.face.probes", &sheet.upper),
+            ("head_tube.lower.face.probes", &sheet.lower),
+        ] {
+            let face = end.as_ref().and_then(|e| e.face.as_ref());
+            if face.is_none_or(|f| f.probes.is_empty()) {
+                work.ask(
+                    path,
+                    "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
+                    "a maker limits how far the two faces may be out of parallel",
+                    "dial indicator turned about the pilot",
+                );
+            }
+        }
+    }
+}
+
+fn end_of<'a>(
+    site: &'a Site<'a>,
+    end: HeadTubeEnd,
+    sheet: &'a HeadEndSheet,
+    other: Option<&HeadEndSheet>,
+) -> HeadEnd<'a> {
+    let fitted = |end: &HeadEndSheet| end.part.as_ref().and_then(|p| p.fitted);
+    let pilot = match (fitted(sheet), other.and_then(fitted)) {
+        (Some(Fitted::Yes), _) => Pilot::Missing("a part sits in this bore; take it out first"),
+        (_, Some(Fitted::Stuck)) => Pilot::Missing(
+            "the opposite bore, in which the cutter is centred, is filled by a part that stays; whether a cutter guided by its own bore or by a rod through that part may be used is for the frame maker",
+        ),
+        (_, Some(Fitted::Yes)) => Pilot::Missing(
+            "the opposite bore, in which the cutter is centred, is filled by a part; take that out first",
+        ),
+        _ => Pilot::There,
+    };
+    HeadEnd {
+        site,
+        end,
+        place: Place::HeadTube(end),
+        path: match end {
+            HeadTubeEnd::Upper => "head_tube.upper",
+            HeadTubeEnd::Lower => "head_tube.lower",
+        },
+        sheet,
+        joint: site.joint(&sheet.common()),
+        now: Now::of(sheet),
+        pilot,
+    }
+}
+
+/// The seat of one end, and which row it is.
+fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
+    let mut work = PlaceWork::new(end.place.clone());
+    let sheet = end.sheet;
+    work.cautions.push(Caution::Steering);
+    work.notes.extend(sheet.note.clone());
+    work.notes
+        .extend(sheet.passes.iter().filter_map(|p| p.note.clone()));
+    let stuck = sheet.part.as_ref().and_then(|p| p.fitted) == Some(Fitted::Stuck);
+    work.measured = stuck
+        || !sheet.bore.is_empty()
+        || sheet.bore_depth.is_some()
+        || !sheet.outside.is_empty()
+        || sheet.crown_gap.is_some()
+        || sheet.coating.is_some();
+    work.worked = end.now.worked;
+    if stuck {
+        left_with_its_part(end, &mut work);
+        return (work, None);
+    }
+    let named = named(end, &mut work);
+    let row = named
+        .code
+        .as_deref()
+        .and_then(|code| end.site.tables.find::<HeadSeat>(code).ok());
+    let integrated = row.is_some_and(|r| r.kind == SeatKind::Integrated);
+    head_part::wrong_kind(end, row, &mut work);
+    let changes = head_bore::bore(end, row, &named, &mut work);
+    head_depth::depth(end, row, &mut work);
+    head_depth::crown_gap(end, &mut work);
+    head_part::fit(end, row, changes, &mut work);
+    if integrated {
+        head_part::bearings(end, row, &mut work);
+        work.leave.push(String::from(
+            "the seat itself: it is neither reamed nor faced here, its angle and depth belong together",
+        ));
+    }
+    (work, row)
+}
+
+/// A part that does not come out: it stays, and its bore and face with it.
+fn left_with_its_part(end: &HeadEnd<'_>, work: &mut PlaceWork) {
+    let name = end.part_name();
+    work.leave.push(format!(
+        "{name}: pressed in and does not come out with a reasonable effort; it stays, and its bore and face with it"
+    ));
+    work.settled(Finding::stated(
+        "fitted part",
+        format!("{name} stays: forcing it out costs more than it is worth. Mask it, and check that its bearing turns"),
+    ));
+    for limit in &end.sheet.limits {
+        work.settled(unmeasured(limit));
+    }
+    head_depth::crown_gap(end, work);
+}
+
+/// A maker's limit of something that was not measured, or that is not used here.
+pub(super) fn unmeasured(limit: &MakerLimit) -> Finding {
+    sizes_against(
+        format!("maker's limit, {}", limit.what),
+        &[],
+        &limit.limits,
+        &limit.owner,
+        None,
+        crate::measure::DecisionRule::default(),
+    )
+}
+
+/// Every maker's limit of one kind, held against readings. Whether one is shown broken.
+pub(super) fn heard(
+    end: &HeadEnd<'_>,
+    what: Limited,
+    words: &str,
+    readings: &[Reading],
+    work: &mut PlaceWork,
+) -> bool {
+    let mut broken = false;
+    for limit in end.sheet.limits.iter().filter(|l| l.what == what) {
+        let found = sizes_against(
+            words,
+            readings,
+            &limit.limits,
+            &limit.owner,
+            None,
+            end.site.rule,
+        );
+        broken |= found.outcome == Some(Outcome::NonconformityShown);
+        work.settled(found);
+    }
+    broken
+}
+
+/// Which seat it is. What paint may have narrowed names nothing and rules nothing out.
+fn named(end: &HeadEnd<'_>, work: &mut PlaceWork) -> Named {
+    let sheet = end.sheet;
+    let tables = end.site.tables;
+    let find = |name: &str| {
+        tables
+            .find::<HeadSeat>(name)
+            .map(|row| row.code.to_string())
+    };
+    let claims = Claims {
+        place: &end.place,
+        path: end.path,
+        believed: sheet.believed.as_deref(),
+        confirmed: sheet.confirmed.as_deref(),
+        code_of: &find,
+        field: |feature| match feature {
+            Feature::Bore => "bore",
+            Feature::PartOutside => "part.outside",
+            _ => "confirmed",
+        },
+        may_be_off: true,
+    };
+    let on_metal: Vec<Reading> = end
+        .now
+        .readings
+        .iter()
+        .filter(|p| p.surface == Surface::OnMetal)
+        .map(|p| p.reading)
+        .collect();
+    let not_over_paint: Vec<Reading> = end
+        .now
+        .readings
+        .iter()
+        .filter(|p| p.surface != Surface::OverPaint)
+        .map(|p| p.reading)
+        .collect();
+    let believed = sheet
+        .believed
+        .as_deref()
+        .and_then(|name| tables.find::<HeadSeat>(name).ok());
+    // Under paint, or where nobody said what was read, a bore that is a little small says nothing against the belief.
+    let explained =
+        on_metal.is_empty() && believed.is_some_and(|row| narrowed(row, &end.now.plain()));
+    let readings: &[Reading] = if !on_metal.is_empty() {
+        &on_metal
+    } else if explained {
+        &[]
+    } else {
+        &not_over_paint
+    };
+    let found = name(end.site, work, &claims, observed(Feature::Bore, readings));
+    match (explained, believed) {
+        (true, Some(row)) => {
+            // A label and a lower bound name nothing to the identification; to work by hand they are enough.
+            work.questions
+                .retain(|q| q.answer != end.field("confirmed") && q.answer != end.field("bore"));
+            Named {
+                code: Some(row.code.to_string()),
+                ..found_or_known(found)
+            }
+        }
+        _ => found,
+    }
+}
+
+fn found_or_known(found: Named) -> Named {
+    match found.identity {
+        super::permit::Identity::Open => Named {
+            identity: super::permit::Identity::Known,
+            ..found
+        },
+        _ => found,
+    }
+}
+
+/// Whether a coat can have narrowed the bore of this row to these readings.
+fn narrowed(row: &HeadSeat, readings: &[Reading]) -> bool {
+    let ends = crate::judge::extremes(readings);
+    let (Some(small), Some(large)) = (ends.first(), ends.last()) else {
+        return false;
+    };
+    let (Some(low), Some(high)) = (row.bore.lower(), row.bore.upper()) else {
+        return false;
+    };
+    settled_below(small.value(), low)
+        && !settled_below(super::naming::NEAR_MISS, low - small.value())
+        && !settled_below(high, large.value() - large.expanded_uncertainty())
+        && !settled_below(small.value(), mm(0.0))
+}

@@ -1,0 +1,300 @@
+//! Depth of a head-tube bore against what goes in, and the gap between crown and head tube.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::answer::{Change, Counted, Operation};
+use super::caution::Caution;
+use super::head::{HeadEnd, heard};
+use super::permit::{Identity, Pilot, Request, rule};
+use super::sheet::{Heard, Limited};
+use super::site::{Wish, take, tool};
+use super::work::{Draft, PlaceWork};
+use crate::evidence::Grade;
+use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::judge::{Verdict, cup_depth, sizes_against};
+use crate::measure::{Limits, Outcome, Reading, settled_below};
+use crate::quantity::{Length, in_mm, mm};
+use crate::standard::{HeadSeat, HeadTubeEnd, Place};
+use crate::thread::Turn;
+
+/// Is the bore deep enough for what goes in?
+pub(super) fn depth(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) {
+    let depth = end.sheet.bore_depth;
+    let readings: Vec<Reading> = depth.into_iter().collect();
+    if heard(
+        end,
+        Limited::BoreDepth,
+        "depth of the bore",
+        &readings,
+        work,
+    ) {
+        work.out = true;
+        work.cures.push(String::from(
+            "a bore outside its maker's depth: too shallow is deepened by permit only, too deep is for the frame maker",
+        ));
+    }
+    let insertion = end.sheet.part.as_ref().and_then(|p| p.insertion);
+    let Some(depth) = depth else {
+        if insertion.is_some()
+            || end
+                .sheet
+                .limits
+                .iter()
+                .any(|l| l.what == Limited::BoreDepth)
+        {
+            work.ask(
+                end.field("bore_depth"),
+                "depth of the bore to its shoulder",
+                "a cup longer than its bore stands proud",
+                "depth rod",
+            );
+        }
+        return;
+    };
+    let verdict = insertion
+        .and_then(|length| Reading::exact(length).ok())
+        .and_then(|length| cup_depth(&depth, &length, end.site.rule).ok());
+    listed(end, row, &depth, verdict.as_ref(), work);
+    let (Some(verdict), Some(insertion)) = (verdict, insertion) else {
+        return;
+    };
+    match verdict.outcome {
+        Outcome::ConformityShown => work.found(&verdict),
+        Outcome::Undecided => {
+            work.ask(
+                end.field("bore_depth"),
+                "depth of the bore at four places, finer, and the length of the cup below its flange",
+                "the shallowest place decides: the cup may bottom before it seats",
+                "depth micrometer or a ground plug and a depth caliper",
+            );
+            work.found(&verdict);
+        }
+        Outcome::NonconformityShown => {
+            if deepen(end, row, &depth, insertion, work) {
+                work.found(&verdict);
+            } else {
+                work.verdict(&verdict);
+            }
+        }
+    }
+}
+
+/// The depth that the list wants. The cup at hand decides before the list.
+fn listed(
+    end: &HeadEnd<'_>,
+    row: Option<&HeadSeat>,
+    depth: &Reading,
+    cup: Option<&Verdict>,
+    work: &mut PlaceWork,
+) {
+    let Some(least) = row
+        .and_then(|r| r.bore_depth.as_ref())
+        .filter(|f| f.is_known())
+    else {
+        return;
+    };
+    let found = sizes_against(
+        "depth of the bore",
+        &[*depth],
+        &Limits::of_requirement(least),
+        "least depth by the seat's guide",
+        least.evidence(),
+        end.site.rule,
+    );
+    let short = least.lower().map(|least| least - depth.value());
+    match (found.outcome, cup, short) {
+        (Some(Outcome::NonconformityShown), None, Some(short)) => {
+            work.fact(found);
+            work.cures.push(format!(
+                "a cup made for the listed depth stands {} proud: take one that goes in less, have this one shortened by its maker's word, or have the bore deepened where the frame maker allows it",
+                in_mm(short)
+            ));
+            work.ask(
+                end.field("part.insertion"),
+                "how far the cup at hand goes in, below its flange",
+                "the bore is shallower than this seat is listed; a shorter cup may still sit",
+                "depth caliper",
+            );
+        }
+        _ => work.settled(found),
+    }
+}
+
+/// Asks for the permit to deepen the bore by what the cup stands proud. Whether it is planned.
+fn deepen(
+    end: &HeadEnd<'_>,
+    row: Option<&HeadSeat>,
+    depth: &Reading,
+    insertion: Length,
+    work: &mut PlaceWork,
+) -> bool {
+    let Ok(needed) = Reading::new(insertion - depth.value(), depth.standard_uncertainty()) else {
+        return false;
+    };
+    let mut limits = Vec::new();
+    if let Some(heard) = Heard::of(&end.sheet.limits, Limited::BoreDepth)
+        && let Some((most, words)) = heard.at_most()
+        && let Ok(left) = Reading::new(most - depth.value(), depth.standard_uncertainty())
+    {
+        let what = format!("depth of the bore {words}");
+        limits.extend(CutLimit::new(
+            LimitKind::Maker,
+            what,
+            left,
+            heard.limits.grade(),
+        ));
+        // What a cup seats deeper, the crown comes closer.
+        limits.extend(gap_limit(end));
+    }
+    let ruling = rule(Request {
+        place: &end.place,
+        operation: Operation::Deepen,
+        material: end.joint.material,
+        bonded: end.joint.bonded,
+        consent: end.joint.consent,
+        contradicted: !work.contradictions.is_empty(),
+        // How deep it may be is its maker's word, whatever the seat is called.
+        identity: Identity::Known,
+        metal_lost: false,
+        makers_shape: row.is_some_and(|r| r.kind == crate::standard::SeatKind::Integrated),
+        pilot: match &end.pilot {
+            // A counterbore follows its own bore: only what sits in that is in its way.
+            Pilot::Missing(_)
+                if end.sheet.part.as_ref().and_then(|p| p.fitted)
+                    != Some(super::sheet::Fitted::Yes) =>
+            {
+                Pilot::There
+            }
+            other => other.clone(),
+        },
+        needed: Some((Counted::Depth, needed)),
+        allowance: Allowance::new(limits),
+        stops: Vec::new(),
+        waits: Vec::new(),
+        decision: end.site.rule,
+    });
+    let wish = Wish {
+        place: &end.place,
+        joint: end.path,
+        readings: end.field("bore_depth"),
+        operation: Operation::Deepen,
+        what: end.what(),
+        only_coating: false,
+        instrument: "depth rod",
+    };
+    let Some(permit) = take(work, ruling, &wish) else {
+        return false;
+    };
+    let by = permit.off().map(|off| off.most);
+    let clear = row
+        .and_then(|r| r.clear_below.as_ref())
+        .and_then(crate::Figure::lower);
+    let mut draft = Draft::cut(
+        permit,
+        format!(
+            "Deepen the bore of the {} until the cup goes in {}",
+            end.what(),
+            in_mm(insertion)
+        ),
+        "the cup is longer than its bore",
+    )
+    .with(tool(
+        "reamer",
+        "counterbore or end-cutting head-tube reamer of the bore's own size",
+    ))
+    .turned(Turn::Clockwise)
+    .minding(Caution::Steering);
+    if let Some(clear) = clear {
+        draft = draft.checking(format!(
+            "what lies below: the bore stays clear to at least {}",
+            in_mm(clear)
+        ));
+    }
+    if end.end == HeadTubeEnd::Lower {
+        draft = draft.changing(Change {
+            place: Place::Crown,
+            words: "the lower cup sits deeper by what comes off: gap to the crown again",
+            by,
+        });
+    }
+    draft = draft.changing(Change {
+        place: Place::Steerer,
+        words: "the stack is lower by what comes off: steerer length and spacers again",
+        by,
+    });
+    work.steps.push(draft);
+    true
+}
+
+/// The gap between crown and head tube against its makers' limits.
+pub(super) fn crown_gap(end: &HeadEnd<'_>, work: &mut PlaceWork) {
+    let readings: Vec<Reading> = end.sheet.crown_gap.into_iter().collect();
+    let limited = end.sheet.limits.iter().any(|l| l.what == Limited::CrownGap);
+    if heard(end, Limited::CrownGap, "gap to the crown", &readings, work) {
+        work.out = true;
+        work.cures.push(String::from(
+            "gap to the crown out of its maker's limits: another lower cup or race, never by cutting",
+        ));
+    }
+    if !limited && let Some(gap) = end.sheet.crown_gap {
+        work.settled(crate::judge::Finding {
+            readings,
+            ..crate::judge::Finding::stated(
+                "gap to the crown",
+                format!("{gap}; no number is published"),
+            )
+        });
+    }
+    if limited && end.sheet.crown_gap.is_none() {
+        work.ask(
+            end.field("crown_gap"),
+            "gap between fork crown and head tube, fork fitted",
+            "a maker limits it",
+            "feeler or caliper",
+        );
+    }
+}
+
+/// What the gap to the crown leaves for a cut at the lower end: all above the maker's least gap, or half of it (common
+/// practice). `None` at the upper end, and where the gap is not known.
+pub(super) fn gap_limit(end: &HeadEnd<'_>) -> Option<CutLimit> {
+    let gap = end
+        .sheet
+        .crown_gap
+        .filter(|_| end.end == HeadTubeEnd::Lower)?;
+    let heard = Heard::of(&end.sheet.limits, Limited::CrownGap);
+    match heard
+        .as_ref()
+        .and_then(|h| Some((h.at_least()?, h.limits.grade())))
+    {
+        Some(((least, words), grade)) => CutLimit::leaving(
+            LimitKind::Clearance,
+            format!("gap between crown and head tube {words}"),
+            &gap,
+            least,
+            grade,
+        )
+        .ok(),
+        None => CutLimit::leaving(
+            LimitKind::Clearance,
+            "gap between crown and head tube, half of it",
+            &gap.scaled(0.5),
+            mm(0.0),
+            Grade::CommonPractice,
+        )
+        .ok(),
+    }
+}
+
+/// Whether the cup is shown not to go in deep enough.
+pub(super) fn too_shallow(end: &HeadEnd<'_>) -> bool {
+    let insertion = end.sheet.part.as_ref().and_then(|p| p.insertion);
+    match (end.sheet.bore_depth, insertion) {
+        (Some(depth), Some(insertion)) => {
+            settled_below(depth.value() + depth.expanded_uncertainty(), insertion)
+        }
+        _ => false,
+    }
+}

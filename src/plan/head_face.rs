@@ -1,0 +1,380 @@
+//! The faces of a head tube, each by itself and both together.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::answer::Change;
+use super::face::{self, Facing};
+use super::head::HeadEnd;
+use super::head_depth::{gap_limit, too_shallow};
+use super::permit::Pilot;
+use super::sheet::{Face, Fitted, HeadTubeSheet, Heard, Limited};
+use super::site::{Site, verb};
+use super::work::PlaceWork;
+use crate::evidence::{Evidence, Grade, Text};
+use crate::face::{CutLimit, LimitKind, RingSurvey};
+use crate::judge::{Finding, sizes_against};
+use crate::measure::{Limits, Outcome, Reading, settled_below};
+use crate::quantity::mm;
+use crate::standard::{FacingRule, HeadSeat, HeadTubeEnd, Place, SeatKind};
+
+/// An end as its face is planned.
+pub(super) struct Planned<'a> {
+    pub end: HeadEnd<'a>,
+    pub row: Option<&'a HeadSeat>,
+    /// Statements about the seat contradict each other.
+    pub contradicted: bool,
+}
+
+/// Parallelism of the two faces, as surveyed.
+struct Parallel {
+    found: Vec<Finding>,
+    worst: Outcome,
+}
+
+/// What is printed for both end faces together.
+fn published<'a>(site: &Site<'a>) -> Option<(Limits, Option<&'a Evidence>)> {
+    let row = site
+        .tables
+        .find::<FacingRule>("end_face_parallelism")
+        .ok()?;
+    let limits = Limits::of_requirement(&row.window);
+    limits.upper().known()?;
+    Some((limits, row.window.evidence()))
+}
+
+const PUBLISHED: &str = "a headset maker's ceiling for both end faces together";
+
+pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet, ends: &[Planned<'_>]) -> Vec<PlaceWork> {
+    let parallel = parallel(site, sheet);
+    let out = parallel
+        .as_ref()
+        .is_some_and(|p| p.worst == Outcome::NonconformityShown);
+    let tilted = |face: &Face| {
+        surveyed(face)
+            .and_then(|s| s.tilt(s.face().outer().length() * 2.0).ok())
+            .is_some_and(|tilt| tilt.run_out.sure_sign().is_gt())
+    };
+    let faces = || ends.iter().filter_map(|p| p.end.sheet.face.as_ref());
+    let any_tilted = faces().any(tilted);
+    let mut works: Vec<PlaceWork> = Vec::new();
+    for planned in ends {
+        let Some(face) = &planned.end.sheet.face else {
+            continue;
+        };
+        let cut = out && (!any_tilted || tilted(face));
+        works.push(one(site, planned, face, cut));
+    }
+    if let Some(parallel) = parallel {
+        together(site, ends, &parallel, &mut works);
+    }
+    works
+}
+
+/// The finding on both faces, where it belongs: at each of them.
+fn together(_site: &Site<'_>, ends: &[Planned<'_>], parallel: &Parallel, works: &mut [PlaceWork]) {
+    let dealt = works
+        .iter()
+        .any(|w| !w.steps.is_empty() || !w.questions.is_empty());
+    let will_change = works
+        .iter()
+        .any(|w| w.steps.iter().any(|s| s.operation().cuts()));
+    for work in works.iter_mut() {
+        for finding in &parallel.found {
+            if dealt {
+                work.settled(finding.clone());
+            } else {
+                work.fact(finding.clone());
+            }
+        }
+        if work.out {
+            work.cures.push(format!(
+                "{} both ends with the pilot centred in the opposite bore, where that is permitted; else the frame maker",
+                verb(super::answer::Operation::Face)
+            ));
+        }
+        if parallel.worst == Outcome::Undecided && !will_change {
+            let path = ends
+                .iter()
+                .find(|p| Place::HeadFace(p.end.end) == work.place)
+                .map_or("head_tube.lower", |p| p.end.path);
+            work.ask(
+                format!("{path}.face.{}", probes_field(ends, &work.place)),
+                "heights of both faces again, finer; or ink both and take the first light cut where a cut is permitted",
+                "whether the two faces are parallel enough is not shown either way",
+                "dial indicator turned about the pilot",
+            );
+        }
+    }
+}
+
+/// Where new heights of a face are written.
+fn probes_field(ends: &[Planned<'_>], place: &Place) -> &'static str {
+    let face = ends
+        .iter()
+        .find(|p| Place::HeadFace(p.end.end) == *place)
+        .and_then(|p| p.end.sheet.face.as_ref());
+    match face {
+        Some(face) if !face::passes(face).is_empty() => "passes",
+        _ => "probes",
+    }
+}
+
+/// A face as it is now, about the axis of the head tube.
+fn surveyed(face: &Face) -> Option<RingSurvey> {
+    let now = face::now(face, face.coating);
+    face::survey(face, now.probes, "axis of the head tube").ok()
+}
+
+/// Whether both faces are surveyed, so that something can be said of both together.
+pub(super) fn both_surveyed(sheet: &HeadTubeSheet) -> bool {
+    [&sheet.upper, &sheet.lower].into_iter().all(|end| {
+        end.as_ref()
+            .and_then(|e| e.face.as_ref())
+            .is_some_and(|f| surveyed(f).is_some())
+    })
+}
+
+/// Both faces against every limit of parallelism, the makers' first.
+fn parallel(site: &Site<'_>, sheet: &HeadTubeSheet) -> Option<Parallel> {
+    let (upper, lower) = (sheet.upper.as_ref()?, sheet.lower.as_ref()?);
+    let (here, there) = (
+        surveyed(upper.face.as_ref()?)?,
+        surveyed(lower.face.as_ref()?)?,
+    );
+    let outer = |s: &RingSurvey| s.face().outer().length();
+    let over = outer(&here).max(outer(&there)) * 2.0;
+    let measured = here.parallelism(&there, over).ok()?.run_out;
+    let mut found = Vec::new();
+    let mut worst = Outcome::ConformityShown;
+    let makers = [&upper.limits, &lower.limits]
+        .into_iter()
+        .flatten()
+        .filter(|l| l.what == Limited::Parallelism);
+    for limit in makers {
+        let finding = sizes_against(
+            "parallelism of both faces",
+            &[measured],
+            &limit.limits,
+            &limit.owner,
+            None,
+            site.rule,
+        );
+        worst = worse(worst, finding.outcome);
+        found.push(finding);
+    }
+    if let Some((limits, evidence)) = published(site) {
+        let mut finding = sizes_against(
+            "parallelism of both faces",
+            &[measured],
+            &limits,
+            PUBLISHED,
+            evidence,
+            site.rule,
+        );
+        if found.is_empty() {
+            worst = worse(worst, finding.outcome);
+        } else {
+            // The maker's own figure decides; this one is shown beside it.
+            finding.outcome = None;
+        }
+        found.push(finding);
+    }
+    (!found.is_empty()).then_some(Parallel { found, worst })
+}
+
+fn worse(one: Outcome, other: Option<Outcome>) -> Outcome {
+    match (one, other) {
+        (Outcome::NonconformityShown, _) | (_, Some(Outcome::NonconformityShown)) => {
+            Outcome::NonconformityShown
+        }
+        (Outcome::Undecided, _) | (_, Some(Outcome::Undecided)) => Outcome::Undecided,
+        _ => one,
+    }
+}
+
+/// One face.
+fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: bool) -> PlaceWork {
+    let end = &planned.end;
+    let place = Place::HeadFace(end.end);
+    let fitted = end.sheet.part.as_ref().and_then(|p| p.fitted);
+    if fitted == Some(Fitted::Stuck) {
+        return left(
+            site,
+            &place,
+            face,
+            format!(
+                "the face: {} stays in, and nothing reaches the face under it",
+                end.part_name()
+            ),
+        );
+    }
+    if planned.row.is_some_and(|r| r.kind == SeatKind::Integrated) {
+        return left(
+            site,
+            &place,
+            face,
+            String::from(
+                "the face: nothing is clamped against it, the cover only passes it; cutting it eats the gap of the cover",
+            ),
+        );
+    }
+    let square =
+        published(site).map(|(limits, evidence)| (limits, Text::Borrowed(PUBLISHED), evidence));
+    let mut changes = Vec::from([Change {
+        place: Place::Steerer,
+        words: "the stack is lower by what comes off: steerer length and spacers again",
+        by: None,
+    }]);
+    if end.end == HeadTubeEnd::Lower {
+        changes.push(Change {
+            place: Place::Crown,
+            words: "the crown comes closer by what comes off: gap again",
+            by: None,
+        });
+    }
+    let pilot = if end.pilot == Pilot::There && too_shallow(end) {
+        Pilot::Missing(
+            "the bore is too shallow for its part, and facing makes it shallower; that is settled first",
+        )
+    } else {
+        end.pilot.clone()
+    };
+    let besides = out_of_parallel.then(|| {
+        (
+            Reading::zero(),
+            String::from("the two faces are out of parallel by more than their limit"),
+        )
+    });
+    let mut work = face::plan(
+        site,
+        Facing {
+            place,
+            path: format!("{}.face", end.path),
+            what: String::from(Place::HeadFace(end.end).words()),
+            face,
+            joint: end.joint,
+            joint_path: end.path,
+            coating: end.sheet.coating,
+            contradicted: planned.contradicted,
+            cutter: "head-tube facing cutter",
+            pilot,
+            guided: None,
+            square,
+            limits: limits(end),
+            besides,
+            changes,
+        },
+    );
+    what_is_unknown(end, &mut work);
+    work
+}
+
+/// A face that is left as it is. Its limits and what is known of it are told all the same.
+fn left(site: &Site<'_>, place: &Place, face: &Face, why: String) -> PlaceWork {
+    let mut work = PlaceWork::new(place.clone());
+    work.notes.extend(face.note.clone());
+    work.notes
+        .extend(face.passes.iter().filter_map(|p| p.note.clone()));
+    work.measured = true;
+    work.leave.push(why);
+    let tilt = surveyed(face).and_then(|s| s.tilt(s.face().outer().length() * 2.0).ok());
+    for limit in &face.limits {
+        match (limit.what, &tilt) {
+            (Limited::Squareness, Some(tilt)) => work.fact(sizes_against(
+                "squareness",
+                &[tilt.run_out],
+                &limit.limits,
+                &limit.owner,
+                None,
+                site.rule,
+            )),
+            _ => work.settled(super::head::unmeasured(limit)),
+        }
+    }
+    work
+}
+
+/// What limits a cut of a face, as it was before any work.
+fn limits(end: &HeadEnd<'_>) -> Vec<CutLimit> {
+    let mut limits = Vec::new();
+    if end.end == HeadTubeEnd::Lower {
+        limits.extend(gap_limit(end).or_else(|| {
+            CutLimit::unknown(
+                LimitKind::Clearance,
+                "gap between crown and lower face",
+                "fit the fork and measure the gap with a feeler or caliper",
+            )
+            .ok()
+        }));
+    }
+    let insertion = end.sheet.part.as_ref().and_then(|p| p.insertion);
+    limits.extend(match (end.sheet.bore_depth, insertion) {
+        (Some(depth), Some(insertion)) if !too_shallow(end) => CutLimit::leaving(
+            LimitKind::SeatDepth,
+            "depth of the bore left for the cup",
+            &depth,
+            insertion,
+            Grade::Shop,
+        )
+        .ok(),
+        _ => CutLimit::unknown(
+            LimitKind::SeatDepth,
+            "depth of the bore against the cup's insertion",
+            "measure the depth of the bore and how long the cup goes in",
+        )
+        .ok(),
+    });
+    if let Some(heard) = Heard::of(&end.sheet.limits, Limited::BoreDepth)
+        && let Some((least, words)) = heard.at_least()
+        && let Some(depth) = end.sheet.bore_depth
+        && !settled_below(depth.value(), mm(0.0))
+    {
+        limits.extend(
+            CutLimit::leaving(
+                LimitKind::SeatDepth,
+                format!("depth of the bore {words}"),
+                &depth,
+                least,
+                heard.limits.grade(),
+            )
+            .ok(),
+        );
+    }
+    limits
+}
+
+/// Where a limit of the cut is not known, its own field is asked for and not a limit in general.
+fn what_is_unknown(end: &HeadEnd<'_>, work: &mut PlaceWork) {
+    let general = end.field("limits");
+    if !work.questions.iter().any(|q| q.answer == general) {
+        return;
+    }
+    work.questions.retain(|q| q.answer != general);
+    let why = "facing takes it away; while it is unknown no cut is shown to be allowed";
+    if end.end == HeadTubeEnd::Lower && end.sheet.crown_gap.is_none() {
+        work.ask(
+            end.field("crown_gap"),
+            "gap between fork crown and head tube, fork fitted",
+            why,
+            "feeler or caliper",
+        );
+    }
+    if end.sheet.bore_depth.is_none() {
+        work.ask(
+            end.field("bore_depth"),
+            "depth of the bore to its shoulder",
+            why,
+            "depth rod",
+        );
+    }
+    if end.sheet.part.as_ref().and_then(|p| p.insertion).is_none() {
+        work.ask(
+            end.field("part.insertion"),
+            "how far the cup goes in, below its flange",
+            why,
+            "depth caliper",
+        );
+    }
+}

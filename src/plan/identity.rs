@@ -1,0 +1,353 @@
+//! Which standard a place is, before anything is cut there.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::permit::Identity;
+use super::site::Site;
+use super::work::PlaceWork;
+use crate::evidence::Text;
+use crate::identify::{
+    BeliefFrom, Candidate, Feature, Identification, Observation, Options, Outcome, Standing,
+    identify,
+};
+use crate::judge::{Finding, extremes};
+use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
+use crate::quantity::{mm, to_mm};
+use crate::standard::Place;
+
+/// What may be worked to, and how sure it is.
+#[derive(Debug, Clone)]
+pub(super) struct Settled {
+    pub code: String,
+    pub identity: Identity,
+}
+
+/// The share of the ranking that a standard must hold, with those that take the same parts, before metal is cut for it.
+/// Common practice: below it, of names that were given to readings made up for the purpose, one in seven was wrong.
+const LEADING_SHARE: f64 = 0.8;
+
+/// A size that misses the believed standard by less than this may be that standard, made or left wrong; beyond it, the
+/// belief is wrong. Common practice: half a millimetre is what a reamer or a coat can account for.
+const NEAR_MISS_MM: f64 = 0.5;
+
+/// Beyond this spread a set of readings is not one size, and the identification is told so reading by reading.
+/// Common practice: a bore or width out of true by a fifth of a millimetre is refused, not named.
+const ONE_SIZE_MM: f64 = 0.2;
+
+/// Threads whose basic major diameters lie closer than this, with one pitch and the same hands, are followed by one chaser.
+/// Common practice: English shells of 1.370 in and 1.375 in.
+const ONE_CHASER_MM: f64 = 0.2;
+
+pub(super) fn options<'a>(site: &Site<'a>) -> Options<'a> {
+    Options {
+        shop: site.tables.shop(),
+        ..Options::default()
+    }
+}
+
+pub(super) fn belief(believed: Option<&str>) -> Option<Observation> {
+    believed.map(|name| Observation::Belief {
+        name: Text::Owned(name.to_string()),
+        from: BeliefFrom::Label,
+    })
+}
+
+/// Readings at different places of one feature: their spread is the shape of the part, not the scatter of the hand. Their
+/// mean stands for them, with the spread as a rectangular part of its uncertainty (GUM 4.3.7).
+pub(super) fn observed(feature: Feature, readings: &[Reading]) -> Vec<Observation> {
+    let one = match *extremes(readings).as_slice() {
+        [low, high] if !settled_below(mm(ONE_SIZE_MM), high.value() - low.value()) => {
+            let sum = readings.iter().fold(mm(0.0), |sum, r| sum + r.value());
+            #[expect(clippy::cast_precision_loss, reason = "a list of readings is short")]
+            let mean = sum / readings.len() as f64;
+            let shape = to_mm(high.value() - low.value()) / libm::sqrt(12.0);
+            let u = mm(libm::hypot(to_mm(low.standard_uncertainty()), shape));
+            Reading::new(mean, u).ok()
+        }
+        _ => None,
+    };
+    match one {
+        Some(reading) => Vec::from([Observation::size(feature, reading)]),
+        None => readings
+            .iter()
+            .map(|r| Observation::size(feature, *r))
+            .collect(),
+    }
+}
+
+/// The readings that lie on metal, or on nobody knows what; those over paint are bounds and name nothing.
+pub(super) fn on_metal(readings: &[Placed]) -> Vec<Reading> {
+    readings
+        .iter()
+        .filter(|p| p.surface != Surface::OverPaint)
+        .map(|p| p.reading)
+        .collect()
+}
+
+/// What is left, as the readings rank it.
+struct Ranking<'a> {
+    /// Who is possible, first the one that leads.
+    possible: Vec<&'a Candidate>,
+}
+
+impl<'a> Ranking<'a> {
+    fn of(answer: &'a Identification) -> Self {
+        let mut possible: Vec<&Candidate> = answer
+            .candidates
+            .iter()
+            .filter(|c| matches!(c.standing, Standing::Possible))
+            .collect();
+        possible.sort_by(|a, b| b.share.total_cmp(&a.share));
+        Self { possible }
+    }
+
+    /// The share of a candidate with all that take the same parts and the same cutter.
+    fn share(&self, of: &Candidate, same: &impl Fn(&Candidate, &Candidate) -> bool) -> f64 {
+        self.possible
+            .iter()
+            .filter(|c| c.code == of.code || same(of, c))
+            .map(|c| c.share)
+            .sum()
+    }
+}
+
+/// Two threads that one chaser follows: one pitch, and major diameters that hardly differ.
+fn one_chaser(a: &Candidate, b: &Candidate) -> bool {
+    match (a.thread, b.thread) {
+        (Some(a), Some(b)) => {
+            a.pitch().same_as(b.pitch())
+                && settled_cmp((a.major() - b.major()).abs(), mm(ONE_CHASER_MM)).is_le()
+        }
+        _ => false,
+    }
+}
+
+/// The code that may be worked to: named outright; or believed, or leading, with those that take the same parts far ahead.
+pub(super) fn code_of(answer: &Identification, believed: Option<&str>) -> Option<String> {
+    let ranking = Ranking::of(answer);
+    let leader = ranking.possible.first()?;
+    let enough = |of: &Candidate| ranking.share(of, &one_chaser) >= LEADING_SHARE;
+    if answer.interchange {
+        let left = answer.outcome.left();
+        let among = |name: &str| left.iter().find(|code| code.eq_ignore_ascii_case(name));
+        return believed
+            .and_then(among)
+            .or_else(|| left.first())
+            .map(ToString::to_string);
+    }
+    let named = believed.and_then(|name| ranking.possible.iter().find(|c| is_called(c, name)));
+    if let Some(named) = named
+        && (named.code == leader.code || one_chaser(named, leader))
+        && enough(named)
+    {
+        return Some(named.code.to_string());
+    }
+    enough(leader).then(|| leader.code.to_string())
+}
+
+/// Whether a candidate goes by this name.
+fn is_called(candidate: &Candidate, name: &str) -> bool {
+    candidate.code.eq_ignore_ascii_case(name) || candidate.name.eq_ignore_ascii_case(name)
+}
+
+/// Identifies and tells; gives the answer.
+pub(super) fn ask_tables(
+    site: &Site<'_>,
+    work: &mut PlaceWork,
+    place: &Place,
+    seen: &[Observation],
+    answer_field: &str,
+) -> Option<Identification> {
+    match identify(place.clone(), seen, &options(site)) {
+        Ok(answer) => Some(answer),
+        Err(error) => {
+            work.settled(Finding::stated("identification", error.to_string()));
+            work.ask(answer_field, error.remedy(), error.problem(), "as named");
+            None
+        }
+    }
+}
+
+/// Tells what the readings say, and keeps the answer.
+pub(super) fn tell(work: &mut PlaceWork, answer: Identification) {
+    let mut finding = Finding::stated("which standard", answer.sentence.clone());
+    finding.grade = answer.grade();
+    work.settled(finding);
+    for note in &answer.notes {
+        work.settled(Finding::stated("note", note.to_string()));
+    }
+    work.identification = Some(answer);
+}
+
+/// Identifies a place that has one bore or one outside: a head-tube seat, a crown seat, a steerer, a seat tube.
+pub(super) fn settle(
+    site: &Site<'_>,
+    work: &mut PlaceWork,
+    (place, path): (&Place, &str),
+    seen: &[Observation],
+    (believed, confirmed): (Option<&str>, Option<&str>),
+    near_misses: bool,
+) -> Option<Settled> {
+    let answer = ask_tables(site, work, place, seen, &format!("{path}.believed"))?;
+    // What a gauge or the mating part proved is not weighed against a label.
+    if let Some(proved) = confirmed {
+        let known = answer
+            .candidates
+            .iter()
+            .find(|c| is_called(c, proved))
+            .map(|c| (c.code.to_string(), c.standing));
+        let settled = match known {
+            Some((code, Standing::Excluded(exclusion))) => {
+                work.contradicts(
+                    format!(
+                        "{proved} was proved there, and the {} rules it out",
+                        exclusion.by.words()
+                    ),
+                    format!("{path}.confirmed"),
+                    "the mating part, and the reading again",
+                );
+                Some(code)
+            }
+            Some((code, _)) => Some(code),
+            None => {
+                work.contradicts(
+                    format!("{proved} was proved there, and no table lists it for this place"),
+                    format!("{path}.confirmed"),
+                    "the mating part, frame maker's sheet",
+                );
+                None
+            }
+        };
+        tell(work, answer);
+        return settled.map(|code| Settled {
+            code,
+            identity: Identity::Known,
+        });
+    }
+    let code = code_of(&answer, believed);
+    let miss = near_miss(believed, &answer).filter(|_| near_misses);
+    let settled = match (miss, code) {
+        (Some((believed, by)), _) => {
+            let field = format!("{path}.confirmed");
+            work.ask(
+                field.clone(),
+                format!("is it really {believed}? Look for traces of a thread or a sleeve, try the mating part, measure again in other places"),
+                format!("it misses {believed} by {by:.3} mm: either it is something else, or it is {believed} and out of its limits"),
+                "mating part, light",
+            );
+            Some(Settled {
+                code: believed,
+                identity: Identity::Doubtful(field),
+            })
+        }
+        (None, Some(code)) => Some(Settled {
+            code,
+            identity: Identity::Known,
+        }),
+        (None, None) => {
+            open(work, path, &answer);
+            None
+        }
+    };
+    tell(work, answer);
+    settled
+}
+
+/// The believed standard, where only a bore rules it out and only by a little, with the distance in millimetres.
+fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String, f64)> {
+    let name = believed?;
+    let candidate = answer.candidates.iter().find(|c| is_called(c, name))?;
+    match &candidate.standing {
+        Standing::Excluded(exclusion) if exclusion.by == Feature::Bore => {
+            let against = exclusion.against?;
+            let by = libm::fmax(against.lower - against.read, against.read - against.upper);
+            (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by))
+        }
+        _ => None,
+    }
+}
+
+/// The field of a sheet in which a feature is written, below the path of its place.
+pub(super) const fn field_of(feature: Feature) -> &'static str {
+    match feature {
+        Feature::Bore => "bore",
+        Feature::MinorDiameter => "minor",
+        Feature::CrestDiameter | Feature::OutsideDiameter | Feature::Wall => "outside",
+        Feature::SeatDiameter | Feature::LowerDiameter => "seat",
+        Feature::PartOutside => "part.outside",
+        Feature::Pitch => "pitch",
+        Feature::Width => "width",
+        Feature::HalfWidthDrive => "half_drive",
+        Feature::HalfWidthNonDrive => "half_non_drive",
+        Feature::HandDrive => "drive.hand",
+        Feature::HandNonDrive => "non_drive.hand",
+        Feature::Hand => "hand",
+        Feature::BoltSpacing
+        | Feature::PlaneHeight
+        | Feature::FirstBolt
+        | Feature::InnerFaces
+        | Feature::OverLocknut
+        | Feature::Slot
+        | Feature::SeatAngle
+        | Feature::Threaded => "confirmed",
+    }
+}
+
+/// Asks for the measurement that tells most.
+pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
+    for doubt in &answer.doubts {
+        work.ask(
+            format!("{path}.{}", field_of(doubt.about)),
+            format!("{} again", doubt.about.words()),
+            doubt.words.clone(),
+            "as before, or a finer one",
+        );
+    }
+    let left: Vec<&str> = answer
+        .outcome
+        .left()
+        .iter()
+        .map(Text::as_ref)
+        .take(5)
+        .collect();
+    if let Some(next) = answer.next.first() {
+        let with = next
+            .instrument
+            .as_deref()
+            .and_then(|code| instrument(code).ok())
+            .map_or("eye and hand", |tool| tool.name.as_ref());
+        let why = if left.is_empty() {
+            answer.sentence.clone()
+        } else {
+            format!("it would tell {} apart best", left.join(", "))
+        };
+        work.ask(
+            format!("{path}.{}", field_of(next.measure)),
+            next.measure.words(),
+            why,
+            with,
+        );
+    } else if answer.doubts.is_empty() {
+        let ask = if left.is_empty() {
+            String::from("what is it? The tables hold nothing that agrees")
+        } else {
+            format!(
+                "{}? No reading with these tools tells them apart: try the mating part",
+                left.join(" or ")
+            )
+        };
+        work.ask(
+            format!("{path}.confirmed"),
+            ask,
+            answer.sentence.clone(),
+            "mating part, frame maker's drawing",
+        );
+    }
+}
+
+/// Whether the answer names something at all.
+pub(super) fn is_open(answer: &Identification) -> bool {
+    matches!(answer.outcome, Outcome::CannotTell | Outcome::Unlisted)
+}

@@ -1,0 +1,95 @@
+//! The whole frame: sheet in, ordered plan with permits, stops, checks and cautions out.
+//!
+//! Each place has a planner: its part of the sheet, what is common, the tables in; facts, steps, questions and what becomes of
+//! the place out. The plan is the fold of these, ordered once and numbered once. A cutting step exists only by a permit, and
+//! one file gives it.
+
+mod answer;
+mod bore_now;
+mod caution;
+mod cures;
+mod drawings;
+mod face;
+mod fold;
+mod identity;
+mod mount;
+mod others;
+mod permit;
+mod record;
+mod rows;
+mod seat_post;
+mod seat_size;
+mod seat_tube;
+mod sheet;
+mod shell;
+mod shell_press;
+mod shell_width;
+mod site;
+mod thread;
+mod threads;
+mod work;
+
+pub use answer::{
+    After, CONTRACT, Change, Counted, Off, Operation, PlaceReport, Plan, Question, State, Step,
+    Stop, Tool, WeakFigure,
+};
+pub use caution::Caution;
+pub use drawings::{Picture, pictures};
+pub use record::{Record, RecordEntry, record};
+pub use sheet::*;
+
+use alloc::vec::Vec;
+
+use crate::standard::Tables;
+use site::Site;
+use work::PlaceWork;
+
+/// Plans the preparation of a frame.
+///
+/// Never fails: what the sheet does not say becomes an open question, and a cut that needs the answer is not planned before.
+///
+/// ```
+/// use framegauge::{plan::{FrameSheet, SeatTubeSheet, prepare}, standard::Place};
+/// let sheet = FrameSheet { seat_tube: Some(SeatTubeSheet::default()), ..FrameSheet::default() };
+/// let plan = prepare(&sheet);
+/// assert!(plan.steps.is_empty());
+/// assert_eq!(plan.questions[0].answer, "seat_tube.bore");
+/// ```
+#[must_use]
+pub fn prepare(sheet: &FrameSheet) -> Plan {
+    prepare_with(sheet, Tables::ours())
+}
+
+/// As [`prepare`], with a shop's own rows beside ours.
+///
+/// ```
+/// use framegauge::{plan::{FrameSheet, prepare_with}, standard::{ShopRows, Tables}};
+/// let shop = ShopRows::default();
+/// let plan = prepare_with(&FrameSheet::default(), Tables::with(&shop).unwrap());
+/// assert!(plan.steps.is_empty() && !plan.acceptable());
+/// ```
+#[must_use]
+pub fn prepare_with<'a>(sheet: &'a FrameSheet, tables: Tables<'a>) -> Plan {
+    let site = Site {
+        sheet,
+        tables,
+        rule: sheet.rule,
+    };
+    fold::fold(sheet, works(&site))
+}
+
+/// What every planner gives, in the order of the sheet.
+fn works(site: &Site<'_>) -> Vec<PlaceWork> {
+    let sheet = site.sheet;
+    let mut works = Vec::new();
+    works.extend(
+        sheet
+            .seat_tube
+            .as_ref()
+            .map(|tube| seat_tube::plan(site, tube)),
+    );
+    works.extend(sheet.shell.iter().flat_map(|s| shell::plan(site, s)));
+    works.extend(threads::plan(site));
+    works.extend(others::plan(site));
+    works
+}

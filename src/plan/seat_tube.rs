@@ -1,0 +1,473 @@
+//! The seat tube: it comes first, so that the frame can be held by a post.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::answer::{Counted, Operation, Stop};
+use super::bore_now::{self, BoreNow};
+use super::caution::Caution;
+use super::permit::{Identity, Pilot, Request, rule};
+use super::seat_size::{self, Sized};
+use super::sheet::{Heard, Limited, Marks, SeatTubeSheet};
+use super::site::{Site, Wish, take, tool};
+use super::work::{Draft, PlaceWork};
+use super::{seat_post, site};
+use crate::evidence::{Grade, Text};
+use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
+use crate::judge::{Finding, extremes, sizes_against, spread};
+use crate::measure::{Placed, Reading, settled_below};
+use crate::quantity::{Length, in_mm, mm, settled_mm};
+use crate::standard::{CuttingRule, Place, Seatpost};
+use crate::thread::Turn;
+
+/// Beyond this spread no size may be named.
+/// Common practice: the series steps by 0.2 mm, so a spread of two steps fits three sizes.
+const NO_SIZE_SPREAD_MM: f64 = 0.4;
+
+/// A bore that lies this far above its size is not that size any more. Common practice: half a step of the series.
+const HALF_STEP_MM: f64 = 0.1;
+
+pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
+    let mut work = PlaceWork::new(Place::SeatTube);
+    work.cautions.push(Caution::Seatpost);
+    work.notes.extend(tube.note.clone());
+    work.notes
+        .extend(tube.passes.iter().filter_map(|p| p.note.clone()));
+    for limit in &tube.limits {
+        work.settled(Finding {
+            limits: Some(limit.limits),
+            owner: limit.owner.clone(),
+            ..Finding::stated(
+                format!("maker's limit on {}", limit.what),
+                format!("{} ({})", limit.limits, limit.owner),
+            )
+        });
+    }
+    let now = bore_now::of(
+        &tube.bore,
+        &tube.after,
+        tube.passes.iter().map(Into::into),
+        tube.coating,
+        false,
+    );
+    work.measured = !tube.bore.is_empty();
+    work.worked = now.worked;
+    work.removed = now.removed.into_iter().collect();
+    if now.bore.is_empty() {
+        work.ask(
+            "seat_tube.bore",
+            "bore of the seat tube at two depths and two directions",
+            "no size can be named and nothing cut before it is measured",
+            "telescoping gauge or inside caliper",
+        );
+        return work;
+    }
+    let Ok(shape) = Shape::of(&sizes(&now.bore)) else {
+        return work;
+    };
+    shapes(&mut work, &shape, &now);
+    contradictions(&mut work, tube);
+    let apart = shape.largest().value() - shape.smallest().value();
+    if settled_below(mm(NO_SIZE_SPREAD_MM), apart) {
+        work.settled(Finding::stated(
+            "size",
+            format!(
+                "no size may be named: the readings spread over {}. The tube is pinched, burred, thick with paint, or one reading is of something else",
+                in_mm(apart)
+            ),
+        ));
+        work.ask(
+            "seat_tube.bore",
+            "clean the bore, look for pinched ears and burrs, then measure it again",
+            "the spread is larger than any step of the seatpost series",
+            "brush, light, inside caliper",
+        );
+        return work;
+    }
+    wall(site, &mut work, tube, &now);
+    let sized = seat_size::of(site, &mut work, tube, &now);
+    seat_post::fit(site, &mut work, tube, &now, sized.as_ref());
+    seat_post::insertion(site, &mut work, tube, sized.as_ref());
+    if let Some(sized) = sized {
+        ream(site, &mut work, tube, &now, &sized);
+    }
+    work
+}
+
+/// Diameters with their places, as the fit room takes them.
+pub(super) fn sizes(readings: &[Placed]) -> Vec<SizeReading> {
+    readings
+        .iter()
+        .map(|p| {
+            let mut size = SizeReading::new(p.reading);
+            if let Some(angle) = p.angle {
+                size = size.across(angle).unwrap_or(size);
+            }
+            if let Some(depth) = p.depth {
+                size = size.at_depth(depth).unwrap_or(size);
+            }
+            size
+        })
+        .collect()
+}
+
+fn shapes(work: &mut PlaceWork, shape: &Shape, now: &BoreNow) {
+    let plain = now.readings();
+    let mut words = spread(&plain);
+    let worth_saying = |length: Length| length.abs() >= mm(0.001);
+    if let Some(oval) = shape.ovality().filter(|o| worth_saying(o.value())) {
+        words.push_str(&format!(
+            "; out of round by at least {}",
+            in_mm(oval.value())
+        ));
+    }
+    if let Some(taper) = shape.taper().filter(|t| worth_saying(t.value())) {
+        words.push_str(&format!(
+            "; {} {} towards the bottom",
+            in_mm(taper.value().abs()),
+            if taper.value() < mm(0.0) {
+                "narrower"
+            } else {
+                "wider"
+            }
+        ));
+    }
+    work.settled(Finding {
+        readings: extremes(&plain),
+        ..Finding::stated(
+            if now.worked {
+                "bore after the work"
+            } else {
+                "bore as found"
+            },
+            words,
+        )
+    });
+    if let Some(off) = now.removed {
+        work.settled(Finding {
+            readings: Vec::from([off]),
+            ..Finding::stated(
+                "what came off",
+                format!(
+                    "{} ± {} on diameter at the narrowest place",
+                    in_mm(off.value()),
+                    in_mm(off.expanded_uncertainty())
+                ),
+            )
+        });
+        if off.sure_sign().is_lt() {
+            work.contradicts(
+                format!(
+                    "the bore reads {} narrower than before the work: measured elsewhere, or not clean",
+                    in_mm(-off.value())
+                ),
+                "seat_tube.passes",
+                "telescoping gauge or inside caliper",
+            );
+        }
+    }
+    if shape.cautions().contains(&FitCaution::ShapeAtLeast) {
+        work.ask(
+            "seat_tube.bore",
+            "bore again: two directions at each of two depths",
+            "a bore is not one number; a pinched or oval tube looks sound in one direction",
+            "telescoping gauge or inside caliper",
+        );
+    }
+}
+
+/// A bore read below the depth to which the tube is said to be clear.
+fn contradictions(work: &mut PlaceWork, tube: &SeatTubeSheet) {
+    let deepest = tube
+        .bore
+        .iter()
+        .filter_map(|p| p.depth)
+        .max_by(|a, b| crate::measure::settled_cmp(*a, *b));
+    if let (Some(deepest), Some(clear)) = (deepest, tube.clear_depth)
+        && settled_below(clear, deepest)
+    {
+        work.contradicts(
+            format!(
+                "the bore was read {} deep, and the tube is said to be clear to {}",
+                in_mm(deepest),
+                in_mm(clear)
+            ),
+            "seat_tube.clear_depth",
+            "depth rod or a marked rod",
+        );
+    }
+}
+
+fn wall(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreNow) {
+    let (Some(outside), Some(widest)) = (extremes(&tube.outside).first().copied(), now.largest())
+    else {
+        return;
+    };
+    let wall = outside.less(&widest).scaled(0.5);
+    match Heard::of(&tube.limits, Limited::Wall) {
+        Some(heard) => work.fact(sizes_against(
+            "wall",
+            &[wall],
+            &heard.limits,
+            &heard.owner(),
+            None,
+            site.rule,
+        )),
+        None => work.settled(Finding {
+            readings: Vec::from([wall]),
+            ..Finding::stated(
+                "wall",
+                format!(
+                    "{} by outside less bore, halved; no published least wall, ask the frame maker before any cut beyond the paint",
+                    in_mm(wall.value())
+                ),
+            )
+        }),
+    }
+}
+
+/// Reams, or leaves.
+fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreNow, sized: &Sized) {
+    let (Some(smallest), Ok(target)) = (now.smallest(), Reading::exact(sized.size)) else {
+        return;
+    };
+    let short = target.less(&smallest);
+    let u = short.expanded_uncertainty();
+    if !settled_below(u, short.value()) {
+        // What is above its size after the work was reamed too far, and nothing cuts it back.
+        if now.worked && settled_below(mm(HALF_STEP_MM) + u, -short.value()) {
+            work.fact(Finding {
+                outcome: Some(crate::measure::Outcome::NonconformityShown),
+                readings: now.readings(),
+                grade: Some(Grade::CommonPractice),
+                ..Finding::stated(
+                    "bore after the work",
+                    format!(
+                        "{} larger than {} at its narrowest place: reamed too far, and no cut makes it smaller",
+                        in_mm(-short.value()),
+                        in_mm(sized.size)
+                    ),
+                )
+            });
+            work.cures.push(String::from(
+                "a post of the next size that the bore takes, or a shim over the whole insertion with its slot on the slot of the tube",
+            ));
+        } else if !now.worked {
+            work.leave.push(if short.value() > mm(0.0) {
+                format!(
+                    "the bore is within {} of {}, less than these readings can tell: try the post",
+                    in_mm(short.value()),
+                    in_mm(sized.size)
+                )
+            } else {
+                format!(
+                    "the bore is nowhere below {}: nothing to ream",
+                    in_mm(sized.size)
+                )
+            });
+        }
+        return;
+    }
+    if now.marks == Some(Marks::Torn) {
+        work.steps.push(Draft::refer(
+            &Place::SeatTube,
+            "Do not ream the seat tube: the last pass tore it",
+            "a torn bore is reamed again only with another cutter or another hand",
+        ));
+        return;
+    }
+    let joint = site.joint(&tube.common());
+    let wish = Wish {
+        place: &Place::SeatTube,
+        joint: "seat_tube",
+        readings: String::from("seat_tube.bore"),
+        operation: Operation::Ream,
+        what: "seat tube",
+        only_coating: now.covered,
+        instrument: "telescoping gauge or inside caliper",
+    };
+    let (stops, waits) = depth(site, work, tube, sized);
+    let ruling = rule(Request {
+        place: &Place::SeatTube,
+        operation: Operation::Ream,
+        material: joint.material,
+        bonded: joint.bonded,
+        consent: joint.consent,
+        contradicted: !work.contradictions.is_empty(),
+        identity: sized.identity.clone(),
+        metal_lost: false,
+        makers_shape: false,
+        pilot: Pilot::There,
+        needed: Some((Counted::Diameter, short)),
+        allowance: caps(site, tube, &smallest, sized),
+        stops,
+        waits,
+        decision: site.rule,
+    });
+    let asked_depth = work
+        .questions
+        .iter()
+        .any(|q| q.answer == "seat_tube.clear_depth");
+    let Some(permit) = take(work, ruling, &wish) else {
+        // The depth is asked for only where a reamer goes in.
+        if asked_depth
+            && work
+                .questions
+                .iter()
+                .all(|q| q.answer != "seat_tube.material" && q.answer != "seat_tube.confirmed")
+        {
+            work.questions
+                .retain(|q| q.answer != "seat_tube.clear_depth");
+        }
+        return;
+    };
+    let mut draft = Draft::cut(
+        permit,
+        format!("Ream the seat tube to {:.1}", in_mm(sized.size)),
+        "high points must go, a mirror is not wanted; it comes first so that the frame can be held by a post",
+    )
+    .with(tool("reamer", format!("{:.1} reamer", in_mm(sized.size))))
+    .turned(Turn::Clockwise)
+    .minding(Caution::Seatpost);
+    if joint.material == Some(MaterialKind::Titanium) {
+        draft = draft.minding(Caution::Titanium);
+    }
+    if tube
+        .post
+        .as_ref()
+        .is_some_and(|p| p.material == Some(MaterialKind::Carbon))
+    {
+        draft = draft
+            .minding(Caution::CarbonPost)
+            .checking("no edge left at the entry or the slot: a carbon post must meet none");
+    }
+    work.steps.push(draft);
+}
+
+/// What may come off on diameter: the makers' bore and wall, the size itself, and the stock that any text gives for a reamer.
+fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized) -> Allowance {
+    let mut caps = Vec::new();
+    let cap =
+        |kind, what: String, most: Reading, grade| CutLimit::new(kind, what, most, grade).ok();
+    if let Some((high, words)) = Heard::of(&tube.limits, Limited::Bore).and_then(|h| h.at_most())
+        && let Ok(high) = Reading::exact(high)
+    {
+        caps.extend(cap(
+            LimitKind::Maker,
+            format!("bore {words}"),
+            high.less(smallest),
+            Grade::Shop,
+        ));
+    }
+    if let Some((least, words)) = Heard::of(&tube.limits, Limited::Wall).and_then(|h| h.at_least())
+    {
+        match (extremes(&tube.outside).first(), Reading::exact(least * 2.0)) {
+            (Some(outside), Ok(walls)) => caps.extend(cap(
+                LimitKind::Wall,
+                format!("wall {words}"),
+                outside.less(&walls).less(smallest),
+                Grade::Shop,
+            )),
+            _ => caps.extend(
+                CutLimit::unknown(
+                    LimitKind::Wall,
+                    format!("wall {words}"),
+                    "measure the outside diameter",
+                )
+                .ok(),
+            ),
+        }
+    }
+    let stock = site
+        .tables
+        .all::<CuttingRule>()
+        .filter(|r| r.code.starts_with("ream_stock"))
+        .filter_map(|r| Some((r.window.upper()?, r)))
+        .max_by(|a, b| crate::measure::settled_cmp(a.0, b.0));
+    if let Some((most, row)) = stock
+        && let (Ok(most_off), Some(grade)) = (Reading::exact(most), row.window.grade())
+    {
+        caps.extend(
+            cap(
+                LimitKind::Other,
+                format!(
+                    "{} at most of {}: beyond it, it is no paint and probably not this size",
+                    in_mm(most),
+                    row.what
+                ),
+                most_off,
+                grade,
+            )
+            .map(|c| c.citing(row.window.evidence())),
+        );
+    }
+    let _ = sized;
+    Allowance::new(caps)
+}
+
+/// How deep the reamer goes: the size is what it stops at, and the clear depth; where that is unknown the step waits.
+fn depth(
+    site: &Site<'_>,
+    work: &mut PlaceWork,
+    tube: &SeatTubeSheet,
+    sized: &Sized,
+) -> (Vec<Stop>, Vec<String>) {
+    let mut stops = Vec::new();
+    let mut waits = Vec::new();
+    let row = site
+        .tables
+        .find::<Seatpost>(&format!("{:.1}", settled_mm(sized.size)))
+        .ok();
+    stops.push(Stop {
+        limit: Text::Owned(format!("the size, {:.1}", in_mm(sized.size))),
+        to_go: None,
+        grade: row.and_then(|r| r.diameter.grade()),
+        sources: row
+            .and_then(|r| r.diameter.evidence())
+            .map(|e| e.sources().to_vec())
+            .unwrap_or_default(),
+    });
+    let written = Heard::of(&tube.limits, Limited::Depth).and_then(|h| h.at_most());
+    if let Some((_, words)) = &written {
+        stops.push(Stop {
+            limit: Text::Owned(format!("depth {words}")),
+            to_go: None,
+            grade: Some(Grade::Shop),
+            sources: Vec::new(),
+        });
+    }
+    match tube.clear_depth {
+        Some(clear) => stops.push(Stop {
+            limit: Text::Owned(format!("depth, the bore is clear to {:.1}", in_mm(clear))),
+            to_go: None,
+            grade: None,
+            sources: Vec::new(),
+        }),
+        None if written.is_none() => {
+            work.ask(
+                "seat_tube.clear_depth",
+                "how deep the bore is clear, to the first boss, butt or sleeve",
+                "the reamer must stop before it",
+                "depth rod or a marked rod",
+            );
+            waits.push(String::from("seat_tube.clear_depth"));
+        }
+        None => {}
+    }
+    (stops, waits)
+}
+
+/// What is asked where paint hides the size.
+pub(super) const CONFIRM: &str = "seat_tube.confirmed";
+
+/// Whether something was said of what covers the tube.
+pub(super) fn covered(tube: &SeatTubeSheet) -> bool {
+    site::covered(tube.coating)
+}
+
+/// The identity of a size that only a post can prove.
+pub(super) fn doubtful() -> Identity {
+    Identity::Doubtful(String::from(CONFIRM))
+}

@@ -1,0 +1,449 @@
+//! The whole sheet: everything measured and seen on one frame.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::places::{
+    BrakeSheet, CrownSheet, HeadEndSheet, OtherSheet, SeatTubeSheet, ShellSheet, SteererSheet,
+    ThreadSheet,
+};
+use super::values::{Format, FrameName, Named, Said};
+use crate::fit::MaterialKind;
+use crate::measure::DecisionRule;
+use crate::read::{Context, Given, Instruments, Listed, Read, ReadBy, Shape, Tree, form};
+use crate::standard::{End, LeftRight, Place, Tables, ThreadedPart};
+use crate::thread::Side;
+use crate::{Error, ErrorKind};
+
+form! {
+    /// Both ends of the head tube.
+    #[derive(Default)]
+    HeadTubeSheet {
+        /// Upper end.
+        upper: Option<HeadEndSheet>,
+        /// Lower end.
+        lower: Option<HeadEndSheet>,
+    }
+
+    /// A thread at the front and at the rear.
+    #[derive(Default)]
+    ThreadEnds {
+        /// At the fork.
+        front: Option<ThreadSheet>,
+        /// At the rear triangle.
+        rear: Option<ThreadSheet>,
+    }
+
+    /// A thread on the left and on the right.
+    #[derive(Default)]
+    ThreadSides {
+        /// The rider's left.
+        left: Option<ThreadSheet>,
+        /// The rider's right.
+        right: Option<ThreadSheet>,
+    }
+
+    /// The two dropouts of one end.
+    #[derive(Default)]
+    DropoutSides {
+        /// The chain side.
+        drive: Option<OtherSheet>,
+        /// The other side.
+        non_drive: Option<OtherSheet>,
+    }
+
+    /// The dropouts.
+    #[derive(Default)]
+    DropoutEnds {
+        /// Of the fork.
+        front: DropoutSides => Given,
+        /// Of the rear triangle.
+        rear: DropoutSides => Given,
+    }
+
+    /// The brake mounts by their ends.
+    #[derive(Default)]
+    BrakeEnds {
+        /// At the fork.
+        front: Option<BrakeSheet>,
+        /// At the rear triangle.
+        rear: Option<BrakeSheet>,
+    }
+
+    /// Everything measured and seen on one frame.
+    ///
+    /// ```
+    /// use framegauge::{plan::FrameSheet, read::Tree, standard::Tables};
+    /// let tree: Tree = serde_json::from_str(r#"{"format":1,"frame":"invented demo","seat_tube":{"bore":["27.2 mm +/- 0.05 mm"]}}"#).unwrap();
+    /// let sheet = FrameSheet::from_tree(&tree, Tables::ours()).unwrap();
+    /// assert_eq!(sheet.seat_tube.unwrap().bore.len(), 1);
+    /// ```
+    FrameSheet {
+        /// Version of this form; 1.
+        format: u32 => Format,
+        /// What the frame is, in the shop's words.
+        frame: String => FrameName,
+        /// The data are invented for a demonstration.
+        invented: bool => Given,
+        /// When it was measured.
+        date: Option<String> => Said,
+        /// The frame's material, where a joint states none.
+        material: Option<MaterialKind>,
+        /// Rule by which readings are held against limits.
+        rule: DecisionRule => Given,
+        /// Instruments of readings that name none.
+        instruments: Instruments,
+        /// Anything about the frame as a whole.
+        note: Option<String> => Said,
+        /// Seat tube.
+        seat_tube: Option<SeatTubeSheet>,
+        /// Bottom-bracket shell.
+        shell: Option<ShellSheet>,
+        /// Head tube.
+        head_tube: HeadTubeSheet => Given,
+        /// Crown-race seat.
+        crown: Option<CrownSheet>,
+        /// Steerer.
+        steerer: Option<SteererSheet>,
+        /// Axle threads, hanger, bosses in a list, in the order in which they were measured.
+        thread: Vec<ThreadSheet> => Listed,
+        /// Axle threads.
+        axle: ThreadEnds => Given,
+        /// Derailleur hanger.
+        hanger: ThreadEnds => Given,
+        /// Pedal threads of the crank.
+        pedal: ThreadSides => Given,
+        /// Bosses by name.
+        boss: Named<ThreadSheet>,
+        /// Dropout faces.
+        dropout: DropoutEnds => Given,
+        /// Brake mounts, by their ends or in a list.
+        brake: Vec<BrakeEntry> => BrakeList,
+        /// Chain-guide tabs around the shell.
+        iscg: Option<OtherSheet>,
+    }
+}
+
+form! {
+    /// `prepare`: the whole frame: sheet in, plan out.
+    ///
+    /// ```
+    /// use framegauge::ask::{Context, Question};
+    /// let question: Question = serde_json::from_str(
+    ///     r#"{"ask":"prepare","sheet":{"format":1,"frame":"invented","invented":true}}"#).unwrap();
+    /// assert!(question.answer(&Context::default()).is_ok());
+    /// ```
+    Prepare {
+        /// The sheet.
+        sheet: FrameSheet => Whole,
+    }
+}
+
+/// Reads a sheet and holds its statements against each other.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Whole;
+
+impl ReadBy<FrameSheet> for Whole {
+    const SHAPE: Shape = FrameSheet::SHAPE;
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<FrameSheet> {
+        FrameSheet::whole(tree, context)
+    }
+}
+
+/// A brake mount with where it stands in the sheet.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BrakeEntry {
+    /// Its end of the bicycle.
+    pub end: End,
+    /// Its path in the sheet.
+    pub path: String,
+    /// What the sheet says of it.
+    pub sheet: BrakeSheet,
+}
+
+/// Reads brake mounts by their ends or in a list.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct BrakeList;
+
+impl ReadBy<Vec<BrakeEntry>> for BrakeList {
+    const SHAPE: Shape = Shape::Either(&[BrakeEnds::SHAPE, Shape::List(&BrakeSheet::SHAPE)]);
+    const NEEDED: bool = false;
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Vec<BrakeEntry>> {
+        if matches!(tree, Tree::Fields(_)) {
+            let ends = BrakeEnds::read(tree, context)?;
+            let pairs = [(End::Front, ends.front), (End::Rear, ends.rear)];
+            return Some(
+                pairs
+                    .into_iter()
+                    .filter_map(|(end, sheet)| {
+                        Some(BrakeEntry {
+                            end,
+                            path: format!("brake.{end}"),
+                            sheet: sheet?,
+                        })
+                    })
+                    .collect(),
+            );
+        }
+        let list: Vec<BrakeSheet> = Listed::read(tree, context)?;
+        let mut out = Vec::with_capacity(list.len());
+        for (index, sheet) in list.into_iter().enumerate() {
+            match sheet.end {
+                Some(end) => out.push(BrakeEntry {
+                    end,
+                    path: format!("brake[{index}]"),
+                    sheet,
+                }),
+                None => context.item(index, |c| {
+                    c.refuse(&Error::new(
+                        ErrorKind::Missing,
+                        "",
+                        "",
+                        "a brake mount without its end",
+                        "write `end = \"front\"` or `end = \"rear\"`",
+                    ));
+                }),
+            }
+        }
+        Some(out)
+    }
+    fn absent() -> Option<Vec<BrakeEntry>> {
+        Some(Vec::new())
+    }
+}
+
+impl Default for FrameSheet {
+    fn default() -> Self {
+        Self {
+            format: super::SHEET_FORMAT,
+            frame: String::new(),
+            invented: false,
+            date: None,
+            material: None,
+            rule: DecisionRule::default(),
+            instruments: Instruments::default(),
+            note: None,
+            seat_tube: None,
+            shell: None,
+            head_tube: HeadTubeSheet::default(),
+            crown: None,
+            steerer: None,
+            thread: Vec::new(),
+            axle: ThreadEnds::default(),
+            hanger: ThreadEnds::default(),
+            pedal: ThreadSides::default(),
+            boss: Vec::new(),
+            dropout: DropoutEnds::default(),
+            brake: Vec::new(),
+            iscg: None,
+        }
+    }
+}
+
+/// A thread of the sheet with its place and its path there.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct ThreadEntry<'a> {
+    pub place: Place,
+    pub part: ThreadedPart,
+    pub path: String,
+    pub sheet: &'a ThreadSheet,
+}
+
+/// A frame sheet is a page; a larger text is something else.
+#[cfg(feature = "json")]
+const LARGEST_SHEET: usize = 1 << 20;
+
+impl FrameSheet {
+    /// Reads a sheet from a tree, and holds its statements against each other.
+    ///
+    /// # Errors
+    /// Every defect: unknown fields with the nearest names, words with their list, values, what is missing or stands twice,
+    /// statements that cannot both be true.
+    pub fn from_tree(tree: &Tree<'_>, tables: Tables<'_>) -> Result<Self, Vec<Error>> {
+        let mut context = Context::new(tables);
+        match Self::whole(tree, &mut context) {
+            Some(sheet) if context.met() == 0 => Ok(sheet),
+            _ => Err(context.into_defects()),
+        }
+    }
+
+    /// Reads a sheet from its JSON text.
+    ///
+    /// # Errors
+    /// `TooLarge` above a mebibyte; `Text` with the line, where it is no JSON; else as [`Self::from_tree`].
+    ///
+    /// ```
+    /// use framegauge::{plan::FrameSheet, standard::Tables};
+    /// assert!(FrameSheet::from_json(r#"{"format":1,"frame":"invented","shell":{"width":["68.2 +/- 0.1 mm"]}}"#, Tables::ours()).is_ok());
+    /// let errors = FrameSheet::from_json("{\n\"format\": 1,}", Tables::ours()).unwrap_err();
+    /// assert_eq!(errors[0].line(), Some(2));
+    /// ```
+    #[cfg(feature = "json")]
+    pub fn from_json(text: &str, tables: Tables<'_>) -> Result<Self, Vec<Error>> {
+        if text.len() > LARGEST_SHEET {
+            return Err(Vec::from([Error::new(
+                ErrorKind::TooLarge,
+                "sheet",
+                text.len(),
+                format!("more than {LARGEST_SHEET} bytes"),
+                "one frame a sheet",
+            )]));
+        }
+        let tree: Tree<'_> = serde_json::from_str(text).map_err(|e| {
+            let told = e.to_string();
+            let what = told.split(" at line ").next().unwrap_or(&told);
+            let error = Error::new(
+                ErrorKind::Text,
+                "sheet",
+                "",
+                format!("not JSON: {what}, column {}", e.column()),
+                "write the sheet as one JSON object",
+            );
+            Vec::from([error.at_line(e.line())])
+        })?;
+        Self::from_tree(&tree, tables)
+    }
+
+    /// Reads and checks a sheet inside something larger.
+    pub(crate) fn whole(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Self> {
+        let sheet = Self::read(tree, context)?;
+        super::check::check(&sheet, context);
+        Some(sheet)
+    }
+
+    /// Every thread that is neither shell nor steerer, in the order of the sheet.
+    pub(crate) fn threads(&self) -> Vec<ThreadEntry<'_>> {
+        let mut out = Vec::new();
+        for (end, axle, hanger) in [
+            (End::Rear, &self.axle.rear, &self.hanger.rear),
+            (End::Front, &self.axle.front, &self.hanger.front),
+        ] {
+            for (place, part, sheet) in [
+                (Place::Axle(end), ThreadedPart::Axle, axle),
+                (Place::Hanger(end), ThreadedPart::Hanger, hanger),
+            ] {
+                out.extend(sheet.as_ref().map(|sheet| ThreadEntry {
+                    path: place.to_string(),
+                    place,
+                    part: sheet.place.unwrap_or(part),
+                    sheet,
+                }));
+            }
+        }
+        for (side, sheet) in [
+            (LeftRight::Left, &self.pedal.left),
+            (LeftRight::Right, &self.pedal.right),
+        ] {
+            let place = Place::Pedal(Some(side));
+            out.extend(sheet.as_ref().map(|sheet| ThreadEntry {
+                path: place.to_string(),
+                place,
+                part: ThreadedPart::Pedal,
+                sheet,
+            }));
+        }
+        for (name, sheet) in &self.boss {
+            if let Ok(place) = Place::boss(name) {
+                out.push(ThreadEntry {
+                    path: format!("boss.{name}"),
+                    place,
+                    part: sheet.place.unwrap_or(ThreadedPart::Other),
+                    sheet,
+                });
+            }
+        }
+        let mut unnamed = 0_usize;
+        for (index, sheet) in self.thread.iter().enumerate() {
+            let part = sheet.place.unwrap_or(ThreadedPart::Other);
+            out.push(ThreadEntry {
+                place: place_of(sheet, part, &mut unnamed),
+                part,
+                path: format!("thread[{index}]"),
+                sheet,
+            });
+        }
+        out
+    }
+
+    /// Every thread that is neither shell nor steerer.
+    pub(crate) fn every_thread(&mut self) -> impl Iterator<Item = &mut ThreadSheet> {
+        let named = [
+            &mut self.axle.front,
+            &mut self.axle.rear,
+            &mut self.hanger.front,
+            &mut self.hanger.rear,
+            &mut self.pedal.left,
+            &mut self.pedal.right,
+        ];
+        named
+            .into_iter()
+            .flatten()
+            .chain(self.boss.iter_mut().map(|(_, sheet)| sheet))
+            .chain(&mut self.thread)
+    }
+
+    /// Every place that is looked at and not cut.
+    pub(crate) fn others(&self) -> Vec<(Place, &OtherSheet)> {
+        let mut out: Vec<(Place, &OtherSheet)> = Vec::new();
+        let slot = self.seat_tube.as_ref().and_then(|t| t.slot.as_ref());
+        out.extend(slot.map(|slot| (Place::SeatTubeSlot, slot)));
+        for (end, sides) in [
+            (End::Rear, &self.dropout.rear),
+            (End::Front, &self.dropout.front),
+        ] {
+            for (side, sheet) in [
+                (Side::Drive, &sides.drive),
+                (Side::NonDrive, &sides.non_drive),
+            ] {
+                out.extend(sheet.as_ref().map(|s| (Place::Dropout(end, Some(side)), s)));
+            }
+        }
+        for brake in &self.brake {
+            let under = brake.sheet.underside.as_ref();
+            out.extend(under.map(|u| (Place::BrakeUnderside(brake.end), u)));
+        }
+        out.extend(self.iscg.as_ref().map(|s| (Place::Iscg, s)));
+        out
+    }
+}
+
+/// The place of a thread in a list.
+fn place_of(sheet: &ThreadSheet, part: ThreadedPart, unnamed: &mut usize) -> Place {
+    let end = sheet.end.unwrap_or(End::Both);
+    match part {
+        ThreadedPart::Axle => Place::Axle(end),
+        ThreadedPart::Hanger => Place::Hanger(end),
+        ThreadedPart::Pedal => {
+            // A pedal thread has a side; a name may say which.
+            let name = sheet.name.as_deref().unwrap_or_default().to_lowercase();
+            let words = |wanted: &str| {
+                name.split(|c: char| !c.is_alphanumeric())
+                    .any(|w| w == wanted)
+            };
+            Place::Pedal(match (words("left"), words("right")) {
+                (true, false) => Some(LeftRight::Left),
+                (false, true) => Some(LeftRight::Right),
+                _ => None,
+            })
+        }
+        other => {
+            let plain = match (&sheet.name, sheet.end) {
+                (Some(name), _) => name.clone(),
+                (None, Some(end)) if end != End::Both => format!("{end}_{other}"),
+                (None, _) => other.to_string(),
+            };
+            let name = if sheet.name.is_none() {
+                *unnamed += 1;
+                if *unnamed == 1 {
+                    plain
+                } else {
+                    format!("{plain}_{unnamed}")
+                }
+            } else {
+                plain
+            };
+            Place::boss(&name).unwrap_or(Place::Thread)
+        }
+    }
+}

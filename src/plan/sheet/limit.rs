@@ -1,0 +1,271 @@
+//! Makers' limits as a sheet writes them: a closed word, a span, an owner.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::words::Limited;
+use crate::evidence::Grade;
+use crate::measure::{Bound, Limits, settled_cmp};
+use crate::quantity::{Length, in_mm};
+use crate::read::{Context, Read, ReadBy, Shape, Tree, form};
+use crate::{Error, ErrorKind};
+
+/// A limit written by a frame or component maker.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MakerLimit {
+    /// What it limits.
+    pub what: Limited,
+    /// The limit.
+    pub limits: Limits,
+    /// Who wrote it, and where.
+    pub owner: String,
+}
+
+form! {
+    /// A limit as it is written.
+    WrittenLimit {
+        /// What it limits: a word of the list for this place.
+        what: String,
+        /// At least this.
+        lower: Option<Length>,
+        /// At most this.
+        upper: Option<Length>,
+        /// Both, in one text: `27.1 to 27.3 mm`, `at most 27.2 mm`.
+        limits: Option<Limits>,
+        /// Who wrote it, and where.
+        owner: String,
+    }
+}
+
+/// The closed words of a place.
+trait Allowed {
+    const WORDS: &'static [Limited];
+}
+
+macro_rules! allowed {
+    ($( $(#[$doc:meta])* $name:ident { $($word:ident),* } )*) => {$(
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy)]
+        pub(crate) struct $name;
+        impl Allowed for $name {
+            const WORDS: &'static [Limited] = &[$(Limited::$word),*];
+        }
+        impl ReadBy<Vec<MakerLimit>> for $name {
+            const SHAPE: Shape = Shape::List(&WrittenLimit::SHAPE);
+            const NEEDED: bool = false;
+            fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Vec<MakerLimit>> {
+                limits::<Self>(tree, context)
+            }
+            fn absent() -> Option<Vec<MakerLimit>> {
+                Some(Vec::new())
+            }
+        }
+    )*};
+}
+
+allowed! {
+    /// Limits of a seat tube.
+    SeatTubeLimits { Bore, Wall, Insertion, Depth, Clearance }
+    /// Limits of a shell.
+    ShellLimits { Bore, Width, Wall, Interference, Parallelism }
+    /// Limits of a head-tube end.
+    HeadLimits { Bore, Wall, Interference, Clearance, BoreDepth, CrownGap, Parallelism }
+    /// Limits of a face.
+    FaceLimits { Depth, Squareness }
+    /// Limits of a crown-race seat.
+    CrownLimits { Seat, Interference }
+    /// Limits of a steerer.
+    SteererLimits { Length }
+    /// Limits of a thread.
+    ThreadLimits { Minor, Depth }
+    /// Limits of a brake mount.
+    MountLimits { Depth, Thickness, Squareness }
+    /// A place where nothing is cut.
+    OtherLimits { Depth, Thickness }
+}
+
+fn limits<A: Allowed>(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Vec<MakerLimit>> {
+    let Tree::List(list) = tree else {
+        return context.expected(
+            tree,
+            "a list of limits, such as `[{ what = \"depth\", upper = \"0.2 mm\", owner = \"frame maker, drawing 7\" }]`",
+        );
+    };
+    let mut out: Vec<MakerLimit> = Vec::with_capacity(list.len());
+    for (index, item) in list.iter().enumerate() {
+        out.extend(context.item(index, |context| limit::<A>(item, context)));
+    }
+    if out.len() < list.len() {
+        return None;
+    }
+    against_each_other(&out, context)?;
+    Some(out)
+}
+
+fn limit<A: Allowed>(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<MakerLimit> {
+    let written = WrittenLimit::read(tree, context)?;
+    let said = written
+        .what
+        .trim()
+        .to_ascii_lowercase()
+        .replace([' ', '-'], "_");
+    let Some(what) = A::WORDS
+        .iter()
+        .find(|word| <&'static str>::from(**word) == said)
+    else {
+        let known: Vec<String> = A::WORDS.iter().map(ToString::to_string).collect();
+        let error = Error::new(
+            ErrorKind::UnknownName,
+            "",
+            &written.what,
+            "nothing of this name can be limited here",
+            format!("one of {}", known.join(", ")),
+        );
+        return context.under("what", |context| context.keep(Err(error)));
+    };
+    if written.owner.trim().is_empty() {
+        let error = Error::new(
+            ErrorKind::Missing,
+            "",
+            "",
+            "a maker's limit says who wrote it",
+            "name the owner and the place: `frame maker, drawing 7`",
+        );
+        return context.under("owner", |context| context.keep(Err(error)));
+    }
+    let bound = |side: Option<Length>| side.map_or(Bound::Open, Bound::At);
+    let limits = match (written.limits, written.lower, written.upper) {
+        (Some(limits), None, None) => limits,
+        (None, None, None) => {
+            return context.keep(Err(Error::new(
+                ErrorKind::Missing,
+                "",
+                "",
+                "a limit without a value",
+                "write `lower`, `upper` or both, or `limits`",
+            )));
+        }
+        (Some(_), ..) => {
+            return context.keep(Err(Error::new(
+                ErrorKind::Contradiction,
+                "",
+                "",
+                "`limits` states both ends already",
+                "leave `lower` and `upper` out",
+            )));
+        }
+        (None, lower, upper) => {
+            context.keep(Limits::new(bound(lower), bound(upper), Grade::Shop))?
+        }
+    };
+    for end in [limits.lower(), limits.upper()]
+        .into_iter()
+        .filter_map(Bound::known)
+    {
+        context.keep(crate::quantity::not_negative("", end))?;
+    }
+    Some(MakerLimit {
+        what: *what,
+        limits,
+        owner: written.owner,
+    })
+}
+
+/// Two limits of one kind that no size can meet together.
+fn against_each_other(limits: &[MakerLimit], context: &mut Context<'_>) -> Option<()> {
+    for (index, one) in limits.iter().enumerate() {
+        for other in limits.iter().skip(index + 1).filter(|o| o.what == one.what) {
+            let apart = |a: &MakerLimit, b: &MakerLimit| {
+                matches!((a.limits.upper().known(), b.limits.lower().known()),
+                    (Some(high), Some(low)) if settled_cmp(low, high).is_gt())
+            };
+            if apart(one, other) || apart(other, one) {
+                context.refuse(&Error::new(
+                    ErrorKind::Contradiction,
+                    "",
+                    format!("{} and {}", one.limits, other.limits),
+                    format!(
+                        "the limits of {} by {} and by {} cannot both be met",
+                        one.what, one.owner, other.owner
+                    ),
+                    "ask which of the two holds, and leave the other out",
+                ));
+                return None;
+            }
+        }
+    }
+    Some(())
+}
+
+/// The makers' limits of one kind at a place, together: the tightest of each side, with whose it is.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Heard {
+    /// The tightest of all.
+    pub limits: Limits,
+    /// Whose the lower one is.
+    pub lower_owner: String,
+    /// Whose the upper one is.
+    pub upper_owner: String,
+}
+
+impl Heard {
+    /// What was heard of this kind; `None` where nobody limits it.
+    pub(crate) fn of(limits: &[MakerLimit], what: Limited) -> Option<Self> {
+        let mut lower: Option<(Length, &str)> = None;
+        let mut upper: Option<(Length, &str)> = None;
+        for limit in limits.iter().filter(|l| l.what == what) {
+            if let Some(low) = limit.limits.lower().known()
+                && lower.is_none_or(|(best, _)| settled_cmp(low, best).is_gt())
+            {
+                lower = Some((low, &limit.owner));
+            }
+            if let Some(high) = limit.limits.upper().known()
+                && upper.is_none_or(|(best, _)| settled_cmp(high, best).is_lt())
+            {
+                upper = Some((high, &limit.owner));
+            }
+        }
+        if lower.is_none() && upper.is_none() {
+            return None;
+        }
+        let bound =
+            |side: Option<(Length, &str)>| side.map_or(Bound::Open, |(at, _)| Bound::At(at));
+        let owner =
+            |side: Option<(Length, &str)>| side.map(|(_, o)| o.to_string()).unwrap_or_default();
+        Some(Self {
+            limits: Limits::new(bound(lower), bound(upper), Grade::Shop).ok()?,
+            lower_owner: owner(lower),
+            upper_owner: owner(upper),
+        })
+    }
+
+    /// Whose the limits are, both sides.
+    pub(crate) fn owner(&self) -> String {
+        match (self.lower_owner.as_str(), self.upper_owner.as_str()) {
+            ("", one) | (one, "") => one.to_string(),
+            (one, other) if one == other => one.to_string(),
+            (one, other) => format!("{one}; {other}"),
+        }
+    }
+
+    /// The upper limit, in the words of a stop.
+    pub(crate) fn at_most(&self) -> Option<(Length, String)> {
+        self.limits.upper().known().map(|high| {
+            (
+                high,
+                format!("at most {} ({})", in_mm(high), self.upper_owner),
+            )
+        })
+    }
+
+    /// The lower limit, in the words of a stop.
+    pub(crate) fn at_least(&self) -> Option<(Length, String)> {
+        self.limits.lower().known().map(|low| {
+            (
+                low,
+                format!("at least {} ({})", in_mm(low), self.lower_owner),
+            )
+        })
+    }
+}

@@ -1,0 +1,193 @@
+//! Values that only a sheet has: lengths above zero, heights at their places, the version of the form.
+
+use alloc::borrow::ToOwned;
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use crate::measure::{Reading, Spot, Surface};
+use crate::quantity::{Angle, Length, parse_length, positive};
+use crate::read::{Context, Read, ReadBy, Shape, Tree, reading, text};
+use crate::{Error, ErrorKind};
+
+/// The form of the sheet that this library reads.
+pub const SHEET_FORMAT: u32 = 1;
+
+/// A length above zero, where it is stated.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Size;
+
+impl ReadBy<Option<Length>> for Size {
+    const SHAPE: Shape = Length::SHAPE;
+    const NEEDED: bool = false;
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Option<Length>> {
+        if matches!(tree, Tree::Null) {
+            return Some(None);
+        }
+        let said = text(tree, "a text with a unit, such as \"27.2 mm\"", context)?;
+        let length = context.keep(parse_length(said))?;
+        context.keep(positive("", length)).map(Some)
+    }
+    fn absent() -> Option<Option<Length>> {
+        Some(None)
+    }
+}
+
+/// A text that says something, where one is stated.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Said;
+
+impl ReadBy<Option<String>> for Said {
+    const SHAPE: Shape = String::SHAPE;
+    const NEEDED: bool = false;
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Option<String>> {
+        match tree {
+            Tree::Null => Some(None),
+            _ => text(tree, "a text", context)
+                .map(|said| Some(said.trim().to_owned()).filter(|said| !said.is_empty())),
+        }
+    }
+    fn absent() -> Option<Option<String>> {
+        Some(None)
+    }
+}
+
+/// The name of the frame.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct FrameName;
+
+impl ReadBy<String> for FrameName {
+    const SHAPE: Shape = String::SHAPE;
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<String> {
+        let name = text(tree, "which frame it is", context)?.trim().to_owned();
+        if name.is_empty() {
+            return context.keep(Err(Error::new(
+                ErrorKind::Missing,
+                "",
+                "",
+                "the sheet does not say which frame it is",
+                "write a name or number",
+            )));
+        }
+        Some(name)
+    }
+}
+
+/// The version of the form.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Format;
+
+impl ReadBy<u32> for Format {
+    const SHAPE: Shape = Shape::Count;
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<u32> {
+        let format = u32::read(tree, context)?;
+        if format != SHEET_FORMAT {
+            return context.keep(Err(Error::new(
+                ErrorKind::OutOfRange,
+                "",
+                format,
+                "a sheet of another version",
+                format!("this library reads format {SHEET_FORMAT}"),
+            )));
+        }
+        Some(format)
+    }
+}
+
+/// A height on a face, along the pilot, positive outwards.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FacePoint {
+    /// Direction, clockwise from twelve o'clock, seen from outside.
+    pub at: Angle,
+    /// Height.
+    pub height: Reading,
+    /// What it lies on.
+    pub surface: Surface,
+}
+
+/// A height on a brake mount, along the cutter's pilot, positive outwards.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct MountPoint {
+    /// Along the mount.
+    pub along: Length,
+    /// Across the mount: towards the wheel is positive.
+    pub across: Length,
+    /// Height.
+    pub height: Reading,
+    /// What it lies on.
+    pub surface: Surface,
+}
+
+/// A height with its place before a colon.
+fn height(
+    tree: &Tree<'_>,
+    example: &'static str,
+    context: &mut Context<'_>,
+) -> Option<(Spot, Reading)> {
+    let line = text(tree, example, context)?;
+    let (spot, size) = context.keep(Spot::before(line))?;
+    let named = context.instruments.height.clone();
+    let height = reading(size, "height", named, context)?;
+    Some((spot, height))
+}
+
+fn placeless<T>(
+    problem: &'static str,
+    example: &'static str,
+    context: &mut Context<'_>,
+) -> Option<T> {
+    context.keep(Err(Error::new(
+        ErrorKind::Missing,
+        "",
+        "",
+        problem,
+        format!("write e.g. `{example}`"),
+    )))
+}
+
+impl Read for FacePoint {
+    const SHAPE: Shape = Shape::Text {
+        what: "a height with its direction, such as `45 deg: 0.03 mm`; outwards positive, clockwise from twelve o'clock seen from outside",
+    };
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Self> {
+        let (spot, height) = height(tree, "a text such as \"45 deg: 0.03 mm\"", context)?;
+        match spot.angle {
+            Some(at) => Some(Self {
+                at,
+                height,
+                surface: spot.surface,
+            }),
+            None => placeless(
+                "a height on a face without its angle",
+                "45 deg: 0.03 mm",
+                context,
+            ),
+        }
+    }
+}
+
+impl Read for MountPoint {
+    const SHAPE: Shape = Shape::Text {
+        what: "a height with its place, such as `10 mm along, 5 mm across: 0.03 mm`; outwards positive, across towards the wheel",
+    };
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Self> {
+        let example = "a text such as \"10 mm along, 5 mm across: 0.03 mm\"";
+        let (spot, height) = height(tree, example, context)?;
+        match (spot.along, spot.across) {
+            (Some(along), Some(across)) => Some(Self {
+                along,
+                across,
+                height,
+                surface: spot.surface,
+            }),
+            _ => placeless(
+                "a height on a mount without its place",
+                "10 mm along, 5 mm across: 0.03 mm",
+                context,
+            ),
+        }
+    }
+}
+
+/// Named things of a frame, such as its bosses.
+pub type Named<T> = Vec<(String, T)>;

@@ -1,0 +1,720 @@
+//! The bottom-bracket shell: two threads and two faces, or two bores; both threads before either face.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::face::{self, Facing};
+use super::identity::{self, Settled, belief, observed, on_metal, options};
+use super::permit::{Identity, Pilot};
+use super::sheet::{Coating, Face, ShellSheet, ShellSide};
+use super::shell_width::{self, Widths};
+use super::site::{Joint, Site, covered};
+use super::thread::{self, Bench, Now, Stated};
+use super::work::PlaceWork;
+use super::{Change, shell_press};
+use crate::evidence::{Grade, Text};
+use crate::identify::{Feature, Identification, Observation, identify};
+use crate::judge::Finding;
+use crate::measure::{Placed, Surface, settled_below};
+use crate::standard::{LocatedBy, Place, Shell};
+use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
+
+pub(super) const SIDES: [Side; 2] = [Side::Drive, Side::NonDrive];
+
+pub(super) const fn side_of(sheet: &ShellSheet, side: Side) -> &ShellSide {
+    match side {
+        Side::Drive => &sheet.drive,
+        Side::NonDrive => &sheet.non_drive,
+    }
+}
+
+pub(super) const fn other(side: Side) -> Side {
+    match side {
+        Side::Drive => Side::NonDrive,
+        Side::NonDrive => Side::Drive,
+    }
+}
+
+pub(super) const fn side_words(side: Side) -> &'static str {
+    match side {
+        Side::Drive => "drive side",
+        Side::NonDrive => "non-drive side",
+    }
+}
+
+/// Both sides of a shell as they are now.
+struct Sides {
+    drive: Now,
+    non_drive: Now,
+}
+
+impl Sides {
+    fn of(sheet: &ShellSheet) -> Self {
+        let now = |side: &ShellSide| {
+            thread::now(&Stated {
+                state: side.state,
+                go: side.go,
+                not_go: side.not_go,
+                go_after: side.go_after,
+                not_go_after: side.not_go_after,
+                minor: &side.minor,
+                passes: &side.passes,
+                coating: side.coating.or(sheet.coating),
+            })
+        };
+        Self {
+            drive: now(&sheet.drive),
+            non_drive: now(&sheet.non_drive),
+        }
+    }
+
+    const fn get(&self, side: Side) -> &Now {
+        match side {
+            Side::Drive => &self.drive,
+            Side::NonDrive => &self.non_drive,
+        }
+    }
+}
+
+pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
+    let mut shell = PlaceWork::new(Place::Shell);
+    shell.notes.extend(sheet.note.clone());
+    shell
+        .notes
+        .extend(sheet.passes.iter().filter_map(|p| p.note.clone()));
+    shell.worked = !sheet.after.is_empty() || !sheet.passes.is_empty();
+    shell.measured = !sheet.width.is_empty() || !sheet.bore.is_empty() || sheet.pitch.is_some();
+    for limit in &sheet.limits {
+        shell.settled(Finding {
+            limits: Some(limit.limits),
+            owner: limit.owner.clone(),
+            ..Finding::stated(
+                format!("maker's limit on {}", limit.what),
+                format!("{} ({})", limit.limits, limit.owner),
+            )
+        });
+    }
+    let sides = Sides::of(sheet);
+    let settled = identify_shell(site, &mut shell, sheet, &sides);
+    let row = settled
+        .as_ref()
+        .and_then(|s| site.tables.find::<Shell>(&s.code).ok());
+    let widths = shell_width::of(site, &mut shell, sheet, row);
+    believed_parts(site, &mut shell, sheet);
+    let mut works = Vec::new();
+    let threaded = row
+        .and_then(|row| row.thread.as_ref())
+        .and_then(|t| t.value().copied());
+    match (row, settled, threaded) {
+        (Some(row), Some(settled), Some(size)) => {
+            if let Some(evidence) = row.thread.as_ref().and_then(|t| t.evidence()) {
+                shell.settled(
+                    Finding::stated("thread", size.to_string()).resting_on(Some(evidence)),
+                );
+            }
+            hands(&mut shell, sheet, row);
+            let whole = Whole {
+                sheet,
+                row: Some(row),
+                size: Some(size),
+                identity: settled.identity,
+                contradicted: !shell.contradictions.is_empty(),
+                sides: &sides,
+            };
+            works.extend(
+                SIDES
+                    .map(|side| self::side(site, &whole, side))
+                    .into_iter()
+                    .flatten(),
+            );
+            works.extend(faces(site, &whole, &widths));
+        }
+        (Some(row), Some(settled), None) => {
+            shell_press::plan(site, &mut shell, sheet, row, &settled);
+            let whole = Whole {
+                sheet,
+                row: Some(row),
+                size: None,
+                identity: settled.identity,
+                contradicted: !shell.contradictions.is_empty(),
+                sides: &sides,
+            };
+            works.extend(faces(site, &whole, &widths));
+        }
+        _ => {
+            // Not named yet: its sides and faces are told, nothing is planned there.
+            let whole = Whole {
+                sheet,
+                row: None,
+                size: None,
+                identity: Identity::Open,
+                contradicted: true,
+                sides: &sides,
+            };
+            works.extend(unnamed(&whole));
+        }
+    }
+    works.insert(0, shell);
+    works
+}
+
+/// The shell as far as it is known.
+struct Whole<'a> {
+    sheet: &'a ShellSheet,
+    row: Option<&'a Shell>,
+    size: Option<ThreadSize>,
+    identity: Identity,
+    contradicted: bool,
+    sides: &'a Sides,
+}
+
+/// What was seen of a shell whose thread is asked for: what lies over paint, or in a thread that lost metal, names nothing, and
+/// the two sides are never pooled.
+fn seen(
+    sheet: &ShellSheet,
+    sides: &Sides,
+    minor_of: Option<Side>,
+    width: bool,
+) -> Vec<Observation> {
+    let bore: Vec<Placed> = super::shell_press::bore_now(sheet);
+    let mut seen = observed(Feature::Bore, &on_metal(&bore));
+    if width {
+        seen.extend(observed(Feature::Width, &sheet.width));
+    }
+    seen.extend(
+        sheet
+            .half_drive
+            .map(|r| Observation::size(Feature::HalfWidthDrive, r)),
+    );
+    seen.extend(
+        sheet
+            .half_non_drive
+            .map(|r| Observation::size(Feature::HalfWidthNonDrive, r)),
+    );
+    seen.extend(sheet.pitch.map(Observation::Pitch));
+    if !sheet.bore.is_empty() && sheet.pitch.is_none() && !speaks_of_thread(sheet) {
+        seen.push(Observation::Threaded(false));
+    }
+    if let Some(side) = minor_of {
+        let now = sides.get(side);
+        if !now.lost() {
+            seen.extend(observed(Feature::MinorDiameter, &on_metal(&now.minor)));
+        }
+    }
+    for side in SIDES {
+        seen.extend(
+            side_of(sheet, side)
+                .hand
+                .map(|hand| Observation::hand(side, hand)),
+        );
+    }
+    seen
+}
+
+/// Whether the sheet says something that only a threaded shell has.
+fn speaks_of_thread(sheet: &ShellSheet) -> bool {
+    SIDES.iter().any(|side| {
+        let side = side_of(sheet, *side);
+        side.hand.is_some() || side.state.is_some() || side.go.is_some() || !side.minor.is_empty()
+    })
+}
+
+/// Which pattern the shell is. Pitch and hand weigh more than width: a width that no pattern has is told, and rules out no
+/// thread.
+fn identify_shell(
+    site: &Site<'_>,
+    work: &mut PlaceWork,
+    sheet: &ShellSheet,
+    sides: &Sides,
+) -> Option<Settled> {
+    let minor_of = SIDES.into_iter().find(|side| {
+        let now = sides.get(*side);
+        !now.lost() && now.minor.iter().any(|p| p.surface != Surface::OverPaint)
+    });
+    let believed = sheet.believed.as_deref();
+    let name = sheet.confirmed.as_deref().or(believed);
+    let mut all = seen(sheet, sides, minor_of, true);
+    let run = |seen: &[Observation]| {
+        let mut with = seen.to_vec();
+        with.extend(belief(name));
+        identify(Place::Shell, &with, &options(site))
+            .or_else(|_| identify(Place::Shell, seen, &options(site)))
+            .ok()
+    };
+    if all.is_empty() && name.is_none() {
+        work.ask(
+            "shell.pitch",
+            "is there a thread? Its pitch, over six threads or more; else the bore, the width, and the hand on each side",
+            "nothing is cut in a shell before it is named",
+            "eye, thread pitch gauge leaves, caliper",
+        );
+        return None;
+    }
+    let by_thread = (sheet.pitch.is_some() && !sheet.width.is_empty())
+        .then(|| run(&seen(sheet, sides, minor_of, false)))
+        .flatten();
+    if let Some(answer) = by_thread
+        && let Some(code) = bounded(site, sides, identity::code_of(&answer, name))
+    {
+        return told(site, work, sheet, answer, code);
+    }
+    let answer = run(&all);
+    if let Some(answer) = answer {
+        if let Some(code) = bounded(site, sides, identity::code_of(&answer, name)) {
+            return told(site, work, sheet, answer, code);
+        }
+        if let Some(settled) = turned(site, work, sheet, sides, minor_of, name) {
+            identity::tell(work, answer);
+            return Some(settled);
+        }
+        all.extend(belief(believed));
+    }
+    // What only a bore speaks against by a little may be what it was believed to be, made or left wrong.
+    identity::settle(
+        site,
+        work,
+        (&Place::Shell, "shell"),
+        &all,
+        (believed, sheet.confirmed.as_deref()),
+        true,
+    )
+}
+
+/// A pattern that the readings over paint can still be: the metal below is no smaller than the paint on it.
+fn bounded(site: &Site<'_>, sides: &Sides, code: Option<String>) -> Option<String> {
+    let code = code?;
+    let row = site.tables.find::<Shell>(&code).ok()?;
+    let Some(size) = row.thread.as_ref().and_then(|t| t.value()) else {
+        return Some(code);
+    };
+    let most = row
+        .minor_diameter
+        .as_ref()
+        .and_then(|f| f.upper())
+        .or_else(|| thread::usual_limits(size).and_then(|l| l.minor.upper().known()));
+    let beyond = |now: &Now| {
+        !now.lost()
+            && now
+                .minor
+                .iter()
+                .filter(|p| p.surface == Surface::OverPaint)
+                .any(|p| {
+                    most.is_some_and(|most| {
+                        settled_below(most, p.reading.value() - p.reading.expanded_uncertainty())
+                    })
+                })
+    };
+    (!beyond(&sides.drive) && !beyond(&sides.non_drive)).then_some(code)
+}
+
+/// Tells what the thread named, and what a width that no pattern lists means.
+fn told(
+    site: &Site<'_>,
+    work: &mut PlaceWork,
+    sheet: &ShellSheet,
+    answer: Identification,
+    code: String,
+) -> Option<Settled> {
+    let row = site.tables.find::<Shell>(&code).ok();
+    if let Some(row) = row
+        && !sheet.width.is_empty()
+        && !row.widths.is_empty()
+    {
+        let listed = row.widths.iter().any(|width| {
+            width.nominal().is_some_and(|n| {
+                sheet.width.iter().any(|w| {
+                    settled_below(
+                        (w.value() - n).abs(),
+                        crate::quantity::mm(1.0) + w.expanded_uncertainty(),
+                    )
+                })
+            })
+        });
+        if !listed {
+            work.settled(Finding {
+                readings: sheet.width.clone(),
+                grade: Some(Grade::CommonPractice),
+                ..Finding::stated(
+                    "width",
+                    format!(
+                        "{}, by its thread, of a width that no table lists for it",
+                        row.name
+                    ),
+                )
+            });
+        }
+    }
+    let mut identity = Identity::Known;
+    if let Some(proved) = &sheet.confirmed {
+        let same = row.is_some_and(|row| {
+            row.code.eq_ignore_ascii_case(proved)
+                || row.aliases.iter().any(|a| a.eq_ignore_ascii_case(proved))
+                || row.name.eq_ignore_ascii_case(proved)
+        });
+        if !same {
+            work.contradicts(
+                format!("{proved} was proved there, and the readings say {code}"),
+                "shell.confirmed",
+                "a known cup, pitch gauge",
+            );
+            identity = Identity::Open;
+        }
+    }
+    identity::tell(work, answer);
+    Some(Settled { code, identity })
+}
+
+/// Whether the hands alone stand against a pattern: the shell is in back to front, or one hand is another than it should be.
+fn turned(
+    site: &Site<'_>,
+    work: &mut PlaceWork,
+    sheet: &ShellSheet,
+    sides: &Sides,
+    minor_of: Option<Side>,
+    name: Option<&str>,
+) -> Option<Settled> {
+    let without: Vec<Observation> = seen(sheet, sides, minor_of, true)
+        .into_iter()
+        .filter(|o| !matches!(o, Observation::Hand { .. }))
+        .collect();
+    let mut with = without;
+    with.extend(belief(name));
+    let answer = identify(Place::Shell, &with, &options(site)).ok()?;
+    let code = identity::code_of(&answer, name)?;
+    let row = site.tables.find::<Shell>(&code).ok()?;
+    let wrong: Vec<Side> = SIDES
+        .into_iter()
+        .filter(|side| {
+            matches!((side_of(sheet, *side).hand, row.hand(*side)),
+                (Some(found), Some(wanted)) if found != wanted)
+        })
+        .collect();
+    let words = match wrong.as_slice() {
+        [] => return None,
+        [one] => format!(
+            "the hand of the {} is not that of {}: {} found, {} by the pattern; it was read wrong, retapped, or is another pattern",
+            side_words(*one),
+            row.name,
+            side_of(sheet, *one).hand?,
+            row.hand(*one)?
+        ),
+        _ => format!(
+            "both hands are those of {} with the sides exchanged: the shell is in back to front, or was tapped so; cups go in only on the wrong sides, where riding can loosen them",
+            row.name
+        ),
+    };
+    let field = match wrong.as_slice() {
+        [Side::NonDrive] => "shell.non_drive.hand",
+        _ => "shell.drive.hand",
+    };
+    work.contradicts(words, field, "eye, light: which way does the thread rise?");
+    Some(Settled {
+        code,
+        identity: Identity::Open,
+    })
+}
+
+/// Which way each side turns, and what is not known of it.
+fn hands(work: &mut PlaceWork, sheet: &ShellSheet, row: &Shell) {
+    for side in SIDES {
+        let here = side_of(sheet, side);
+        let fact = row.hand_fact(side);
+        match (here.hand, row.hand(side)) {
+            (Some(found), Some(wanted)) if found != wanted => {
+                // Told where the pattern was settled, unless that was settled in spite of it.
+                if work.contradictions.is_empty() {
+                    work.contradicts(
+                        format!(
+                            "{}: {found}-hand found, {wanted}-hand by the pattern: in back to front, retapped, or another pattern",
+                            side_words(side)
+                        ),
+                        format!("shell.{side}.hand"),
+                        "eye, light: which way does the thread rise?",
+                    );
+                }
+            }
+            (_, Some(wanted)) => {
+                let words = format!(
+                    "{wanted}-hand: tightens {}, loosens {}, seen from that side",
+                    wanted.tighten(),
+                    wanted.loosen()
+                );
+                work.settled(
+                    Finding::stated(format!("hand, {}", side_words(side)), words)
+                        .resting_on(fact.and_then(|f| f.evidence())),
+                );
+            }
+            (_, None) => {}
+        }
+    }
+}
+
+/// The hand that a side is worked with: read, or printed without dispute for its pattern.
+fn hand_for(work: &mut PlaceWork, whole: &Whole<'_>, side: Side) -> Option<Hand> {
+    if let Some(found) = side_of(whole.sheet, side).hand {
+        return Some(found);
+    }
+    let fact = whole.row.and_then(|row| row.hand_fact(side));
+    let printed = fact
+        .filter(|f| f.dissent().is_empty() && f.grade().is_some_and(|g| g > Grade::Memory))
+        .and_then(|f| f.value().copied());
+    if printed.is_none() {
+        work.ask(
+            format!("shell.{side}.hand"),
+            "which hand is the thread? Look at its slope",
+            match fact {
+                Some(f) if !f.dissent().is_empty() => {
+                    "sources disagree on the hand of this pattern"
+                }
+                Some(f) if f.value().is_some() => "the hand of this side is remembered, not read",
+                _ => "no source states the hand of this pattern",
+            },
+            "eye, light",
+        );
+    }
+    printed
+}
+
+/// One threaded side.
+fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<PlaceWork> {
+    let here = side_of(whole.sheet, side);
+    let size = whole.size?;
+    let mut work = PlaceWork::new(Place::ShellSide(side));
+    work.notes.extend(here.note.clone());
+    work.notes
+        .extend(here.passes.iter().filter_map(|p| p.note.clone()));
+    let now = whole.sides.get(side).clone();
+    work.worked = now.worked;
+    work.measured = here.state.is_some() || here.go.is_some() || !here.minor.is_empty();
+    let Some(hand) = hand_for(&mut work, whole, side) else {
+        return Some(work);
+    };
+    let both = [Side::Drive, Side::NonDrive]
+        .iter()
+        .all(|s| whole.sides.get(*s).guides());
+    let bench = Bench {
+        place: Place::ShellSide(side),
+        path: format!("shell.{side}"),
+        what: format!("shell, {}", side_words(side)),
+        size,
+        hand,
+        joint: joint(site, whole.sheet, here),
+        joint_path: "shell",
+        limits: &here.limits,
+        now,
+        identity: if whole.contradicted {
+            Identity::Open
+        } else {
+            whole.identity.clone()
+        },
+        guided: both.then_some(Text::Borrowed(
+            "the thread itself, with the chaser of the other side: both are started by hand and guide each other",
+        )),
+        proof: None,
+        replaceable: false,
+    };
+    thread::work(site, &mut work, &bench);
+    if whole.contradicted {
+        work.held = true;
+    }
+    Some(work)
+}
+
+/// Material and consent of one side.
+fn joint<'a>(site: &Site<'a>, sheet: &'a ShellSheet, side: &'a ShellSide) -> Joint<'a> {
+    let mut common = sheet.common();
+    common.material = side.material.or(common.material);
+    site.joint(&common)
+}
+
+/// Both faces.
+fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> {
+    let located = whole.row.and_then(|row| row.located_by.value().copied());
+    let stays = match located {
+        Some(LocatedBy::Groove) => Some(
+            "a ring in a groove locates the bearing, so facing moves nothing but the shield gap",
+        ),
+        Some(LocatedBy::Seat) => {
+            Some("a seat inside the bore locates the bearing, so facing moves nothing")
+        }
+        _ => None,
+    };
+    let mut works = Vec::new();
+    for side in SIDES {
+        let here = side_of(whole.sheet, side);
+        let coating = here
+            .face
+            .as_ref()
+            .and_then(|f| f.coating)
+            .or(here.coating)
+            .or(whole.sheet.coating);
+        let Some(face) = &here.face else {
+            if stays.is_none() && covered(coating) {
+                works.push(painted_without_heights(side));
+            }
+            continue;
+        };
+        if let Some(why) = stays {
+            let mut work = PlaceWork::new(Place::ShellFace(side));
+            work.notes.extend(face.note.clone());
+            work.measured = true;
+            work.leave.push(String::from(why));
+            works.push(work);
+            continue;
+        }
+        works.push(face::plan(
+            site,
+            facing(site, whole, widths, side, face, coating),
+        ));
+    }
+    shell_width::parallel(site, whole.sheet, &mut works);
+    works
+}
+
+/// A painted face of which nothing was read.
+fn painted_without_heights(side: Side) -> PlaceWork {
+    let mut work = PlaceWork::new(Place::ShellFace(side));
+    work.ask(
+        format!("shell.{side}.face.probes"),
+        "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
+        "the shell is painted and nothing was said of its faces; one side of a face cleans long before the other",
+        "dial indicator turned about the pilot",
+    );
+    work
+}
+
+fn facing<'a>(
+    site: &Site<'a>,
+    whole: &Whole<'a>,
+    widths: &Widths,
+    side: Side,
+    face: &'a Face,
+    coating: Option<Coating>,
+) -> Facing<'a> {
+    let threaded = whole.size.is_some();
+    let own = whole.sides.get(side);
+    let across = whole.sides.get(other(side));
+    let pilot = if threaded && !own.guides() {
+        Pilot::Missing(
+            "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
+        )
+    } else if threaded && !across.guides() {
+        Pilot::Missing(
+            "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
+        )
+    } else {
+        Pilot::There
+    };
+    let moves = match side {
+        Side::Drive => "the chainline moves inboard by what comes off",
+        Side::NonDrive => "its bearing moves inboard by what comes off; the chainline stays",
+    };
+    Facing {
+        place: Place::ShellFace(side),
+        path: format!("shell.{side}.face"),
+        what: format!("shell, {}", side_words(side)),
+        face,
+        joint: joint(site, whole.sheet, side_of(whole.sheet, side)),
+        joint_path: "shell",
+        coating,
+        contradicted: whole.contradicted || whole.identity == Identity::Open,
+        cutter: "shell facing cutter, its blades wider than the ring",
+        pilot,
+        guided: Some(if threaded {
+            Text::Owned(format!(
+                "the sound thread, {}, held by both sides",
+                side_words(side)
+            ))
+        } else {
+            Text::Borrowed("the bore, by a close bush in both sides")
+        }),
+        square: None,
+        limits: widths.limits(side),
+        limits_now: widths.limits_now(),
+        besides: widths.besides(side),
+        changes: Vec::from([
+            Change {
+                place: Place::Shell,
+                words: moves,
+                by: None,
+            },
+            Change {
+                place: Place::Shell,
+                words: "the shell is narrower: width again, and with it the spacers of the crank maker",
+                by: None,
+            },
+        ]),
+    }
+}
+
+/// Sides and faces of a shell that is not named.
+fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
+    let mut works = Vec::new();
+    for side in SIDES {
+        let here = side_of(whole.sheet, side);
+        let now = whole.sides.get(side);
+        if here.state.is_some()
+            || here.go.is_some()
+            || !here.minor.is_empty()
+            || here.hand.is_some()
+        {
+            let mut work = PlaceWork::new(Place::ShellSide(side));
+            work.notes.extend(here.note.clone());
+            work.measured = true;
+            work.worked = now.worked;
+            work.held = true;
+            if now.lost() {
+                work.settled(Finding {
+                    outcome: Some(crate::measure::Outcome::NonconformityShown),
+                    grade: Some(Grade::CommonPractice),
+                    ..Finding::stated(
+                        "thread",
+                        "worn or torn out; which thread it was is not settled",
+                    )
+                });
+                work.out = true;
+            }
+            work.leave
+                .push(String::from("the thread, until the shell is named"));
+            works.push(work);
+        }
+        if let Some(face) = &here.face {
+            let mut work = PlaceWork::new(Place::ShellFace(side));
+            work.notes.extend(face.note.clone());
+            work.measured = true;
+            work.held = true;
+            work.leave
+                .push(String::from("the face, until the shell is named"));
+            works.push(work);
+        }
+    }
+    works
+}
+
+/// Whether parts of the pattern that was believed would go into the thread whose pitch was read.
+fn believed_parts(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet) {
+    let believed = sheet
+        .believed
+        .as_deref()
+        .and_then(|name| site.tables.find::<Shell>(name).ok());
+    let (Some(shell), Some(pitch)) = (believed, sheet.pitch) else {
+        return;
+    };
+    let Some(size) = shell.thread.as_ref().and_then(|t| t.value()) else {
+        return;
+    };
+    if pitch.same_as(size.pitch()) {
+        return;
+    }
+    let drift = PitchDrift::between(size.pitch(), pitch);
+    let half = drift.turns_to_half_pitch().unwrap_or_default();
+    work.settled(Finding::stated(
+        format!("parts for {}", shell.code),
+        format!(
+            "do not go in: {} is not {pitch}, {} a turn apart, half a pitch after {half:.0} turns; they start and then bind",
+            size.pitch(),
+            crate::quantity::in_mm(drift.per_turn)
+        ),
+    ));
+}

@@ -1,0 +1,346 @@
+//! What a place's planner gives: facts, steps, questions and what becomes of the place. A plan is the fold of these.
+
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::answer::{Change, Operation, PlaceReport, State, Tool, WeakFigure};
+use super::caution::Caution;
+use super::permit::Permit;
+use crate::evidence::{Grade, Text};
+use crate::face::Allowance;
+use crate::identify::Identification;
+use crate::judge::{Finding, Verdict};
+use crate::measure::{Outcome, Reading};
+use crate::standard::Place;
+use crate::thread::Turn;
+
+/// A question before it has a number; the answer's field is what it is known by.
+#[derive(Debug, Clone)]
+pub(super) struct Asked {
+    pub answer: String,
+    pub measure: String,
+    pub why: String,
+    pub instrument: String,
+}
+
+/// Work by hand, which takes no metal off, so that nobody has to permit it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum ByHand {
+    Clean,
+    Check,
+    Replace,
+}
+
+/// What a step is: a cut, which only a permit makes; work by hand; or a step that is not ours.
+#[derive(Debug, Clone)]
+enum Kind {
+    Cut(Permit),
+    ByHand(ByHand),
+    Refer,
+}
+
+/// A step before it has a number.
+#[derive(Debug, Clone)]
+pub(super) struct Draft {
+    pub place: Place,
+    kind: Kind,
+    pub words: String,
+    pub why: String,
+    pub tools: Vec<Tool>,
+    pub turn: Option<Turn>,
+    /// What guides the cutter, where it is another thing than the row of the work says.
+    pub pilot: Option<Text>,
+    pub changes: Vec<Change>,
+    /// Checks besides those of the row of the work.
+    pub checks: Vec<Text>,
+    /// What proves it, where it is another thing than the row of the work says.
+    pub proof: Option<Text>,
+    pub cautions: Vec<Caution>,
+    /// Fields whose questions must be answered first.
+    pub waits: Vec<String>,
+}
+
+impl Draft {
+    /// A cut. Without a permit none can be written.
+    pub(super) fn cut(permit: Permit, words: impl Into<String>, why: impl Into<String>) -> Self {
+        let mut draft = Self::new(permit.place().clone(), Kind::Refer, words, why);
+        draft.waits = permit.waits().to_vec();
+        draft.kind = Kind::Cut(permit);
+        draft
+    }
+
+    pub(super) fn by_hand(
+        place: &Place,
+        work: ByHand,
+        words: impl Into<String>,
+        why: impl Into<String>,
+    ) -> Self {
+        Self::new(place.clone(), Kind::ByHand(work), words, why)
+    }
+
+    pub(super) fn refer(place: &Place, words: impl Into<String>, why: impl Into<String>) -> Self {
+        Self::new(place.clone(), Kind::Refer, words, why)
+    }
+
+    fn new(place: Place, kind: Kind, words: impl Into<String>, why: impl Into<String>) -> Self {
+        Self {
+            place,
+            kind,
+            words: words.into(),
+            why: why.into(),
+            tools: Vec::new(),
+            turn: None,
+            pilot: None,
+            changes: Vec::new(),
+            checks: Vec::new(),
+            proof: None,
+            cautions: Vec::new(),
+            waits: Vec::new(),
+        }
+    }
+
+    pub(super) const fn operation(&self) -> Operation {
+        match &self.kind {
+            Kind::Cut(permit) => permit.operation(),
+            Kind::ByHand(ByHand::Clean) => Operation::Clean,
+            Kind::ByHand(ByHand::Check) => Operation::Check,
+            Kind::ByHand(ByHand::Replace) => Operation::Replace,
+            Kind::Refer => Operation::Refer,
+        }
+    }
+
+    pub(super) const fn permit(&self) -> Option<&Permit> {
+        match &self.kind {
+            Kind::Cut(permit) => Some(permit),
+            _ => None,
+        }
+    }
+
+    pub(super) fn with(mut self, tool: Tool) -> Self {
+        self.tools.push(tool);
+        self
+    }
+    pub(super) fn turned(mut self, turn: Turn) -> Self {
+        self.turn = Some(turn);
+        self
+    }
+    pub(super) fn guided(mut self, pilot: impl Into<Text>) -> Self {
+        self.pilot = Some(pilot.into());
+        self
+    }
+    pub(super) fn checking(mut self, check: impl Into<Text>) -> Self {
+        self.checks.push(check.into());
+        self
+    }
+    pub(super) fn proved(mut self, proof: impl Into<Text>) -> Self {
+        self.proof = Some(proof.into());
+        self
+    }
+    pub(super) fn minding(mut self, caution: Caution) -> Self {
+        self.cautions.push(caution);
+        self
+    }
+    pub(super) fn changing(mut self, change: Change) -> Self {
+        self.changes.push(change);
+        self
+    }
+}
+
+/// What a place's planner gives.
+#[derive(Debug, Clone)]
+pub(super) struct PlaceWork {
+    pub place: Place,
+    pub name: String,
+    pub identification: Option<Identification>,
+    pub facts: Vec<Finding>,
+    /// Something is out and nothing planned here cures it.
+    pub out: bool,
+    pub contradictions: Vec<String>,
+    /// Something else must be done first that no question of this place settles.
+    pub held: bool,
+    pub leave: Vec<String>,
+    pub cures: Vec<String>,
+    pub notes: Vec<String>,
+    pub removed: Vec<Reading>,
+    /// What limits a cut there now.
+    pub limits: Allowance,
+    /// The sheet holds a reading or an observation of the place.
+    pub measured: bool,
+    /// The sheet holds readings taken after work.
+    pub worked: bool,
+    pub steps: Vec<Draft>,
+    pub questions: Vec<Asked>,
+    pub cautions: Vec<Caution>,
+    pub weak: Vec<WeakFigure>,
+}
+
+impl PlaceWork {
+    pub(super) fn new(place: Place) -> Self {
+        Self {
+            name: place.words().to_string(),
+            place,
+            identification: None,
+            facts: Vec::new(),
+            out: false,
+            contradictions: Vec::new(),
+            held: false,
+            leave: Vec::new(),
+            cures: Vec::new(),
+            notes: Vec::new(),
+            removed: Vec::new(),
+            limits: Allowance::default(),
+            measured: false,
+            worked: false,
+            steps: Vec::new(),
+            questions: Vec::new(),
+            cautions: Vec::new(),
+            weak: Vec::new(),
+        }
+    }
+
+    /// Asks; the answer is written into this field of the sheet.
+    pub(super) fn ask(
+        &mut self,
+        answer: impl Into<String>,
+        measure: impl Into<String>,
+        why: impl Into<String>,
+        instrument: impl Into<String>,
+    ) {
+        let answer = answer.into();
+        if self.questions.iter().any(|q| q.answer == answer) {
+            return;
+        }
+        self.questions.push(Asked {
+            answer,
+            measure: measure.into(),
+            why: why.into(),
+            instrument: instrument.into(),
+        });
+    }
+
+    /// A fact. One that is out leaves the place out unless a step or a question deals with it: then it is `settled`.
+    pub(super) fn fact(&mut self, finding: Finding) {
+        if finding.outcome == Some(Outcome::NonconformityShown) {
+            self.out = true;
+        }
+        self.settled(finding);
+    }
+
+    /// A fact that a step or a question of this place deals with.
+    pub(super) fn settled(&mut self, finding: Finding) {
+        if let Some(grade) = finding.grade {
+            let what = if finding.owner.is_empty() {
+                alloc::format!("{}: {}", self.name, finding.what)
+            } else {
+                alloc::format!("{}: {} ({})", self.name, finding.what, finding.owner)
+            };
+            self.weak_figure(what, grade);
+        }
+        self.facts.push(finding);
+    }
+
+    /// Everything that a verdict found. Out, and nothing planned: the place is out, and the verdict's cures are told.
+    pub(super) fn verdict(&mut self, verdict: &Verdict) {
+        if verdict.outcome == Outcome::NonconformityShown {
+            self.out = true;
+            self.cures.extend(super::cures::of_verdict(verdict));
+        }
+        self.found(verdict);
+    }
+
+    /// A verdict that decides: out leaves the place out, undecided asks for what would decide it at this field.
+    pub(super) fn judged(&mut self, verdict: &Verdict, answer: &str) {
+        match verdict.outcome {
+            Outcome::NonconformityShown => self.verdict(verdict),
+            Outcome::ConformityShown => self.found(verdict),
+            Outcome::Undecided => {
+                self.found(verdict);
+                if let Some(next) = verdict.next.first() {
+                    self.ask(
+                        answer,
+                        next.measure.to_string(),
+                        alloc::format!("{}; {}", verdict.place, next.why),
+                        next.with.to_string(),
+                    );
+                }
+            }
+        }
+    }
+
+    /// Everything that a verdict found, where a step or a question deals with it, or where it does not decide.
+    pub(super) fn found(&mut self, verdict: &Verdict) {
+        for finding in verdict.findings.iter().chain(&verdict.beside) {
+            self.settled(finding.clone());
+        }
+    }
+
+    /// What contradicts what: nothing is cut here while it stands.
+    pub(super) fn contradicts(
+        &mut self,
+        words: impl Into<String>,
+        answer: impl Into<String>,
+        instrument: impl Into<String>,
+    ) {
+        let words = words.into();
+        self.ask(
+            answer,
+            alloc::format!("which of the two is so? {words}"),
+            "two statements of the sheet cannot both be true; nothing is cut here before it is cleared",
+            instrument,
+        );
+        self.contradictions.push(words);
+    }
+
+    pub(super) fn weak_figure(&mut self, what: String, grade: Grade) {
+        let weak = matches!(
+            grade,
+            Grade::Memory | Grade::CommonPractice | Grade::Derived | Grade::SecondHand
+        );
+        if weak && !self.weak.iter().any(|w| w.what == what) {
+            self.weak.push(WeakFigure { what, grade });
+        }
+    }
+
+    /// Where the work stands, by what the planner gave.
+    pub(super) fn state(&self) -> State {
+        let refers = self.steps.iter().any(|s| s.operation() == Operation::Refer);
+        if !self.contradictions.is_empty() {
+            State::Open
+        } else if refers {
+            State::Refer
+        } else if self.out {
+            State::Out
+        } else if !self.questions.is_empty() || self.held {
+            State::Open
+        } else if !self.steps.is_empty() {
+            State::ToDo
+        } else if self.worked {
+            State::Done
+        } else if !self.leave.is_empty() {
+            State::Leave
+        } else if self.measured {
+            // Measured, nothing out, nothing to do: that is a reason to leave it.
+            State::Leave
+        } else {
+            State::NotMeasured
+        }
+    }
+
+    pub(super) fn report(self) -> PlaceReport {
+        let state = self.state();
+        PlaceReport {
+            place: self.place,
+            name: self.name,
+            state,
+            identification: self.identification,
+            facts: self.facts,
+            contradictions: self.contradictions,
+            leave: self.leave,
+            cures: self.cures,
+            notes: self.notes,
+            removed: self.removed,
+            limits: self.limits,
+            worked: self.worked,
+        }
+    }
+}
