@@ -1,7 +1,6 @@
 //! Bad lines: each gets an error with kind, field, message and remedy, and `id` where it can be read.
 
-use framegauge::ErrorKind;
-use framegauge::ask::{Context, LONGEST_LINE, Sheet, answer_line};
+use framegauge::ask::{Context, LONGEST_LINE, answer_line};
 use serde_json::{Value, json};
 
 use crate::{refused, reply};
@@ -402,20 +401,4 @@ fn a_hostile_value_does_not_flood_the_message() {
     assert!(answer_line(&line, &Context::default()).json.len() < 2000);
     let line = json!({ "id": 1, "ask": "hand", "y".repeat(100_000): 1 }).to_string();
     assert!(answer_line(&line, &Context::default()).json.len() < 2000);
-}
-
-/// A sheet may be as long as a line may, and no longer.
-#[test]
-fn a_sheet_that_is_too_long_is_refused() {
-    let mut text = String::from(r#"{"format":1,"frame":"invented"}"#);
-    text.push_str(&" ".repeat(LONGEST_LINE - text.len()));
-    assert!(Sheet::from_json(&text).is_ok());
-    text.push(' ');
-    let error = Sheet::from_json(&text).unwrap_err();
-    assert_eq!(
-        (error.kind(), error.field()),
-        (ErrorKind::TooLarge, "sheet")
-    );
-    text.push(' ');
-    assert!(Sheet::from_json(&text).is_err());
 }

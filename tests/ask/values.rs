@@ -2,6 +2,7 @@
 
 use framegauge::ask::{Context, Question, schema};
 use framegauge::read::Tree;
+use framegauge::standard::Tables;
 use serde::Deserialize as _;
 use serde::de::value::{BytesDeserializer, Error as Plain};
 use serde_json::{Value, json};
@@ -74,8 +75,8 @@ fn as_many_as_the_remedy_says() {
 #[test]
 fn each_defect_of_a_sheet_is_told() {
     let line = r#"{"ask":"prepare","sheet":{"format":1,"frame":"x","material":"gold","crown":{"seat":["26.45 mm"],"race":["-26.38 mm +/- 0.02 mm"]}}}"#;
-    let question: Question = serde_json::from_str(line).unwrap();
-    let refusal = question.answer(&Context::default()).unwrap_err();
+    let tree: Tree<'_> = serde_json::from_str(line).unwrap();
+    let refusal = Question::from_tree(tree, Tables::ours()).unwrap_err();
     let fields: Vec<&str> = refusal.also().iter().map(|e| e.field()).collect();
     assert_eq!(refusal.first().field(), "sheet.material");
     assert_eq!(fields, ["sheet.crown.seat[0]", "sheet.crown.race[0]"]);
