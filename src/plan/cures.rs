@@ -9,6 +9,7 @@ use super::thread::Bench;
 use crate::judge::{Remedy, Verdict};
 use crate::quantity::in_mm;
 use crate::rescue::{Damage, Stand, ThreadRescue};
+use crate::standard::Tables;
 use crate::thread::Designation;
 
 /// Most cures that are told; the rest stays with `rescue`.
@@ -24,7 +25,7 @@ pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
     let mut rescue = ThreadRescue::new(Designation::new(bench.size).with_hand(bench.hand), damage);
     rescue.material = bench.joint.material;
     rescue.bore = bench.now.minor.first().map(|p| p.reading);
-    let Ok(found) = rescue.options() else {
+    let Ok(found) = rescue.options(Tables::ours()) else {
         return Vec::new();
     };
     found

@@ -239,7 +239,9 @@ pub(super) fn rule(request: Request<'_>) -> Ruling {
         // A face is cut by the least that does; a bore is cut to a size, which is any below its nearest limit.
         let up_to = match of {
             Counted::Depth => up_to,
-            Counted::Diameter => limit.surely().map_or(up_to, |sure| sure.max(needed.value())),
+            Counted::Diameter => limit
+                .surely()
+                .map_or(up_to, |sure| sure.max(needed.value())),
         };
         off = Some(Off {
             of: *of,

@@ -277,7 +277,7 @@ fn the_path_of_the_field_is_named() {
         (
             r#"{"ask":"rescue","damage":"worn","thread":"M10x1","gauging":{"not_go_turns":-1.0}}"#,
             "out_of_range",
-            "gauging",
+            "gauging.not_go_turns",
         ),
         (
             r#"{"ask":"rescue","damage":"rusty","thread":"M10x1"}"#,
