@@ -163,8 +163,14 @@ impl RescueOf {
         } else {
             "shell"
         };
-        ask.options(context.tables())
-            .map_err(|e| said_of(&e, &names, otherwise))
+        ask.options(context.tables()).map_err(|e| {
+            // The form of the gauges names its own fields.
+            if e.field().starts_with("gauging.") {
+                e
+            } else {
+                said_of(&e, &names, otherwise)
+            }
+        })
     }
 
     fn bore_options(
