@@ -545,6 +545,8 @@ fn holes_shims_and_posts() {
         }
     });
     compare("shim", |d| {
+        let joint = d.maybe(|d| *d.one(&[Joint::Seatpost, Joint::HeadCup, Joint::Quill]));
+        let interference = d.maybe(|d| d.length(0.05, 0.05));
         let bore = d.several(2, |d| d.placed(27.3, 0.2));
         let post = d.several(2, |d| d.placed(27.1, 0.2));
         let nominal = d.maybe(|_| "27.2 mm".to_owned());
@@ -554,9 +556,12 @@ fn holes_shims_and_posts() {
         Both {
             line: line(
                 "shim",
-                json!({"bore": bore, "post": post, "nominal": nominal, "clearance": clearance, "sheet": sheet, "rule": by}),
+                json!({"joint": joint, "interference": interference, "bore": bore, "post": post, "nominal": nominal, "clearance": clearance, "sheet": sheet, "rule": by}),
             ),
             said: Shim {
+                joint,
+                hold: None,
+                interference: interference.as_deref().map(length),
                 bore: reads(&bore),
                 post: reads(&post),
                 nominal: nominal.as_deref().map(length),

@@ -1,6 +1,6 @@
 //! What stands in the place of a value: nothing, a bare number, one too many; and how the defects are told.
 
-use framegauge::ask::{Context, Question, schema};
+use framegauge::ask::{Question, schema};
 use framegauge::read::Tree;
 use framegauge::standard::Tables;
 use serde::Deserialize as _;
