@@ -16,6 +16,11 @@ mod head_face;
 mod head_part;
 mod head_ream;
 mod identity;
+mod mount;
+mod mount_bolt;
+mod mount_merge;
+mod mount_now;
+mod mount_square;
 mod permit;
 mod rows;
 mod sheet;
@@ -74,5 +79,6 @@ fn works(site: &Site<'_>) -> Vec<PlaceWork> {
     let sheet = site.sheet;
     let mut works = Vec::new();
     works.extend(head::plan(site, &sheet.head_tube));
+    works.extend(mount::plan(site, &sheet.brake));
     works
 }
