@@ -7,6 +7,7 @@
 mod answer;
 mod bore_now;
 mod caution;
+mod crown;
 mod face;
 mod fold;
 mod head;
@@ -25,6 +26,7 @@ mod permit;
 mod rows;
 mod sheet;
 mod site;
+mod steerer;
 mod work;
 
 pub use answer::{
@@ -79,6 +81,8 @@ fn works(site: &Site<'_>) -> Vec<PlaceWork> {
     let sheet = site.sheet;
     let mut works = Vec::new();
     works.extend(head::plan(site, &sheet.head_tube));
+    works.extend(sheet.crown.iter().map(|c| crown::plan(site, c)));
+    works.extend(sheet.steerer.iter().map(|s| steerer::plan(site, s)));
     works.extend(mount::plan(site, &sheet.brake));
     works
 }
