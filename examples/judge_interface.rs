@@ -1,16 +1,12 @@
-//! Judges one interface. The first word names the question, the others are `name=value`:
+//! Judges one place. The first word names the question as `ask` does, the others are its fields as `name=value`; a name with a dot
+//! lies inside another, and a name that is written several times is a list:
 //!
-//! - `judge_interface fit crown_race "hole=29.92 +/- 0.03 mm" "shaft=30.02 +/- 0.03 mm"`
-//!   (also `sold_as=27.2 mm`, `shell=pf30` in place of a joint, `felt=goes_by_hand`, `coated=hole`)
-//! - `judge_interface threads "hole=M35x1" "part=1.370 in x 24 tpi BSC LH"`, `judge_interface shell_cups shell=french cups=bsc`
-//! - `judge_interface cup_depth "bore=9 +/- 0.1 mm" "cup=12 +/- 0.1 mm"`
-//! - `judge_interface post_depth "post=27.2 mm" "weld=50 mm" "inserted=95 +/- 1 mm" "mark=100 mm"`
-//! - `judge_interface tube "outside=28.6 +/- 0.05 mm" "wall_min=0.6 mm" "wall_max=0.7 mm" "post=25.4 +/- 0.05 mm"`
+//! - `judge_interface fit joint=crown_race "hole.readings=29.92 +/- 0.03 mm" "shaft.readings=30.02 +/- 0.03 mm"`
+//! - `judge_interface depth "bore_depth=9 +/- 0.1 mm" "insertion=12 +/- 0.1 mm"`
+//! - `judge_interface insertion "post=27.2 mm" "weld=50 mm" "inserted=95 +/- 1 mm"`
 //! - `judge_interface ream "outside=31.7 +/- 0.05 mm" "bore=29.7 +/- 0.05 mm" "to=30.1 mm"`
-//! - `judge_interface head_tube "outside=31.7 +/- 0.05 mm" "wall=1.0 +/- 0.02 mm"`
-//! - `judge_interface width "shell=71 +/- 0.1 mm" "made_for=68 mm"`, `judge_interface hub pattern=ta_12x142 "over_caps=…"`
-//! - `judge_interface faces "parallelism=0.12 +/- 0.02 mm"` or `wear=yes`; `judge_interface mount`
-//! - `judge_interface tap thread=M10x1 "hole=8.5 +/- 0.05 mm"`, `judge_interface tape "around=82 +/- 0.5 mm"`
+//! - `judge_interface shim "bore=27.40 +/- 0.02 mm" "post=27.00 +/- 0.02 mm" "nominal=27.2 mm" "clearance=0 to 0.1 mm"`
+//! - `judge_interface spindle_width "width=71 +/- 0.1 mm" "made_for=68 mm"`
 //!
 //! Exit 0: conformity shown; 1: not, or undecided; 2: no sense in the question.
 
@@ -18,208 +14,73 @@ mod support;
 
 use std::process::ExitCode;
 
-use framegauge::fit::{Feature, HoleMember, ShaftMember, SizeReading};
-use framegauge::judge::{
-    FitQuestion, Joint, PostDepth, Verdict, cup_depth, expected_post, head_tube_from_stock,
-    hole_to_tap, hub_width, mount_square, parallel_faces, pattern_threads, post_by_tape, reaming,
-    shell_and_part, spindle_for_width, thread_pair,
-};
-use framegauge::measure::{DecisionRule, Outcome, Reading};
-use framegauge::standard::{Shell, find};
-use framegauge::{Error, ErrorKind, Length, ShaftDiameter, parse_length};
+use framegauge::ask::{Context, Question, forms};
+use framegauge::measure::Outcome;
+use framegauge::read::Tree;
+use framegauge::standard::Tables;
+use framegauge::{Error, ErrorKind};
 use support::{Answer, Words, answer};
 
-const QUESTIONS: &str = "fit, threads, shell_cups, cup_depth, post_depth, tube, ream, head_tube, width, hub, faces, mount, tap, tape";
+type Fields<'a> = Vec<(std::borrow::Cow<'a, str>, Tree<'a>)>;
 
-/// The `name=value` words.
-struct Given<'a>(Vec<(&'a str, &'a str)>);
-
-impl<'a> Given<'a> {
-    fn all(&self, name: &str) -> impl Iterator<Item = &'a str> {
-        self.0
-            .iter()
-            .filter(move |(n, _)| *n == name)
-            .map(|(_, v)| *v)
-    }
-    fn text(&self, name: &'static str) -> Result<&'a str, Error> {
-        self.all(name).next().ok_or_else(|| {
-            Error::new(
-                ErrorKind::Missing,
-                name,
-                "",
-                "not given",
-                format!("write `{name}=…`"),
-            )
-        })
-    }
-    fn reading(&self, name: &'static str) -> Result<Reading, Error> {
-        self.text(name)?
-            .parse::<Reading>()
-            .map_err(|e| e.within(name))
-    }
-    fn length(&self, name: &'static str) -> Result<Length, Error> {
-        parse_length(self.text(name)?).map_err(|e| e.within(name))
-    }
-    fn maybe(&self, name: &'static str) -> Result<Option<Reading>, Error> {
-        self.all(name)
-            .next()
-            .map(|text| text.parse::<Reading>().map_err(|e| e.within(name)))
-            .transpose()
-    }
-    fn maybe_length(&self, name: &'static str) -> Result<Option<Length>, Error> {
-        self.all(name)
-            .next()
-            .map(|text| parse_length(text).map_err(|e| e.within(name)))
-            .transpose()
-    }
-    fn sizes(&self, name: &'static str) -> Result<Vec<SizeReading>, Error> {
-        self.all(name)
-            .map(|text| {
-                text.parse()
-                    .map(SizeReading::new)
-                    .map_err(|e: Error| e.within(name))
-            })
-            .collect()
+/// A value as it is written: a number, yes or no, or a text.
+fn value(text: &str) -> Tree<'_> {
+    match text {
+        "true" => Tree::YesNo(true),
+        "false" => Tree::YesNo(false),
+        other => other
+            .parse()
+            .map_or_else(|_| Tree::Text(other.into()), Tree::Number),
     }
 }
 
-fn word<T: core::str::FromStr>(field: &'static str, text: &str, known: &str) -> Result<T, Error> {
-    text.parse().map_err(|_| {
-        Error::new(
-            ErrorKind::UnknownName,
-            field,
-            text,
-            "no such word",
-            format!("one of {known}"),
-        )
-    })
-}
-
-fn fit(words: &Words, given: &Given<'_>) -> Result<Verdict, Error> {
-    let mut ask = match given.all("shell").next() {
-        Some(code) => FitQuestion::of_shell(find::<Shell>(code)?)?,
-        None => FitQuestion::new(word::<Joint>(
-            "joint",
-            words.at(1, "joint", "crown_race")?,
-            "head_cup, crown_race, seatpost, press_shell, direct_bearing, integrated_bearing, quill, other",
-        )?),
-    };
-    let hole = given.sizes("hole")?;
-    if let [only] = hole.as_slice() {
-        ask = ask.hole_measured(only.size())?;
-    } else if !hole.is_empty() {
-        ask = ask.hole(HoleMember::measured_only(&hole)?);
-    }
-    let shaft = given.sizes("shaft")?;
-    if !shaft.is_empty() {
-        ask = ask.shaft(ShaftMember::measured_only(&shaft)?);
-    }
-    if let Some(nominal) = given.maybe_length("sold_as")? {
-        ask = ask.sold_as(nominal);
-    }
-    for felt in given.all("felt") {
-        ask = ask.felt(word(
-            "felt",
-            felt,
-            "goes_by_hand, rocks, turned_in_use, needs_force, hole_loose_with_several, shaft_loose_in_several",
-        )?);
-    }
-    for coated in given.all("coated") {
-        ask = match coated {
-            "hole" => ask.coated(Feature::Hole),
-            "shaft" => ask.coated(Feature::Shaft),
-            _ => {
-                return Err(Error::new(
-                    ErrorKind::UnknownName,
-                    "coated",
-                    coated,
-                    "no such member",
-                    "one of hole, shaft",
-                ));
-            }
-        };
-    }
-    ask.judge()
-}
-
-fn judge(question: &str, words: &Words, given: &Given<'_>) -> Result<Verdict, Error> {
-    let rule = DecisionRule::default();
-    match question {
-        "fit" => fit(words, given),
-        "threads" => Ok(thread_pair(
-            &given.text("hole")?.parse()?,
-            &given.text("part")?.parse()?,
-        )),
-        "shell_cups" => Ok(shell_and_part(
-            &pattern_threads(find::<Shell>(given.text("shell")?)?)?,
-            &pattern_threads(find::<Shell>(given.text("cups")?)?)?,
-        )),
-        "cup_depth" => cup_depth(&given.reading("bore")?, &given.reading("cup")?, rule),
-        "post_depth" => PostDepth {
-            post: ShaftDiameter::new(given.length("post")?)?,
-            weld: given.maybe_length("weld")?,
-            makers: given
-                .maybe_length("mark")?
-                .map(|depth| ("the mark on the post".to_owned(), depth))
-                .into_iter()
-                .collect(),
-            inserted: given.maybe("inserted")?,
+/// Puts a value under its name; a second one of that name makes a list.
+fn put<'a>(fields: &mut Fields<'a>, name: &'a str, given: Tree<'a>) {
+    let (first, rest) = name.split_once('.').unwrap_or((name, ""));
+    let at = fields.iter().position(|(known, _)| known == first);
+    match (at.and_then(|at| fields.get_mut(at)), rest) {
+        (Some((_, Tree::Fields(inner))), rest) if !rest.is_empty() => put(inner, rest, given),
+        (Some((_, Tree::List(list))), _) => list.push(given),
+        (Some((_, known)), _) => {
+            let before = std::mem::replace(known, Tree::Null);
+            *known = Tree::List(vec![before, given]);
         }
-        .judge(),
-        "tube" => {
-            let used: Vec<Reading> = given.maybe("post")?.into_iter().collect();
-            expected_post(
-                &given.reading("outside")?,
-                given.length("wall_min")?,
-                given.length("wall_max")?,
-                &used,
-            )
+        (None, "") => fields.push((first.into(), given)),
+        (None, rest) => {
+            let mut inner = Vec::new();
+            put(&mut inner, rest, given);
+            fields.push((first.into(), Tree::Fields(inner)));
         }
-        "ream" => reaming(
-            &given.reading("outside")?,
-            &given.reading("bore")?,
-            given.length("to")?,
-        ),
-        "head_tube" => head_tube_from_stock(&given.reading("outside")?, &given.reading("wall")?),
-        "width" => spindle_for_width(&given.reading("shell")?, given.length("made_for")?),
-        "hub" => hub_width(given.text("pattern")?, given.maybe("over_caps")?.as_ref()),
-        "faces" => parallel_faces(
-            given.maybe("parallelism")?.as_ref(),
-            given.all("wear").any(|w| w == "yes"),
-        ),
-        "mount" => mount_square(given.maybe("tilt")?.as_ref()),
-        "tap" => hole_to_tap(&given.text("thread")?.parse()?, &given.reading("hole")?),
-        "tape" => post_by_tape(&given.reading("around")?),
-        other => Err(Error::new(
-            ErrorKind::UnknownName,
+    }
+}
+
+fn run() -> Result<Answer, Error> {
+    let words = Words::read(&[], &[])?;
+    let name = words.at(0, "question", "depth \"bore_depth=9 +/- 0.1 mm\"")?;
+    let mut fields: Fields<'_> = vec![("ask".into(), Tree::Text(name.into()))];
+    for (field, text) in words.plain().iter().filter_map(|w| w.split_once('=')) {
+        put(&mut fields, field, value(text));
+    }
+    let told = Question::from_tree(Tree::Fields(fields), Tables::ours())
+        .and_then(|question| question.answer(&Context::default()))
+        .map_err(|refusal| refusal.first().clone())?;
+    let Some(said) = told.verdict() else {
+        let names: Vec<&str> = forms().iter().map(|form| form.name).collect();
+        return Err(Error::new(
+            ErrorKind::NotApplicable,
             "question",
-            other,
-            "no such question",
-            format!("one of {QUESTIONS}"),
-        )),
-    }
+            name,
+            "gives no verdict on one place",
+            format!("put it to `ask`; questions are {}", names.join(", ")),
+        ));
+    };
+    Ok(Answer::new(
+        said,
+        said.to_string(),
+        said.outcome == Outcome::ConformityShown,
+    ))
 }
 
 fn main() -> ExitCode {
-    answer(|| {
-        let words = Words::read(&[], &[])?;
-        let question = words.at(
-            0,
-            "question",
-            "cup_depth \"bore=9 +/- 0.1 mm\" \"cup=12 +/- 0.1 mm\"",
-        )?;
-        let given = Given(
-            words
-                .plain()
-                .iter()
-                .filter_map(|w| w.split_once('='))
-                .collect(),
-        );
-        let said = judge(question, &words, &given)?;
-        Ok(Answer::new(
-            &said,
-            said.to_string(),
-            said.outcome == Outcome::ConformityShown,
-        ))
-    })
+    answer(run)
 }

@@ -12,9 +12,9 @@ use std::io::Read;
 use std::path::Path;
 use std::process::ExitCode;
 
-use framegauge::prep::{
-    Operation, Picture, Progress, WrittenSheet, pictures, prepare_with, record,
-};
+use framegauge::plan::{FrameSheet, prepare_with, record};
+use framegauge::read::Tree;
+use framegauge::say;
 use framegauge::standard::{ShopRows, Tables};
 use framegauge::{Error, ErrorKind};
 use support::{Answer, Words, answer};
@@ -39,23 +39,16 @@ fn run() -> Result<Answer, Error> {
     };
     let tables = Tables::with(&shop)?;
     let text = read(path)?;
-    let written: WrittenSheet = parse(&text)?;
-    let sheet = written
-        .read_with(tables)
-        .map_err(|errors| all_of(errors, &text))?;
+    let tree = tree(&text)?;
+    let sheet = FrameSheet::from_tree(&tree, tables).map_err(|errors| all_of(errors, &text))?;
     let plan = prepare_with(&sheet, tables);
-    if let Some(folder) = words.named("pictures") {
-        draw(Path::new(folder), &pictures(&sheet, tables))?;
-    }
-    let open =
-        !plan.questions.is_empty() || plan.steps.iter().any(|s| s.operation == Operation::Refer);
     match words.named("record") {
-        None => Ok(Answer::new(&plan, plan.to_string(), !open)),
+        None => Ok(Answer::new(&plan, say::plan(&plan), plan.acceptable())),
         Some(form) => {
             let record = record(&sheet, tables);
             let text = match form {
-                "text" => record.to_string(),
-                "markdown" => record.markdown(),
+                "text" => say::record(&record),
+                "markdown" => say::markdown(&record),
                 other => {
                     return Err(Error::new(
                         ErrorKind::UnknownName,
@@ -66,16 +59,13 @@ fn run() -> Result<Answer, Error> {
                     ));
                 }
             };
-            let finished = record
-                .entries
-                .iter()
-                .all(|e| matches!(e.progress, Progress::Done | Progress::Nothing));
-            Ok(Answer::new(&record, text, finished))
+            Ok(Answer::new(&record, text, record.finished()))
         }
     }
 }
 
-fn draw(folder: &Path, pictures: &[Picture]) -> Result<(), Error> {
+#[allow(dead_code)]
+fn draw(folder: &Path, pictures: &[(String, String)]) -> Result<(), Error> {
     let fail = |e: std::io::Error| {
         Error::new(
             ErrorKind::Missing,
@@ -87,7 +77,7 @@ fn draw(folder: &Path, pictures: &[Picture]) -> Result<(), Error> {
     };
     std::fs::create_dir_all(folder).map_err(fail)?;
     for picture in pictures {
-        std::fs::write(folder.join(format!("{}.svg", picture.name)), &picture.svg).map_err(fail)?;
+        std::fs::write(folder.join(format!("{}.svg", picture.0)), &picture.1).map_err(fail)?;
     }
     Ok(())
 }
@@ -146,35 +136,18 @@ fn read(path: &str) -> Result<String, Error> {
     Ok(text)
 }
 
-fn parse<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, Error> {
+/// The sheet as a tree, from JSON or TOML.
+fn tree(text: &str) -> Result<Tree<'_>, Error> {
     let remedy = "see examples/frames/ for the form of a sheet";
     if text.trim_start().starts_with('{') {
         return serde_json::from_str(text).map_err(|e| {
-            Error::new(kind_of(&e.to_string()), "sheet", "", e.to_string(), remedy)
-                .at_line(e.line())
+            Error::new(ErrorKind::Text, "sheet", "", e.to_string(), remedy).at_line(e.line())
         });
     }
     toml::from_str(text).map_err(|e| {
         let line = e.span().map_or(1, |span| line_at(text, span.start));
-        Error::new(
-            kind_of(e.message()),
-            "sheet",
-            "",
-            e.message().to_owned(),
-            remedy,
-        )
-        .at_line(line)
+        Error::new(ErrorKind::Text, "sheet", "", e.message().to_owned(), remedy).at_line(line)
     })
-}
-
-fn kind_of(message: &str) -> ErrorKind {
-    if message.contains("unknown field") {
-        ErrorKind::UnknownField
-    } else if message.contains("expected a text with a unit") {
-        ErrorKind::Unit
-    } else {
-        ErrorKind::Text
-    }
 }
 
 /// The line on which a byte stands; the first is 1.
@@ -182,58 +155,91 @@ fn line_at(text: &str, byte: usize) -> usize {
     text.bytes().take(byte).filter(|b| *b == b'\n').count() + 1
 }
 
-/// Every defect in one message, each with its line where it can be found.
+/// Every defect in one message, each with its line where it can be found. The document is read for its lines once.
 fn all_of(errors: Vec<Error>, text: &str) -> Error {
-    let lines: Vec<String> = errors
-        .iter()
-        .map(|e| {
-            line_of(e.field(), text)
-                .map_or_else(|| e.to_string(), |line| e.clone().at_line(line).to_string())
+    let lines = Lines::of(text);
+    let told: Vec<Error> = errors
+        .into_iter()
+        .map(|e| match lines.find(e.field()) {
+            Some(line) => e.at_line(line),
+            None => e,
         })
         .collect();
-    let first = errors.into_iter().next();
-    match (lines.as_slice(), first) {
-        ([only], Some(error)) => line_of(error.field(), text).map_or_else(
-            || error.clone(),
-            |line| {
-                let _ = only;
-                error.clone().at_line(line)
-            },
-        ),
-        (_, Some(error)) => Error::new(
-            error.kind(),
-            "sheet",
-            "",
-            format!("{} defects:\n{}", lines.len(), lines.join("\n")),
-            "mend them all",
-        ),
-        (_, None) => Error::new(ErrorKind::Text, "sheet", "", "unreadable", "mend it"),
+    match told.as_slice() {
+        [only] => only.clone(),
+        [first, ..] => {
+            let words: Vec<String> = told.iter().map(ToString::to_string).collect();
+            Error::new(
+                first.kind(),
+                "sheet",
+                "",
+                format!("{} defects:\n{}", told.len(), words.join("\n")),
+                "mend them all",
+            )
+        }
+        [] => Error::new(ErrorKind::Text, "sheet", "", "unreadable", "mend it"),
     }
 }
 
-/// The line on which a field of a TOML sheet stands.
-fn line_of(field: &str, text: &str) -> Option<usize> {
-    let mut table = toml::de::DeTable::parse(text).ok()?.into_inner();
-    let mut start = None;
-    let mut parts = field.split('.').peekable();
-    while let Some(part) = parts.next() {
-        let (name, index) = part.split_once('[').map_or((part, None), |(n, i)| {
-            (n, i.trim_end_matches(']').parse::<usize>().ok())
-        });
-        let Some((_, value)) = table.into_iter().find(|(key, _)| key.get_ref() == name) else {
-            break;
-        };
-        start = Some(value.span().start);
-        let mut inner = value.into_inner();
-        if let (Some(index), toml::de::DeValue::Array(items)) = (index, &inner) {
-            let item = items.get(index)?.clone();
-            start = Some(item.span().start);
-            inner = item.into_inner();
+/// Where each field of a TOML sheet stands.
+struct Lines(std::collections::BTreeMap<String, usize>);
+
+impl Lines {
+    fn of(text: &str) -> Self {
+        let mut out = std::collections::BTreeMap::new();
+        let starts: Vec<usize> = text.match_indices('\n').map(|(at, _)| at).collect();
+        let line = |at: usize| starts.partition_point(|start| *start < at) + 1;
+        if let Ok(table) = toml::de::DeTable::parse(text) {
+            Self::walk("", table.into_inner(), &line, &mut out);
         }
-        match inner {
-            toml::de::DeValue::Table(next) if parts.peek().is_some() => table = next,
-            _ => break,
+        Self(out)
+    }
+
+    fn walk(
+        path: &str,
+        table: toml::de::DeTable<'_>,
+        line: &impl Fn(usize) -> usize,
+        out: &mut std::collections::BTreeMap<String, usize>,
+    ) {
+        for (key, value) in table {
+            let here = if path.is_empty() {
+                key.get_ref().to_string()
+            } else {
+                format!("{path}.{}", key.get_ref())
+            };
+            out.insert(here.clone(), line(value.span().start));
+            Self::value(&here, value.into_inner(), line, out);
         }
     }
-    start.map(|at| line_at(text, at))
+
+    fn value(
+        path: &str,
+        value: toml::de::DeValue<'_>,
+        line: &impl Fn(usize) -> usize,
+        out: &mut std::collections::BTreeMap<String, usize>,
+    ) {
+        match value {
+            toml::de::DeValue::Table(table) => Self::walk(path, table, line, out),
+            toml::de::DeValue::Array(items) => {
+                for (index, item) in items.into_iter().enumerate() {
+                    let here = format!("{path}[{index}]");
+                    out.insert(here.clone(), line(item.span().start));
+                    Self::value(&here, item.into_inner(), line, out);
+                }
+            }
+            _ => {}
+        }
+    }
+
+    /// The line of a field, or of what it would stand in.
+    fn find(&self, field: &str) -> Option<usize> {
+        let mut path = field;
+        loop {
+            if let Some(line) = self.0.get(path) {
+                return Some(*line);
+            }
+            let end = path.rfind(['.', '['])?;
+            path = &path[..end];
+        }
+    }
 }

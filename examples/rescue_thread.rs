@@ -13,12 +13,12 @@ mod support;
 use std::process::ExitCode;
 
 use framegauge::fit::{MaterialKind, SizeReading};
-use framegauge::judge::{Joint, pattern_threads};
+use framegauge::judge::pattern_threads;
 use framegauge::measure::Reading;
 use framegauge::rescue::{
     BoreRescue, Damage, Rescue, Stand, Step, Symptom, ThreadRescue, diagnose,
 };
-use framegauge::standard::{Shell, find};
+use framegauge::standard::{Joint, Shell, find};
 use framegauge::thread::Side;
 use framegauge::{Error, ErrorKind, parse_length};
 use support::{Answer, Words, answer};

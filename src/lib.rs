@@ -3,7 +3,7 @@
 //!
 //! The job: a workshop mechanic prepares a painted frame. Each interface is identified by measuring, checked before cutting,
 //! then reamed, chased, faced or left alone, in the right order and with a stop before width, thread, wall or clearance runs
-//! out. [`prep::prepare`] does it for a whole frame; the rooms below it answer one question each.
+//! out. [`plan::prepare`] does it for a whole frame; the rooms below it answer one question each.
 //!
 //! ```
 //! use framegauge::{fit::{HoleMember, ShaftMember, fit_between}, measure::DecisionRule, standard::{HeadSeat, find}};
@@ -19,8 +19,8 @@
 //!
 //! | if you want to … | use … |
 //! |---|---|
-//! | plan a whole frame | [`prep::prepare`] |
-//! | write what was done, and see what is left | [`prep::record()`], [`prep::pictures`] |
+//! | plan a whole frame | [`plan::prepare`] |
+//! | write what was done, and see what is left | [`plan::record()`], [`plan::pictures`], [`say`] |
 //! | name a standard from readings | [`identify::identify`] |
 //! | judge one interface, and know what to measure next | [`judge`] |
 //! | see what can be done for a damaged thread or bore | [`rescue`] |
@@ -71,10 +71,10 @@ pub mod identify;
 pub mod judge;
 pub mod measure;
 pub mod plan;
-pub mod prep;
 pub mod quantity;
 pub mod read;
 pub mod rescue;
+pub mod say;
 pub mod standard;
 pub mod thread;
 

@@ -148,11 +148,16 @@ macro_rules! judged {
                 let said = judge::$kind::answer(self, context.tables())?;
                 Ok(Answered { basis: basis(&said), answer: said })
             }
+
+            fn verdict(said: &Verdict) -> Option<&Verdict> {
+                Some(said)
+            }
         }
     )*};
 }
 
 judged! {
+    AtTemperature, CaliperPlace, Coating, Dropouts, HubWidth, ParallelFaces, SpindleBinds,
     BoltLength, BoreFit, CaliperTilt, CupDepth, Fit, Gauging, HoleToTap, Insertion, Ream, SeatpostForTube, Shim, SpindleWidth,
     Wall, WidthWindow,
 }

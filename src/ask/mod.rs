@@ -22,9 +22,11 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use crate::judge::{
-    BoltLength, BoreFit, CaliperTilt, CupDepth, Fit, Gauging, HoleToTap, Insertion, Ream,
-    SeatpostForTube, Shim, SpindleWidth, Verdict, Wall, WidthWindow,
+    AtTemperature, BoltLength, BoreFit, CaliperPlace, CaliperTilt, Coating, CupDepth, Dropouts,
+    Fit, Gauging, HoleToTap, HubWidth, Insertion, ParallelFaces, Ream, SeatpostForTube, Shim,
+    SpindleBinds, SpindleWidth, Verdict, Wall, WidthWindow,
 };
+use crate::plan::{Plan, Prepare};
 use crate::read::{Field, Tree, missing, twice};
 use crate::standard::{ShopRows, Tables};
 use crate::{Error, ErrorKind};
@@ -33,13 +35,13 @@ mod basis;
 mod convert;
 mod faces;
 mod fits;
-mod frame;
-mod from_tree;
 mod hand;
+mod identify;
 mod judged;
 #[cfg(feature = "json")]
 mod line;
 mod mating;
+mod prepare;
 mod press;
 mod refusal;
 mod rescue;
@@ -54,8 +56,8 @@ pub use basis::{Answered, Basis};
 pub use convert::*;
 pub use faces::*;
 pub use fits::*;
-pub use frame::*;
 pub use hand::*;
+pub use identify::*;
 #[cfg(feature = "json")]
 pub use line::{LONGEST_LINE, Reply, answer_line};
 pub use mating::*;
@@ -112,6 +114,11 @@ pub trait Ask {
     /// # Errors
     /// Those of the room that answers, said of the fields of the question.
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal>;
+
+    /// The verdict on one place, where the answer is one.
+    fn verdict(_: &Self::Answer) -> Option<&Verdict> {
+        None
+    }
 }
 
 /// A question by name, with the fields that it takes and those that its answer holds.
@@ -204,6 +211,24 @@ macro_rules! questions {
             }
         }
 
+        impl Answer {
+            /// The verdict on one place, where the answer is one.
+            ///
+            /// ```
+            /// use framegauge::ask::{Context, Question};
+            /// let question: Question = serde_json::from_str(
+            ///     r#"{"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","insertion":"12.0 +/- 0.1 mm"}"#).unwrap();
+            /// let answer = question.answer(&Context::default()).unwrap();
+            /// assert_eq!(answer.verdict().unwrap().millimetres("stands proud"), Some(3.0));
+            /// ```
+            #[must_use]
+            pub fn verdict(&self) -> Option<&Verdict> {
+                match self {
+                    $( Self::$kind(answered) => <$kind as Ask>::verdict(&answered.answer), )*
+                }
+            }
+        }
+
         impl Serialize for Answer {
             fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 match self {
@@ -224,7 +249,7 @@ questions! {
     /// Which hand is the thread on this side, and which way does it turn?
     "hand" HandOf -> HandAnswer;
     /// The whole frame: sheet in, plan out.
-    "prepare" Prepare -> PrepareAnswer;
+    "prepare" Prepare -> Plan;
     /// Readings of one size held against its limits.
     "conform" Conform -> ConformAnswer;
     /// The fit of two members: how tight, what is wanted of it, which is off, and what would cure it.
@@ -269,6 +294,20 @@ questions! {
     "ream" Ream -> Verdict;
     /// A hole before it is tapped.
     "hole_to_tap" HoleToTap -> Verdict;
+    /// The two end faces of a head tube: parallel or not.
+    "parallel_faces" ParallelFaces -> Verdict;
+    /// A hub in its dropouts: its width over the end caps.
+    "hub_width" HubWidth -> Verdict;
+    /// Where the caliper sits over its rotor.
+    "caliper_place" CaliperPlace -> Verdict;
+    /// Two dropouts: spacing and angle.
+    "dropouts" Dropouts -> Verdict;
+    /// Why a spindle binds in two bearings.
+    "spindle_binds" SpindleBinds -> Verdict;
+    /// What a coating does to a reading.
+    "coating" Coating -> Verdict;
+    /// A press fit at other temperatures.
+    "temperature" AtTemperature -> Verdict;
     /// Worn, over-cut, stripped: what is left to do.
     "rescue" RescueOf -> RescueAnswer;
     /// A row of the tables or of the shop, with its sources.

@@ -117,7 +117,7 @@
 //! ```
 //!
 //! The rows then go to whoever asks: [`Tables::with`](crate::standard::Tables::with) for look-ups,
-//! [`prep::prepare_with`](crate::prep::prepare_with) for a plan, the field `shop` of
+//! [`plan::prepare_with`](crate::plan::prepare_with) for a plan, the field `shop` of
 //! [`identify::Options`](crate::identify::Options) for naming, `ask::Context::with_rows` for scripts. The example programs
 //! `ask` and `prepare_frame` take them as `--rows FILE`; `examples/rows/shop.toml` is such a file.
 //!

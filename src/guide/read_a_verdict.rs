@@ -122,7 +122,7 @@
 //! # "Not enough data" is an answer
 //!
 //! An error is for a question that makes no sense. A question with too little in it is answered: undecided, with what to
-//! measure. A plan of [`prep::prepare`](crate::prep::prepare) never fails; what the sheet does not say becomes a question.
+//! measure. A plan of [`plan::prepare`](crate::plan::prepare) never fails; what the sheet does not say becomes a question.
 //!
 //! # What it does not say
 //!

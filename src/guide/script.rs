@@ -165,9 +165,9 @@
 //!
 //! ```
 //! # #[cfg(feature = "serde")] {
-//! use framegauge::prep::{WrittenSheet, prepare};
+//! use framegauge::{plan::{FrameSheet, prepare}, read::Tree, standard::Tables};
 //!
-//! let written: WrittenSheet = toml::from_str(r#"
+//! let tree: Tree = toml::from_str(r#"
 //!     format = 1
 //!     frame = "Invented road frame"
 //!     invented = true
@@ -177,14 +177,14 @@
 //!     coating = "overspray"
 //!     bore = ["10 mm deep, 0 deg: 27.02 +/- 0.02 mm", "10 mm deep, 90 deg: 27.05 mm by telescoping_gauge"]
 //! "#).unwrap();
-//! let plan = prepare(&written.read().unwrap());
+//! let plan = prepare(&FrameSheet::from_tree(&tree, Tables::ours()).unwrap());
 //! assert!(!plan.questions.is_empty()); // it asks before it cuts
 //!
 //! // Every defect of a sheet is told, not only the first.
-//! let bad: WrittenSheet = toml::from_str("format = 1\nframe = \"x\"\n[seat_tube]\nbore = [\"27.02\", \"wide\"]").unwrap();
-//! assert!(bad.read().unwrap_err().len() >= 2);
+//! let bad: Tree = toml::from_str("format = 1\nframe = \"x\"\n[seat_tube]\nbore = [\"27.02\", \"wide\"]").unwrap();
+//! assert!(FrameSheet::from_tree(&bad, Tables::ours()).unwrap_err().len() >= 2);
 //! # }
 //! ```
 //!
-//! From JSON, `ask::Sheet::from_json` is the reader that the questions use too: its errors carry
-//! the path of the field, and a program that also answers lines of `ask` carries one reader, not two.
+//! From JSON, `plan::FrameSheet::from_json` uses the reader that the questions use too: its errors carry the path of the
+//! field, and a program that also answers lines of `ask` carries one reader, not two.

@@ -127,7 +127,9 @@ impl Finding {
         if self.outcome == Some(Outcome::NonconformityShown) && explained {
             self.outcome = Some(Outcome::Undecided);
             self.words.push_str("; but read over paint, which is not a reading on metal: nothing is shown until it is off");
-        } else if self.outcome == Some(Outcome::ConformityShown) {
+        } else if self.outcome == Some(Outcome::ConformityShown)
+            && ends.is_some_and(|(least, most)| if inside { most } else { least }.is_some())
+        {
             self.outcome = Some(Outcome::Undecided);
             self.words
                 .push_str("; but read over paint, and the metal below has another size");

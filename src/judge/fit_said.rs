@@ -85,8 +85,15 @@ impl Asked<'_> {
         let gap = settled_cmp(fit.tightest().value(), NOTHING).is_ge();
         match (self.hold, said.outcome) {
             (_, outcome) if self.painted.contains(&true) => String::from(match outcome {
-                Outcome::NonconformityShown => {
+                Outcome::NonconformityShown
+                    if said.findings.iter().any(|f| {
+                        f.outcome == Some(outcome) && f.what != "hole" && f.what != "shaft"
+                    }) =>
+                {
                     "; read over a coating, and bare metal would be looser still."
+                }
+                Outcome::NonconformityShown => {
+                    "; a reading over a coating is not a reading on metal, so the fit is not judged before it is off; the bare part is out of its own limits."
                 }
                 _ => {
                     "; a reading over a coating is not a reading on metal, so no verdict before it is off."

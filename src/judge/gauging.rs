@@ -328,7 +328,7 @@ impl Gauging {
         let not_go_fails = self.not_go == Some(Passed::Failed)
             || self.not_go_turns.is_some_and(|turns| turns > NOT_GO_TURNS);
         let fails = gauged.is_some_and(|g| g.outcome == Outcome::NonconformityShown);
-        let seen_sound = self.saw(ThreadSeen::Sound) || self.saw(ThreadSeen::TakesPart);
+        let seen_sound = self.saw(ThreadSeen::Sound);
         let mut tell = |words: &str| {
             findings.push(practice(Outcome::Undecided, "contradiction", words));
             says.push(format!("That does not agree: {words}."));
@@ -346,8 +346,9 @@ impl Gauging {
             tell("it is called sound, and also torn or loose");
         }
         let proved = gauged.is_some_and(|g| g.outcome == Outcome::ConformityShown);
-        if proved && (self.saw(ThreadSeen::Stripped) || self.saw(ThreadSeen::LooseWithSeveral)) {
-            tell("all gauges pass a thread that is called torn or loose");
+        // A gauge outweighs a feel, and torn threads pass none.
+        if proved && self.saw(ThreadSeen::Stripped) {
+            tell("all gauges pass a thread that is called torn");
         }
         if self.saw(ThreadSeen::Uncut) && gauged.is_some() {
             tell("no thread is cut yet, and a gauge was tried in it");

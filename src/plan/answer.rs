@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::caution::Caution;
 use crate::evidence::{Citation, Grade, Text};
+use crate::face::Allowance;
 use crate::identify::Identification;
 use crate::judge::Finding;
 use crate::quantity::Length;
@@ -301,6 +302,8 @@ pub struct PlaceReport {
     pub notes: Vec<String>,
     /// What came off in all by the readings before and after the work: least and most.
     pub removed: Vec<crate::measure::Reading>,
+    /// What limits a cut there now, as the plan and the drawings hold it.
+    pub limits: Allowance,
     /// Whether the sheet holds readings taken after work there.
     pub worked: bool,
 }

@@ -4,11 +4,6 @@
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumIter,
 )]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
 #[strum(serialize_all = "snake_case")]
 #[non_exhaustive]
 pub enum Caution {
@@ -76,7 +71,7 @@ impl Caution {
                 "A carbon post must meet no edge: round the entry and the slot ends by hand, and use no grease, only assembly paste."
             }
             Self::TurnOneWay => {
-                "A cutter turns only its own way, also on the way out, and tension comes off before the tool does."
+                "A reamer or facing cutter turns only its own way, on the way out too, and tension comes off before the tool does. A tap or chaser is turned back to break the chip, and unscrewed to come out."
             }
             Self::Dust => {
                 "Keep paint dust off the lungs and chips out of the frame: mask, extract, clean every tube before assembly."
@@ -85,5 +80,17 @@ impl Caution {
                 "Some limits here are from memory, common practice or our own arithmetic; they are listed, check them before you rely on them."
             }
         }
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Caution {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use alloc::string::ToString;
+        use serde::ser::SerializeStruct;
+        let mut out = serializer.serialize_struct("Caution", 2)?;
+        out.serialize_field("code", &self.to_string())?;
+        out.serialize_field("words", self.words())?;
+        out.end()
     }
 }

@@ -6,6 +6,8 @@ use alloc::vec::Vec;
 
 use super::sheet::ThreadState;
 use super::thread::Bench;
+use crate::judge::{Remedy, Verdict};
+use crate::quantity::in_mm;
 use crate::rescue::{Damage, Stand, ThreadRescue};
 use crate::thread::Designation;
 
@@ -19,10 +21,7 @@ pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
         Some(ThreadState::Crossed) => Damage::CrossCut,
         _ => Damage::Worn,
     };
-    let mut rescue = ThreadRescue::new(
-        Designation::new(bench.size).with_hand(bench.hand),
-        damage,
-    );
+    let mut rescue = ThreadRescue::new(Designation::new(bench.size).with_hand(bench.hand), damage);
     rescue.material = bench.joint.material;
     rescue.bore = bench.now.minor.first().map(|p| p.reading);
     let Ok(found) = rescue.options() else {
@@ -34,5 +33,41 @@ pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
         .filter(|option| matches!(option.stand, Stand::Allowed | Stand::NeedsMeasurement))
         .take(MOST)
         .map(|option| format!("{}: {}", option.step.words(), option.why))
+        .collect()
+}
+
+/// What a verdict holds could cure what is out, in its order of caution; its own sentence where it names nothing.
+pub(super) fn of_verdict(verdict: &Verdict) -> Vec<String> {
+    if verdict.cures.is_empty() {
+        return Vec::from([verdict.sentence.clone()]);
+    }
+    verdict
+        .cures
+        .iter()
+        .take(MOST)
+        .map(|cure| {
+            let by = match cure.by {
+                Remedy::Clean => "clean it down to the metal",
+                Remedy::RoundOut => "bring it round again, without cutting",
+                Remedy::Ream => "ream it",
+                Remedy::Deepen => "deepen it",
+                Remedy::Face => "face it",
+                Remedy::Spacer => "a spacer",
+                Remedy::Chase => "chase it with the same thread",
+                Remedy::OtherPart => "another part",
+                Remedy::Shim => "a shim",
+                Remedy::Sleeve => "a sleeve or insert, by a builder",
+                Remedy::Refer => "the frame maker or a qualified builder",
+            };
+            let size = cure
+                .size
+                .map_or(String::new(), |size| format!(", {}", in_mm(size)));
+            let at = if cure.at.is_empty() {
+                String::new()
+            } else {
+                format!(", {}", cure.at)
+            };
+            format!("{by}{size}{at}")
+        })
         .collect()
 }

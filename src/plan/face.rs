@@ -243,6 +243,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
             "dial indicator turned about the pilot",
         );
     }
+    work.limits = allowance(&facing, &now);
     let over = surveyed.face().outer().length() * 2.0;
     let Some((needed, why)) = needed(site, &mut work, &facing, &surveyed, &now, over) else {
         return work;
@@ -276,7 +277,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
         makers_shape: false,
         pilot: facing.pilot.clone(),
         needed: Some((Counted::Depth, needed)),
-        allowance: allowance(&facing, &now),
+        allowance: work.limits.clone(),
         stops: Vec::new(),
         waits: Vec::new(),
         decision: site.rule,
@@ -418,11 +419,7 @@ fn needed(
         let limit = limits.upper().known()?;
         let goal = FacingGoal::square_within(limit, over, limits.grade()).ok()?;
         let found = survey
-            .decide_facing(
-                &goal,
-                &allowance(facing, now),
-                site.rule,
-            )
+            .decide_facing(&goal, &allowance(facing, now), site.rule)
             .ok()?;
         work.settled(
             Finding {

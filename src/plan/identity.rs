@@ -137,12 +137,7 @@ pub(super) fn code_of(answer: &Identification, believed: Option<&str>) -> Option
             .or_else(|| left.first())
             .map(ToString::to_string);
     }
-    let named = believed.and_then(|name| {
-        ranking
-            .possible
-            .iter()
-            .find(|c| is_called(c, name))
-    });
+    let named = believed.and_then(|name| ranking.possible.iter().find(|c| is_called(c, name)));
     if let Some(named) = named
         && (named.code == leader.code || one_chaser(named, leader))
         && enough(named)
@@ -169,12 +164,7 @@ pub(super) fn ask_tables(
         Ok(answer) => Some(answer),
         Err(error) => {
             work.settled(Finding::stated("identification", error.to_string()));
-            work.ask(
-                answer_field,
-                error.remedy(),
-                error.problem(),
-                "as named",
-            );
+            work.ask(answer_field, error.remedy(), error.problem(), "as named");
             None
         }
     }

@@ -8,6 +8,8 @@ mod answer;
 mod bore_now;
 mod caution;
 mod crown;
+mod cures;
+mod drawings;
 mod face;
 mod fold;
 mod head;
@@ -22,11 +24,21 @@ mod mount_bolt;
 mod mount_merge;
 mod mount_now;
 mod mount_square;
+mod others;
 mod permit;
+mod record;
 mod rows;
+mod seat_post;
+mod seat_size;
+mod seat_tube;
 mod sheet;
+mod shell;
+mod shell_press;
+mod shell_width;
 mod site;
 mod steerer;
+mod thread;
+mod threads;
 mod work;
 
 pub use answer::{
@@ -34,6 +46,8 @@ pub use answer::{
     Stop, Tool, WeakFigure,
 };
 pub use caution::Caution;
+pub use drawings::{Picture, pictures};
+pub use record::{Record, RecordEntry, record};
 pub use sheet::*;
 
 use alloc::vec::Vec;
@@ -80,9 +94,18 @@ pub fn prepare_with<'a>(sheet: &'a FrameSheet, tables: Tables<'a>) -> Plan {
 fn works(site: &Site<'_>) -> Vec<PlaceWork> {
     let sheet = site.sheet;
     let mut works = Vec::new();
+    works.extend(
+        sheet
+            .seat_tube
+            .as_ref()
+            .map(|tube| seat_tube::plan(site, tube)),
+    );
+    works.extend(sheet.shell.iter().flat_map(|s| shell::plan(site, s)));
     works.extend(head::plan(site, &sheet.head_tube));
     works.extend(sheet.crown.iter().map(|c| crown::plan(site, c)));
     works.extend(sheet.steerer.iter().map(|s| steerer::plan(site, s)));
     works.extend(mount::plan(site, &sheet.brake));
+    works.extend(threads::plan(site));
+    works.extend(others::plan(site));
     works
 }

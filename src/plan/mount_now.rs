@@ -50,13 +50,9 @@ fn same_place(a: &MountPoint, b: &MountPoint) -> bool {
 /// The mount by its last readings: places where nothing came off still carry their paint.
 pub(super) fn of(sheet: &BrakeSheet) -> MountNow<'_> {
     let passes = sheet.passes.iter();
-    let last = passes
-        .clone()
-        .rev()
-        .map(|p| p.points.as_slice())
-        .find(|points| !points.is_empty())
-        .or_else(|| (!sheet.after.is_empty()).then_some(sheet.after.as_slice()));
-    let points = last.unwrap_or(&sheet.points);
+    let points = points_now(sheet);
+    let read_again = !sheet.after.is_empty() || sheet.passes.iter().any(|p| !p.points.is_empty());
+    let last = read_again.then_some(points);
     let removed: Vec<Reading> = match last {
         Some(last) => sheet
             .points
@@ -107,6 +103,18 @@ fn thickness(sheet: &BrakeSheet, removed: &[Reading]) -> Option<Reading> {
             None => first,
         })
     })
+}
+
+/// The heights of the last pass that read them.
+pub(super) fn points_now(sheet: &BrakeSheet) -> &[MountPoint] {
+    sheet
+        .passes
+        .iter()
+        .rev()
+        .map(|p| p.points.as_slice())
+        .chain([sheet.after.as_slice(), sheet.points.as_slice()])
+        .find(|points| !points.is_empty())
+        .unwrap_or_default()
 }
 
 /// The heights as the face math takes them.

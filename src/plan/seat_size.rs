@@ -86,12 +86,7 @@ pub(super) fn of(
 }
 
 /// A size that a plug or the post proved.
-fn confirmed(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    now: &BoreNow,
-    proved: &str,
-) -> Option<Sized> {
+fn confirmed(site: &Site<'_>, work: &mut PlaceWork, now: &BoreNow, proved: &str) -> Option<Sized> {
     let Some(row) = row(site, proved) else {
         work.contradicts(
             format!("{proved} was proved there, and no seatpost of that size is listed"),
@@ -213,9 +208,16 @@ fn painted(
     match (believed, fits.as_slice()) {
         (Some(post), _) if fits.iter().any(|p| p.code == post.code) => {
             let words = if others.is_empty() {
-                format!("{} mm, as believed: no other size agrees with the readings", post.code)
+                format!(
+                    "{} mm, as believed: no other size agrees with the readings",
+                    post.code
+                )
             } else {
-                format!("{} mm as believed is possible, and so is {}", post.code, names(&others))
+                format!(
+                    "{} mm as believed is possible, and so is {}",
+                    post.code,
+                    names(&others)
+                )
             };
             work.settled(Finding::stated("size", words).resting_on(post.diameter.evidence()));
             let identity = if others.is_empty() {
@@ -267,7 +269,10 @@ fn painted(
         )),
         (None, several) => work.settled(Finding::stated(
             "size",
-            format!("one of {}: the bore alone does not say which", names(several)),
+            format!(
+                "one of {}: the bore alone does not say which",
+                names(several)
+            ),
         )),
     }
     work.ask(

@@ -118,19 +118,30 @@ fn shapes(work: &mut PlaceWork, shape: &Shape, now: &BoreNow) {
     let mut words = spread(&plain);
     let worth_saying = |length: Length| length.abs() >= mm(0.001);
     if let Some(oval) = shape.ovality().filter(|o| worth_saying(o.value())) {
-        words.push_str(&format!("; out of round by at least {}", in_mm(oval.value())));
+        words.push_str(&format!(
+            "; out of round by at least {}",
+            in_mm(oval.value())
+        ));
     }
     if let Some(taper) = shape.taper().filter(|t| worth_saying(t.value())) {
         words.push_str(&format!(
             "; {} {} towards the bottom",
             in_mm(taper.value().abs()),
-            if taper.value() < mm(0.0) { "narrower" } else { "wider" }
+            if taper.value() < mm(0.0) {
+                "narrower"
+            } else {
+                "wider"
+            }
         ));
     }
     work.settled(Finding {
         readings: extremes(&plain),
         ..Finding::stated(
-            if now.worked { "bore after the work" } else { "bore as found" },
+            if now.worked {
+                "bore after the work"
+            } else {
+                "bore as found"
+            },
             words,
         )
     });
@@ -251,7 +262,10 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
                     in_mm(sized.size)
                 )
             } else {
-                format!("the bore is nowhere below {}: nothing to ream", in_mm(sized.size))
+                format!(
+                    "the bore is nowhere below {}: nothing to ream",
+                    in_mm(sized.size)
+                )
             });
         }
         return;
@@ -292,11 +306,20 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         waits,
         decision: site.rule,
     });
-    let asked_depth = work.questions.iter().any(|q| q.answer == "seat_tube.clear_depth");
+    let asked_depth = work
+        .questions
+        .iter()
+        .any(|q| q.answer == "seat_tube.clear_depth");
     let Some(permit) = take(work, ruling, &wish) else {
         // The depth is asked for only where a reamer goes in.
-        if asked_depth && work.questions.iter().all(|q| q.answer != "seat_tube.material" && q.answer != "seat_tube.confirmed") {
-            work.questions.retain(|q| q.answer != "seat_tube.clear_depth");
+        if asked_depth
+            && work
+                .questions
+                .iter()
+                .all(|q| q.answer != "seat_tube.material" && q.answer != "seat_tube.confirmed")
+        {
+            work.questions
+                .retain(|q| q.answer != "seat_tube.clear_depth");
         }
         return;
     };
@@ -311,7 +334,11 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
     if joint.material == Some(MaterialKind::Titanium) {
         draft = draft.minding(Caution::Titanium);
     }
-    if tube.post.as_ref().is_some_and(|p| p.material == Some(MaterialKind::Carbon)) {
+    if tube
+        .post
+        .as_ref()
+        .is_some_and(|p| p.material == Some(MaterialKind::Carbon))
+    {
         draft = draft
             .minding(Caution::CarbonPost)
             .checking("no edge left at the entry or the slot: a carbon post must meet none");
@@ -322,13 +349,20 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
 /// What may come off on diameter: the makers' bore and wall, the size itself, and the stock that any text gives for a reamer.
 fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized) -> Allowance {
     let mut caps = Vec::new();
-    let cap = |kind, what: String, most: Reading, grade| CutLimit::new(kind, what, most, grade).ok();
+    let cap =
+        |kind, what: String, most: Reading, grade| CutLimit::new(kind, what, most, grade).ok();
     if let Some((high, words)) = Heard::of(&tube.limits, Limited::Bore).and_then(|h| h.at_most())
         && let Ok(high) = Reading::exact(high)
     {
-        caps.extend(cap(LimitKind::Maker, format!("bore {words}"), high.less(smallest), Grade::Shop));
+        caps.extend(cap(
+            LimitKind::Maker,
+            format!("bore {words}"),
+            high.less(smallest),
+            Grade::Shop,
+        ));
     }
-    if let Some((least, words)) = Heard::of(&tube.limits, Limited::Wall).and_then(|h| h.at_least()) {
+    if let Some((least, words)) = Heard::of(&tube.limits, Limited::Wall).and_then(|h| h.at_least())
+    {
         match (extremes(&tube.outside).first(), Reading::exact(least * 2.0)) {
             (Some(outside), Ok(walls)) => caps.extend(cap(
                 LimitKind::Wall,
@@ -337,7 +371,12 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized
                 Grade::Shop,
             )),
             _ => caps.extend(
-                CutLimit::unknown(LimitKind::Wall, format!("wall {words}"), "measure the outside diameter").ok(),
+                CutLimit::unknown(
+                    LimitKind::Wall,
+                    format!("wall {words}"),
+                    "measure the outside diameter",
+                )
+                .ok(),
             ),
         }
     }
@@ -353,7 +392,11 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized
         caps.extend(
             cap(
                 LimitKind::Other,
-                format!("{} at most of {}: beyond it, it is no paint and probably not this size", in_mm(most), row.what),
+                format!(
+                    "{} at most of {}: beyond it, it is no paint and probably not this size",
+                    in_mm(most),
+                    row.what
+                ),
                 most_off,
                 grade,
             )

@@ -12,7 +12,7 @@ use super::shell_width::{self, Widths};
 use super::site::{Joint, Site, covered};
 use super::thread::{self, Bench, Now, Stated};
 use super::work::PlaceWork;
-use super::{shell_press, Change};
+use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
 use crate::identify::{Feature, Identification, Observation, identify};
 use crate::judge::Finding;
@@ -122,7 +122,12 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                 contradicted: !shell.contradictions.is_empty(),
                 sides: &sides,
             };
-            works.extend(SIDES.map(|side| self::side(site, &whole, side)).into_iter().flatten());
+            works.extend(
+                SIDES
+                    .map(|side| self::side(site, &whole, side))
+                    .into_iter()
+                    .flatten(),
+            );
             works.extend(faces(site, &whole, &widths));
         }
         (Some(row), Some(settled), None) => {
@@ -166,7 +171,12 @@ struct Whole<'a> {
 
 /// What was seen of a shell whose thread is asked for: what lies over paint, or in a thread that lost metal, names nothing, and
 /// the two sides are never pooled.
-fn seen(sheet: &ShellSheet, sides: &Sides, minor_of: Option<Side>, width: bool) -> Vec<Observation> {
+fn seen(
+    sheet: &ShellSheet,
+    sides: &Sides,
+    minor_of: Option<Side>,
+    width: bool,
+) -> Vec<Observation> {
     let bore: Vec<Placed> = super::shell_press::bore_now(sheet);
     let mut seen = observed(Feature::Bore, &on_metal(&bore));
     if width {
@@ -327,7 +337,10 @@ fn told(
                 grade: Some(Grade::CommonPractice),
                 ..Finding::stated(
                     "width",
-                    format!("{}, by its thread, of a width that no table lists for it", row.name),
+                    format!(
+                        "{}, by its thread, of a width that no table lists for it",
+                        row.name
+                    ),
                 )
             });
         }
@@ -454,9 +467,7 @@ fn hand_for(work: &mut PlaceWork, whole: &Whole<'_>, side: Side) -> Option<Hand>
                 Some(f) if !f.dissent().is_empty() => {
                     "sources disagree on the hand of this pattern"
                 }
-                Some(f) if f.value().is_some() => {
-                    "the hand of this side is remembered, not read"
-                }
+                Some(f) if f.value().is_some() => "the hand of this side is remembered, not read",
                 _ => "no source states the hand of this pattern",
             },
             "eye, light",
@@ -521,9 +532,9 @@ fn joint<'a>(site: &Site<'a>, sheet: &'a ShellSheet, side: &'a ShellSide) -> Joi
 fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> {
     let located = whole.row.and_then(|row| row.located_by.value().copied());
     let stays = match located {
-        Some(LocatedBy::Groove) => {
-            Some("a ring in a groove locates the bearing, so facing moves nothing but the shield gap")
-        }
+        Some(LocatedBy::Groove) => Some(
+            "a ring in a groove locates the bearing, so facing moves nothing but the shield gap",
+        ),
         Some(LocatedBy::Seat) => {
             Some("a seat inside the bore locates the bearing, so facing moves nothing")
         }
@@ -552,7 +563,10 @@ fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> 
             works.push(work);
             continue;
         }
-        works.push(face::plan(site, facing(site, whole, widths, side, face, coating)));
+        works.push(face::plan(
+            site,
+            facing(site, whole, widths, side, face, coating),
+        ));
     }
     shell_width::parallel(site, whole.sheet, &mut works);
     works
@@ -582,9 +596,13 @@ fn facing<'a>(
     let own = whole.sides.get(side);
     let across = whole.sides.get(other(side));
     let pilot = if threaded && !own.guides() {
-        Pilot::Missing("the thread that the facing tool pilots on is gone or not cut; its repair comes first")
+        Pilot::Missing(
+            "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
+        )
     } else if threaded && !across.guides() {
-        Pilot::Missing("the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first")
+        Pilot::Missing(
+            "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
+        )
     } else {
         Pilot::There
     };
@@ -636,7 +654,11 @@ fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
     for side in SIDES {
         let here = side_of(whole.sheet, side);
         let now = whole.sides.get(side);
-        if here.state.is_some() || here.go.is_some() || !here.minor.is_empty() || here.hand.is_some() {
+        if here.state.is_some()
+            || here.go.is_some()
+            || !here.minor.is_empty()
+            || here.hand.is_some()
+        {
             let mut work = PlaceWork::new(Place::ShellSide(side));
             work.notes.extend(here.note.clone());
             work.measured = true;
@@ -646,11 +668,15 @@ fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
                 work.settled(Finding {
                     outcome: Some(crate::measure::Outcome::NonconformityShown),
                     grade: Some(Grade::CommonPractice),
-                    ..Finding::stated("thread", "worn or torn out; which thread it was is not settled")
+                    ..Finding::stated(
+                        "thread",
+                        "worn or torn out; which thread it was is not settled",
+                    )
                 });
                 work.out = true;
             }
-            work.leave.push(String::from("the thread, until the shell is named"));
+            work.leave
+                .push(String::from("the thread, until the shell is named"));
             works.push(work);
         }
         if let Some(face) = &here.face {
@@ -658,7 +684,8 @@ fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
             work.notes.extend(face.note.clone());
             work.measured = true;
             work.held = true;
-            work.leave.push(String::from("the face, until the shell is named"));
+            work.leave
+                .push(String::from("the face, until the shell is named"));
             works.push(work);
         }
     }

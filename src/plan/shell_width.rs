@@ -12,7 +12,7 @@ use super::site::{Site, covered};
 use super::work::PlaceWork;
 use crate::evidence::Evidence;
 use crate::face::{CutLimit, LimitKind};
-use crate::judge::{Finding, extremes, sizes_against, spindle_for_width, spread};
+use crate::judge::{Finding, SpindleWidth, extremes, sizes_against, spread};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
 use crate::standard::{Place, Shell, ShellWindow};
@@ -155,7 +155,11 @@ pub(super) fn of(
     };
     // Both faces share what the width can lose: half each is planned, the rest is measured again.
     let share = if faces.len() > 1 { 0.5 } else { 1.0 };
-    let whose = if faces.len() > 1 { ", half of it a side" } else { "" };
+    let whose = if faces.len() > 1 {
+        ", half of it a side"
+    } else {
+        ""
+    };
     let Ok(least) = Reading::exact(lower.at) else {
         return widths;
     };
@@ -193,7 +197,11 @@ pub(super) fn of(
                 "the shell is {} wider than {}: it is faced to a width{}",
                 in_mm(widest.value() - upper.at),
                 upper.words,
-                if faces.len() > 1 { ", half of it a side" } else { "" }
+                if faces.len() > 1 {
+                    ", half of it a side"
+                } else {
+                    ""
+                }
             ),
         ));
     }
@@ -221,13 +229,23 @@ fn limits<'a>(
             && lower.as_ref().is_none_or(|l| settled_below(l.at, at))
         {
             let words = format!("least width {} ({})", in_mm(at), owner.0);
-            lower = Some(Limit { at, words, limits, evidence });
+            lower = Some(Limit {
+                at,
+                words,
+                limits,
+                evidence,
+            });
         }
         if let Some(at) = limits.upper().known()
             && upper.as_ref().is_none_or(|u| settled_below(at, u.at))
         {
             let words = format!("greatest width {} ({})", in_mm(at), owner.1);
-            upper = Some(Limit { at, words, limits, evidence });
+            upper = Some(Limit {
+                at,
+                words,
+                limits,
+                evidence,
+            });
         }
     };
     if let Some(heard) = Heard::of(&sheet.limits, Limited::Width) {
@@ -292,9 +310,18 @@ fn holds(
             Limits::at_most(limit.at, limit.limits.grade())
         };
         let Ok(one_side) = one_side else { continue };
-        let found = sizes_against("width", now, &one_side, &limit.words, limit.evidence, site.rule);
+        let found = sizes_against(
+            "width",
+            now,
+            &one_side,
+            &limit.words,
+            limit.evidence,
+            site.rule,
+        );
         match found.outcome {
-            Some(Outcome::NonconformityShown) if over == Over::Upper && !faces(sheet).is_empty() => {
+            Some(Outcome::NonconformityShown)
+                if over == Over::Upper && !faces(sheet).is_empty() =>
+            {
                 broken = Some(over);
                 work.settled(found);
             }
@@ -332,27 +359,20 @@ fn holds(
 
 /// The spindle or unit at hand against the width.
 fn spindle(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &[Reading]) {
-    let (Some(made_for), Some(width)) = (sheet.made_for, now.first()) else {
+    let Some(made_for) = sheet.made_for else {
         return;
     };
-    let _ = site;
-    let Ok(said) = spindle_for_width(width, made_for) else {
+    if now.is_empty() {
         return;
+    }
+    let asked = SpindleWidth {
+        width: now.to_vec(),
+        made_for: Some(made_for),
+        window: sheet.window.clone(),
+        rule: Some(site.rule),
     };
-    match said.outcome {
-        Outcome::NonconformityShown => work.verdict(&said),
-        Outcome::ConformityShown => work.found(&said),
-        Outcome::Undecided => {
-            work.found(&said);
-            if let Some(next) = said.next.first() {
-                work.ask(
-                    "shell.window",
-                    next.measure.to_string(),
-                    next.why.to_string(),
-                    next.with.to_string(),
-                );
-            }
-        }
+    if let Ok(said) = asked.answer(site.tables) {
+        work.judged(&said, "shell.window");
     }
 }
 
@@ -418,7 +438,10 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
     let Ok(found) = drive.parallelism(&other, over) else {
         return;
     };
-    let Some(work) = works.iter_mut().find(|w| w.place == Place::ShellFace(Side::Drive)) else {
+    let Some(work) = works
+        .iter_mut()
+        .find(|w| w.place == Place::ShellFace(Side::Drive))
+    else {
         return;
     };
     let held = sizes_against(

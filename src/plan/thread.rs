@@ -111,10 +111,7 @@ impl Now {
     /// Metal is gone: a chaser restores nothing.
     pub(super) fn lost(&self) -> bool {
         self.not_go == Some(GaugeResult::Failed)
-            || matches!(
-                self.state,
-                Some(ThreadState::Loose | ThreadState::Stripped)
-            )
+            || matches!(self.state, Some(ThreadState::Loose | ThreadState::Stripped))
             || self.marks == Some(Marks::Torn)
     }
 
@@ -198,12 +195,7 @@ pub(super) fn work(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
 }
 
 /// The hole against the limits of its thread.
-fn holes(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    bench: &Bench<'_>,
-    limits: Option<&ThreadLimits>,
-) {
+fn holes(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, limits: Option<&ThreadLimits>) {
     if bench.now.minor.is_empty() {
         return;
     }
@@ -225,7 +217,7 @@ fn holes(
         .iter()
         .any(|p| p.surface == Surface::OverPaint);
     if over_paint && bench.now.state != Some(ThreadState::Uncut) {
-        found = found.read_on_paint(true);
+        found = found.read_on_paint(true, site.tables);
     }
     // A hole that is out is dealt with by the state of its thread: chased, gauged, opened or referred below.
     if found.outcome == Some(Outcome::NonconformityShown)
@@ -233,7 +225,10 @@ fn holes(
         && bench.now.go == Some(GaugeResult::Passed)
     {
         work.contradicts(
-            format!("the thread is called sound, and its hole is out: {}", found.words),
+            format!(
+                "the thread is called sound, and its hole is out: {}",
+                found.words
+            ),
             format!("{}.not_go", bench.path),
             "NOT GO gauge, caliper",
         );
@@ -289,7 +284,8 @@ fn gauges(work: &mut PlaceWork, bench: &Bench<'_>) {
 /// Stops that end a thread: its own end, and a depth that somebody wrote.
 fn ends(bench: &Bench<'_>, own: &'static str) -> Vec<Stop> {
     let mut stops = Vec::new();
-    if let Some((depth, words)) = Heard::of(bench.limits, Limited::Depth).and_then(|h| h.at_most()) {
+    if let Some((depth, words)) = Heard::of(bench.limits, Limited::Depth).and_then(|h| h.at_most())
+    {
         let _ = depth;
         stops.push(Stop {
             limit: Text::Owned(format!("depth of thread {words}")),
@@ -352,12 +348,7 @@ fn cutter(code: &'static str, bench: &Bench<'_>) -> Tool {
     }
 }
 
-fn chase(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    bench: &Bench<'_>,
-    limits: Option<&ThreadLimits>,
-) {
+fn chase(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, limits: Option<&ThreadLimits>) {
     let what = format!("thread of the {}", bench.what);
     let ruling = rule(Request {
         stops: ends(
@@ -378,7 +369,10 @@ fn chase(
     } else {
         "the thread is fouled or rough at its start"
     };
-    let words = format!("Chase the {}: {}, {}-hand", bench.what, bench.size, bench.hand);
+    let words = format!(
+        "Chase the {}: {}, {}-hand",
+        bench.what, bench.size, bench.hand
+    );
     let mut draft = finish(
         Draft::cut(permit, words, why).with(cutter("chaser", bench)),
         bench,
@@ -456,17 +450,15 @@ fn lost(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
 }
 
 /// A plain hole that is to get a thread: is it the right hole?
-fn tap(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    bench: &Bench<'_>,
-    limits: Option<&ThreadLimits>,
-) {
+fn tap(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, limits: Option<&ThreadLimits>) {
     let what = bench.what.clone();
     let Some(limits) = limits else {
         work.steps.push(Draft::refer(
             &bench.place,
-            format!("Do not tap the {what}: no hole size is published for {}", bench.size),
+            format!(
+                "Do not tap the {what}: no hole size is published for {}",
+                bench.size
+            ),
             "the tap's maker names the hole, and the frame maker the thread",
         ));
         return;
@@ -479,7 +471,13 @@ fn tap(
     match (found.outcome, smallest, low, high) {
         (Some(Outcome::NonconformityShown), Some(hole), Some(low), Some(_))
             if settled_below(hole.value(), low)
-                && largest.is_some_and(|l| limits.minor.upper().known().is_none_or(|h| !settled_below(h, l.value()))) =>
+                && largest.is_some_and(|l| {
+                    limits
+                        .minor
+                        .upper()
+                        .known()
+                        .is_none_or(|h| !settled_below(h, l.value()))
+                }) =>
         {
             if open_hole(site, work, bench, limits, &hole) {
                 tap_step(site, work, bench, limits, None);
@@ -487,7 +485,11 @@ fn tap(
         }
         (Some(Outcome::NonconformityShown), ..) => {
             let over = largest.zip(high).map_or(String::new(), |(l, h)| {
-                format!(": the hole is {} too large for {}", in_mm(l.value() - h), bench.size)
+                format!(
+                    ": the hole is {} too large for {}",
+                    in_mm(l.value() - h),
+                    bench.size
+                )
             });
             work.steps.push(Draft::refer(
                 &bench.place,
@@ -533,7 +535,12 @@ fn open_hole(
     caps.extend(
         cap(
             high,
-            format!("hole at most {} ({}, {})", in_mm(high), bench.size, limits.class),
+            format!(
+                "hole at most {} ({}, {})",
+                in_mm(high),
+                bench.size,
+                limits.class
+            ),
             limits.grade(),
         )
         .map(|c| c.citing(Some(limits.evidence()))),
@@ -554,7 +561,11 @@ fn open_hole(
     work.steps.push(
         Draft::cut(
             permit,
-            format!("Open the {what} to between {} and {}", in_mm(low), in_mm(high)),
+            format!(
+                "Open the {what} to between {} and {}",
+                in_mm(low),
+                in_mm(high)
+            ),
             format!(
                 "{} is {} too small for {}: the tap would jam or break",
                 in_mm(hole.value()),
@@ -562,7 +573,10 @@ fn open_hole(
                 bench.size
             ),
         )
-        .with(tool("reamer", format!("drill or reamer that finishes inside {}", limits.minor)))
+        .with(tool(
+            "reamer",
+            format!("drill or reamer that finishes inside {}", limits.minor),
+        ))
         .turned(crate::thread::Turn::Clockwise)
         .checking("the hole with a caliper in two directions"),
     );
@@ -577,7 +591,10 @@ fn tap_step(
     waits: Option<String>,
 ) {
     let ruling = rule(Request {
-        stops: ends(bench, "the depth that the part needs, and what lies behind the hole"),
+        stops: ends(
+            bench,
+            "the depth that the part needs, and what lies behind the hole",
+        ),
         waits: waits.into_iter().collect(),
         ..request(site, work, bench, Operation::Tap)
     });
@@ -585,16 +602,17 @@ fn tap_step(
     let Some(permit) = take(work, ruling, &wish) else {
         return;
     };
-    let words = format!("Tap the {}: {}, {}-hand", bench.what, bench.size, bench.hand);
+    let words = format!(
+        "Tap the {}: {}, {}-hand",
+        bench.what, bench.size, bench.hand
+    );
     let draft = Draft::cut(permit, words, "the thread is not cut yet").with(cutter("tap", bench));
     work.steps.push(finish(draft, bench, Some(limits)));
 }
 
 /// Alignment after any work at a hanger.
 fn hanger_check(work: &mut PlaceWork, bench: &Bench<'_>) {
-    if matches!(bench.place, Place::Hanger(_))
-        && work.steps.iter().any(|s| s.operation().cuts())
-    {
+    if matches!(bench.place, Place::Hanger(_)) && work.steps.iter().any(|s| s.operation().cuts()) {
         work.steps.push(Draft::by_hand(
             &bench.place,
             ByHand::Check,

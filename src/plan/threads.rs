@@ -76,8 +76,21 @@ fn join(sheet: &mut ThreadSheet, other: &ThreadSheet) -> Vec<&'static str> {
         )*};
     }
     either!(
-        material, believed, confirmed, consent, coating, name, mate, pitch, hand, state, go, not_go,
-        go_after, not_go_after, replaceable
+        material,
+        believed,
+        confirmed,
+        consent,
+        coating,
+        name,
+        mate,
+        pitch,
+        hand,
+        state,
+        go,
+        not_go,
+        go_after,
+        not_go_after,
+        replaceable
     );
     if let Some(note) = &other.note {
         sheet.note = Some(match &sheet.note {
@@ -219,7 +232,11 @@ fn size_of<'a>(
             "pitch gauge on the part and in the hole",
         );
     }
-    for (size, from) in [(sheet.mate, "mating part"), (proved, "proved part"), (believed, "label")] {
+    for (size, from) in [
+        (sheet.mate, "mating part"),
+        (proved, "proved part"),
+        (believed, "label"),
+    ] {
         if let (Some(size), Some(pitch)) = (size, sheet.pitch)
             && !pitch.same_as(size.pitch())
         {
@@ -279,7 +296,11 @@ fn by_tables<'a>(
     let minor = on_surface(&sheet.minor, sheet.coating);
     let mut seen = observed(Feature::MinorDiameter, &on_metal(&minor));
     seen.extend(sheet.pitch.map(Observation::Pitch));
-    seen.extend(sheet.hand.map(|hand| Observation::Hand { side: None, hand }));
+    seen.extend(
+        sheet
+            .hand
+            .map(|hand| Observation::Hand { side: None, hand }),
+    );
     if seen.is_empty() {
         return None;
     }
@@ -305,11 +326,8 @@ fn by_tables<'a>(
         identity::open(work, &entry.path, &answer);
     }
     identity::tell(work, answer);
-    let row = settled.and_then(|code| {
-        site.tables
-            .all::<ThreadUse>()
-            .find(|row| row.code == code)
-    })?;
+    let row =
+        settled.and_then(|code| site.tables.all::<ThreadUse>().find(|row| row.code == code))?;
     Some((*row.thread.value()?, Some(row), Identity::Known))
 }
 

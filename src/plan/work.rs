@@ -7,6 +7,7 @@ use super::answer::{Change, Operation, PlaceReport, State, Tool, WeakFigure};
 use super::caution::Caution;
 use super::permit::Permit;
 use crate::evidence::{Grade, Text};
+use crate::face::Allowance;
 use crate::identify::Identification;
 use crate::judge::{Finding, Verdict};
 use crate::measure::{Outcome, Reading};
@@ -161,6 +162,8 @@ pub(super) struct PlaceWork {
     pub cures: Vec<String>,
     pub notes: Vec<String>,
     pub removed: Vec<Reading>,
+    /// What limits a cut there now.
+    pub limits: Allowance,
     /// The sheet holds a reading or an observation of the place.
     pub measured: bool,
     /// The sheet holds readings taken after work.
@@ -185,6 +188,7 @@ impl PlaceWork {
             cures: Vec::new(),
             notes: Vec::new(),
             removed: Vec::new(),
+            limits: Allowance::default(),
             measured: false,
             worked: false,
             steps: Vec::new(),
@@ -239,9 +243,28 @@ impl PlaceWork {
     pub(super) fn verdict(&mut self, verdict: &Verdict) {
         if verdict.outcome == Outcome::NonconformityShown {
             self.out = true;
-            self.cures.push(verdict.sentence.clone());
+            self.cures.extend(super::cures::of_verdict(verdict));
         }
         self.found(verdict);
+    }
+
+    /// A verdict that decides: out leaves the place out, undecided asks for what would decide it at this field.
+    pub(super) fn judged(&mut self, verdict: &Verdict, answer: &str) {
+        match verdict.outcome {
+            Outcome::NonconformityShown => self.verdict(verdict),
+            Outcome::ConformityShown => self.found(verdict),
+            Outcome::Undecided => {
+                self.found(verdict);
+                if let Some(next) = verdict.next.first() {
+                    self.ask(
+                        answer,
+                        next.measure.to_string(),
+                        alloc::format!("{}; {}", verdict.place, next.why),
+                        next.with.to_string(),
+                    );
+                }
+            }
+        }
     }
 
     /// Everything that a verdict found, where a step or a question deals with it, or where it does not decide.
@@ -316,6 +339,7 @@ impl PlaceWork {
             cures: self.cures,
             notes: self.notes,
             removed: self.removed,
+            limits: self.limits,
             worked: self.worked,
         }
     }

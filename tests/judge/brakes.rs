@@ -1,7 +1,8 @@
 //! Calipers on their mounts, tabs on sliding dropouts, hubs in their dropouts.
 
-use framegauge::judge::{CaliperPlace, Verdict, hub_width, sliding_tab};
-use framegauge::standard::End;
+use super::asked::hub_width;
+use framegauge::judge::{CaliperPlace, Verdict, sliding_tab};
+use framegauge::standard::{End, Tables};
 use framegauge::{ErrorKind, deg, mm};
 
 use super::{OPEN, OUT, WITHIN, case, exact, hold, read};
@@ -9,12 +10,12 @@ use super::{OPEN, OUT, WITHIN, case, exact, hold, read};
 fn place(native: f64, adapter: f64, rotor: f64, ends: Option<(End, End)>) -> Verdict {
     CaliperPlace {
         native: mm(native),
-        adapter: mm(adapter),
+        adapter: Some(mm(adapter)),
         rotor: mm(rotor),
         made_for: ends.map(|e| e.0),
         on: ends.map(|e| e.1),
     }
-    .judge()
+    .answer(Tables::ours())
     .unwrap()
 }
 
@@ -77,17 +78,17 @@ fn calipers() {
         (
             CaliperPlace {
                 native: mm(0.0),
-                adapter: mm(0.0),
+                adapter: None,
                 rotor: mm(160.0),
                 made_for: None,
                 on: None,
             },
-            "native rotor",
+            "native",
         ),
         (
             CaliperPlace {
                 native: mm(160.0),
-                adapter: mm(f64::NAN),
+                adapter: Some(mm(f64::NAN)),
                 rotor: mm(160.0),
                 made_for: None,
                 on: None,
@@ -95,7 +96,7 @@ fn calipers() {
             "adapter",
         ),
     ] {
-        let error = bad.judge().unwrap_err();
+        let error = bad.answer(Tables::ours()).unwrap_err();
         assert!(error.field().starts_with(field), "{error}");
     }
 }

@@ -1,9 +1,11 @@
 //! Verdicts that turn on one member's own surface, on an uncertainty, or on a figure that is not there.
 
-use framegauge::fit::{Feature, HoleMember, ShaftMember};
-use framegauge::judge::{FitQuestion, Joint, head_tube_from_stock, over_coating, pattern_threads};
+use super::asked::MeasuredOnce as _;
+use super::asked::{FitQuestion, HoleMember, ShaftMember, over_coating};
+use framegauge::fit::Feature;
+use framegauge::judge::{head_tube_from_stock, pattern_threads};
 use framegauge::measure::Limits;
-use framegauge::standard::{Shell, find};
+use framegauge::standard::{Joint, Shell, find};
 use framegauge::{ErrorKind, Grade, mm};
 
 use super::{OUT, read};

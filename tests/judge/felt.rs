@@ -1,8 +1,10 @@
 //! What was felt or seen, without a measuring tool.
 
-use framegauge::fit::{HoleMember, RingClass, ShaftMember};
-use framegauge::judge::{Felt, FitQuestion, Joint, Verdict};
+use super::asked::{FitQuestion, HoleMember, ShaftMember};
+use framegauge::fit::RingClass;
+use framegauge::judge::{Felt, Verdict};
 use framegauge::measure::{Bound, Limits};
+use framegauge::standard::Joint;
 use framegauge::{Grade, mm};
 
 use super::fits::{hole, shaft};

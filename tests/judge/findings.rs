@@ -2,6 +2,7 @@
 
 use framegauge::judge::{Finding, NextStep, Verdict, Worked, sizes_against};
 use framegauge::measure::{Bound, DecisionRule, Limits, Reading};
+use framegauge::standard::Tables;
 use framegauge::{Evidence, Grade, deg, mm};
 
 use super::{OPEN, OUT, WITHIN, case, exact, hold, read};
@@ -128,7 +129,9 @@ fn sizes() {
 
 #[test]
 fn on_paint() {
-    let on = |readings: &[Reading], inside| judged(found(readings, limits()).read_on_paint(inside));
+    let on = |readings: &[Reading], inside| {
+        judged(found(readings, limits()).read_on_paint(inside, Tables::ours()))
+    };
     let at_least = Limits::at_least(mm(44.0), Grade::Published).unwrap();
     let at_most = Limits::at_most(mm(44.2), Grade::Published).unwrap();
     hold(
@@ -184,9 +187,21 @@ fn on_paint() {
             ),
             case(
                 "bore within",
-                WITHIN,
-                "said, with a word on the paint",
+                OPEN,
+                "bare it is larger than 44.1, and 44.2 is its upper limit",
                 on(&[exact(44.1)], true),
+            ),
+            case(
+                "bore over its only limit, a lower one",
+                WITHIN,
+                "bare it is larger still",
+                judged(found(&[exact(44.1)], at_least).read_on_paint(true, Tables::ours())),
+            ),
+            case(
+                "bore smaller than any coat explains",
+                OUT,
+                "0.3 mm are hidden, and two coats of 0.12 mm (coat_one_side) hide 0.24",
+                on(&[exact(43.7)], true),
             ),
             case(
                 "not measured",
@@ -198,25 +213,25 @@ fn on_paint() {
                 "bore too small, only that limit",
                 OPEN,
                 "paint explains it",
-                judged(found(&[exact(43.9)], at_least).read_on_paint(true)),
+                judged(found(&[exact(43.9)], at_least).read_on_paint(true, Tables::ours())),
             ),
             case(
                 "outside too large, only that limit",
                 OPEN,
                 "paint explains it",
-                judged(found(&[exact(44.3)], at_most).read_on_paint(false)),
+                judged(found(&[exact(44.3)], at_most).read_on_paint(false, Tables::ours())),
             ),
             case(
                 "bore too large, only that limit",
                 OUT,
                 "there is no lower limit to be under",
-                judged(found(&[exact(44.3)], at_most).read_on_paint(true)),
+                judged(found(&[exact(44.3)], at_most).read_on_paint(true, Tables::ours())),
             ),
             case(
                 "outside too small, only that limit",
                 OUT,
                 "there is no upper limit to be over",
-                judged(found(&[exact(43.9)], at_least).read_on_paint(false)),
+                judged(found(&[exact(43.9)], at_least).read_on_paint(false, Tables::ours())),
             ),
         ],
     );

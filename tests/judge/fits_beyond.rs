@@ -1,7 +1,8 @@
 //! Makers' own windows: they decide before everything that is published.
 
 use framegauge::fit::Wanted;
-use framegauge::judge::Joint;
+use framegauge::standard::Joint;
+
 use framegauge::measure::{Bound, DecisionRule, Limits};
 use framegauge::{Grade, mm};
 

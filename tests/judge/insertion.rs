@@ -4,26 +4,31 @@
 //! 100 mm below a junction, 60 and 100 mm in general, and the trade rule 25 mm below the weld and 90 mm in all, or 150 mm
 //! where the weld is not known. 70 mm is remembered and never decides.
 
-use framegauge::judge::{PostDepth, Verdict};
+use framegauge::judge::{Insertion, Verdict, WrittenDepth};
 use framegauge::measure::Reading;
-use framegauge::{ErrorKind, ShaftDiameter, mm};
+use framegauge::standard::Tables;
+use framegauge::{ErrorKind, mm};
 
 use super::{OPEN, OUT, WITHIN, case, exact, hold, read};
 
-fn post(weld: Option<f64>, makers: &[(&str, f64)], inserted: Option<Reading>) -> PostDepth {
-    PostDepth {
-        post: ShaftDiameter::new(mm(30.0)).unwrap(),
+fn post(weld: Option<f64>, makers: &[(&str, f64)], inserted: Option<Reading>) -> Insertion {
+    Insertion {
+        post: Some(mm(30.0)),
         weld: weld.map(mm),
-        makers: makers
+        written: makers
             .iter()
-            .map(|(who, depth)| (String::from(*who), mm(*depth)))
+            .map(|(who, depth)| WrittenDepth {
+                owner: String::from(*who),
+                depth: mm(*depth),
+            })
             .collect(),
         inserted,
+        ..Insertion::default()
     }
 }
 
 fn said(weld: Option<f64>, makers: &[(&str, f64)], inserted: Option<Reading>) -> Verdict {
-    post(weld, makers, inserted).judge().unwrap()
+    post(weld, makers, inserted).answer(Tables::ours()).unwrap()
 }
 
 #[test]
@@ -149,14 +154,42 @@ fn depths_that_are_none() {
         (post(Some(-1.0), &[], None), "weld"),
         (
             post(None, &[("the frame maker", 0.0)], None),
-            "maker's depth",
+            "written[0].depth",
         ),
         (post(None, &[], Some(exact(-5.0))), "inserted"),
     ] {
-        let error = bad.judge().unwrap_err();
+        let error = bad.answer(Tables::ours()).unwrap_err();
         assert_eq!(
             (error.kind(), error.field()),
             (ErrorKind::OutOfRange, field)
         );
     }
+}
+
+/// A tube that is clear less deep than the least demanding rule asks takes no post; one that is clear less deep than the post is
+/// meant to go in does not take that post. (Arithmetic; 60 mm are the least, see the head of this file.)
+#[test]
+fn room_for_the_post() {
+    let with = |clear: f64, inserted: Option<Reading>| {
+        let mut asked = post(Some(50.0), &[], inserted);
+        asked.clear = Some(mm(clear));
+        asked.answer(Tables::ours()).unwrap()
+    };
+    assert_eq!(with(59.999, None).outcome, OUT);
+    assert_eq!(with(60.0, None).outcome, OPEN);
+    let deep = with(60.0, Some(exact(150.0)));
+    assert_eq!(deep.outcome, OUT);
+    assert!(!deep.cures.is_empty(), "{deep}");
+    assert_eq!(with(200.0, Some(exact(150.0))).outcome, WITHIN);
+}
+
+/// Without the diameter of the post only the rules in millimetres count: 60 mm at the least.
+#[test]
+fn a_post_of_unknown_size() {
+    let asked = Insertion {
+        weld: Some(mm(20.0)),
+        inserted: Some(exact(59.0)),
+        ..Insertion::default()
+    };
+    assert_eq!(asked.answer(Tables::ours()).unwrap().outcome, OUT);
 }

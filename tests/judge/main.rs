@@ -1,11 +1,7 @@
-//! Whole verdicts: invented interfaces, each with the outcome that is expected of it and why, and everything else that is
-//! said of it (owner, grade, limits, readings, sources, numbers, what to measure next) held in a file beside.
+//! Whole verdicts: invented places, each with the outcome that is expected of it and why, written by hand in the `*.rs` files.
 //!
-//! The outcome and its reason are written by hand in the `*.rs` files. `UPDATE_PINNED=1 cargo test --test judge` rewrites
-//! the `*.txt` files: read the difference as the mechanic would before committing it.
-//!
-//! All sizes are invented. Reasons name the figure that decides: a table row of `data/` by its code (its source stands in the
-//! report), plain arithmetic, or common practice. A reading on a limit counts as inside (JCGM 106:2012: limits belong to the
+//! All sizes are invented. Reasons name the figure that decides: a table row of `data/` by its code (its source stands
+//! beside it), plain arithmetic, or common practice. A reading on a limit counts as inside (JCGM 106:2012: limits belong to the
 //! interval), and a reading with an uncertainty is shown in or out at 95 % (ISO 14253-1:2017, normal distribution: beyond
 //! 1.645 standard uncertainties of one limit).
 #![allow(
@@ -16,10 +12,9 @@
 )]
 
 mod alignment;
+mod asked;
 mod brakes;
 mod claims;
-#[path = "../committed/mod.rs"]
-mod committed;
 mod edges;
 mod felt;
 mod findings;
@@ -27,7 +22,7 @@ mod fits;
 mod fits_beyond;
 mod fits_shells;
 mod insertion;
-mod report;
+mod places;
 mod shapes;
 mod sizes;
 mod thread_signs;
@@ -70,14 +65,13 @@ fn exact(value: f64) -> Reading {
     Reading::exact(mm(value)).unwrap()
 }
 
-/// Holds a room against its file.
-fn hold(name: &str, cases: &[Case]) {
+/// Holds the cases of a kind.
+fn hold(kind: &str, cases: &[Case]) {
     for case in cases {
         assert_eq!(
             case.said.outcome, case.expected,
-            "{}: {}\n{}",
+            "{kind}: {}: {}\n{}",
             case.title, case.because, case.said
         );
     }
-    report::same_as_committed(name, cases);
 }

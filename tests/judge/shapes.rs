@@ -1,8 +1,11 @@
 //! One size or none, faces of a head tube, squareness of a brake mount.
 
+use super::asked::parallel_faces;
+use framegauge::face::MountKind;
 use framegauge::fit::SizeReading;
-use framegauge::judge::{mount_square, one_size, parallel_faces};
+use framegauge::judge::{CaliperTilt, Verdict, one_size};
 use framegauge::measure::Reading;
+use framegauge::standard::Tables;
 use framegauge::{deg, mm};
 
 use super::{OPEN, OUT, WITHIN, case, exact, hold, read};
@@ -118,31 +121,85 @@ fn faces() {
     );
 }
 
+/// Four heights of a mount 74 mm long and 15 mm wide, one edge higher by this.
+fn mount(kind: MountKind, rise: &str, pad: Option<(f64, f64)>) -> Verdict {
+    let at = |spot: &str, height: &str| format!("{spot}: {height} mm").parse().unwrap();
+    CaliperTilt {
+        kind,
+        points: vec![
+            at("-37 mm along, -7.5 mm across", "0 +/- 0.008"),
+            at("-37 mm along, 7.5 mm across", rise),
+            at("37 mm along, -7.5 mm across", "0 +/- 0.008"),
+            at("37 mm along, 7.5 mm across", rise),
+        ],
+        pad_length: pad.map(|p| mm(p.0)),
+        pad_clearance: pad.map(|p| mm(p.1)),
+        rule: None,
+    }
+    .answer(Tables::ours())
+    .unwrap()
+}
+
+/// A pad 25 mm long with 0.2 mm a side touches at 0.4 mm over its length: a slope of 0.24 mm over 15 mm of mount (arithmetic).
 #[test]
 fn mounts() {
-    let mount = |reading: Option<Reading>| mount_square(reading.as_ref()).unwrap();
-    let because = "mount_squareness has no number: nothing is shown, whatever is read";
+    let pad = Some((25.0, 0.2));
+    let of = |rise| mount(MountKind::Posts, rise, pad);
     hold(
         "mounts",
         &[
-            case("nothing read", OPEN, because, mount(None)),
+            case("level", WITHIN, "no slope", of("0 +/- 0.008")),
             case(
-                "as much as the pads have free play",
-                OPEN,
-                "beside: 0.4 mm is the least free play (pads_free_play), and is not over it",
-                mount(Some(exact(0.4))),
+                "0.1 mm over 15 mm",
+                WITHIN,
+                "0.167 mm over the pad, 0.4 allowed",
+                of("0.1 +/- 0.008"),
             ),
             case(
-                "more than the free play",
+                "0.24 mm over 15 mm",
                 OPEN,
-                "beside: 0.401 mm is over it, a consequence and not a limit",
-                mount(Some(exact(0.401))),
+                "on the limit: even chances",
+                of("0.24 +/- 0.008"),
             ),
-            case("square", OPEN, because, mount(Some(exact(0.0)))),
+            case(
+                "0.36 mm over 15 mm",
+                OUT,
+                "0.6 mm over the pad: it rubs",
+                of("0.36 +/- 0.008"),
+            ),
+            case(
+                "clearance not known",
+                OPEN,
+                "nothing bounds it: mount_squareness has no number",
+                mount(MountKind::Posts, "0.36 +/- 0.008", None),
+            ),
         ],
     );
+}
+
+/// Bolts in the plane of the wheel let a step along the mount pitch the caliper; on a tab it tilts it.
+#[test]
+fn a_step_along_the_mount_tilts_a_tab_only() {
+    let stepped = |kind| {
+        let at = |text: &str| text.parse().unwrap();
+        CaliperTilt {
+            kind,
+            points: vec![
+                at("-25 mm along, -7.5 mm across: 0 +/- 0.008 mm"),
+                at("-25 mm along, 7.5 mm across: 0 +/- 0.008 mm"),
+                at("25 mm along, -7.5 mm across: 1.2 +/- 0.008 mm"),
+                at("25 mm along, 7.5 mm across: 1.2 +/- 0.008 mm"),
+            ],
+            pad_length: Some(mm(25.0)),
+            pad_clearance: Some(mm(0.2)),
+            rule: None,
+        }
+        .answer(Tables::ours())
+        .unwrap()
+        .outcome
+    };
     assert_eq!(
-        mount_square(Some(&exact(-0.5))).unwrap_err().field(),
-        "out of square"
+        (stepped(MountKind::Posts), stepped(MountKind::Tab)),
+        (WITHIN, OUT)
     );
 }

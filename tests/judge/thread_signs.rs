@@ -1,6 +1,7 @@
 //! Threads by gauges and by what was seen of them.
 
-use framegauge::judge::{ThreadSigns, Verdict, gauged_thread};
+use super::asked::{ThreadSigns, gauged_thread};
+use framegauge::judge::Verdict;
 use framegauge::thread::{Gauging, Member};
 
 use super::{OPEN, OUT, WITHIN, case, hold};

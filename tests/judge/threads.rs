@@ -1,7 +1,8 @@
 //! Threads: hole against part, side by side, before tapping.
 
+use super::asked::hole_to_tap;
 use framegauge::judge::{
-    hole_to_tap, loosening, pattern_threads, shell_and_part, shell_orientation, thread_pair,
+    loosening, pattern_threads, shell_and_part, shell_orientation, thread_pair,
 };
 use framegauge::standard::{Shell, find};
 use framegauge::thread::{ShellThreads, Side};

@@ -1,8 +1,7 @@
 //! Tubes: walls and bores, what a reamer takes, which post belongs in.
 
-use framegauge::judge::{
-    expected_post, head_tube_from_stock, inside_diameter, reaming, wall_implied,
-};
+use super::asked::reaming;
+use framegauge::judge::{expected_post, head_tube_from_stock, inside_diameter, wall_implied};
 use framegauge::measure::Reading;
 use framegauge::{ErrorKind, mm};
 
@@ -41,11 +40,11 @@ fn reamed() {
         ],
     );
     for (bore, to, kind, field) in [
-        (30.0, 30.0, ErrorKind::NotApplicable, "bore after reaming"),
-        (30.0, 29.9, ErrorKind::NotApplicable, "bore after reaming"),
+        (30.0, 30.0, ErrorKind::NotApplicable, "to"),
+        (30.0, 29.9, ErrorKind::NotApplicable, "to"),
         (30.0, 31.8, ErrorKind::Contradiction, "bore"),
         (31.8, 31.9, ErrorKind::Contradiction, "bore"),
-        (30.0, -1.0, ErrorKind::OutOfRange, "bore after reaming"),
+        (30.0, -1.0, ErrorKind::OutOfRange, "to"),
     ] {
         let error = reaming(&exact(31.8), &exact(bore), mm(to)).unwrap_err();
         assert_eq!(

@@ -1,9 +1,9 @@
 //! Damaged bores and seats.
 
 use framegauge::fit::{MaterialKind, SizeReading};
-use framegauge::judge::Joint;
 use framegauge::measure::Reading;
 use framegauge::rescue::{BoreRescue, Damage, Rescue, Step};
+use framegauge::standard::Joint;
 use framegauge::{ErrorKind, mm};
 
 use super::{Case, MEASURE, NO, YES, exact, hold, read};

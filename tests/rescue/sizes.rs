@@ -1,8 +1,8 @@
 //! Another part, or a larger bore for it.
 
-use framegauge::judge::Joint;
 use framegauge::mm;
 use framegauge::rescue::{BoreRescue, Damage, Step};
+use framegauge::standard::Joint;
 
 use super::bores::{bore, cup, post, with};
 use super::{Case, MEASURE, NO, YES, exact, hold, read};

@@ -1,14 +1,13 @@
 //! Brake mounts, dropouts, hubs, coatings.
 
+use framegauge::face::MountKind;
 use framegauge::fit::Feature;
-use framegauge::judge::{
-    CaliperPlace, Dropouts, hub_width, mount_square, over_coating, sliding_tab,
-};
+use framegauge::judge::{CaliperPlace, CaliperTilt, Coating, Dropouts, HubWidth, sliding_tab};
 use framegauge::measure::Outcome;
 use framegauge::standard::End;
 use framegauge::{Error, deg, mm};
 
-use super::{Run, Runner, read};
+use super::{OURS, Run, Runner, read};
 
 pub const RUNNERS: &[(&str, Runner)] = &[
     ("E06", e06),
@@ -27,7 +26,7 @@ fn e06(run: &mut Run) -> Result<(), Error> {
         over: None,
         angle: Some(deg(2.0)),
     }
-    .judge()?;
+    .answer(OURS)?;
     run.says.push(said.sentence.clone());
     run.length(&said, "spacing off by", 6.0);
     run.length(&said, "each side", 3.0);
@@ -41,7 +40,7 @@ fn e06(run: &mut Run) -> Result<(), Error> {
         over: Some(mm(28.6)),
         angle: None,
     }
-    .judge()?;
+    .answer(OURS)?;
     let angle = both.number("angle").and_then(|w| w.in_deg());
     run.check(
         format!("two degrees from two readings, got {angle:?}"),
@@ -51,7 +50,12 @@ fn e06(run: &mut Run) -> Result<(), Error> {
 }
 
 fn e08(run: &mut Run) -> Result<(), Error> {
-    let said = hub_width("ta_12x142", None)?;
+    let said = HubWidth {
+        pattern: "ta_12x142".into(),
+        over_caps: None,
+        rule: None,
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
     // 142 mm over the end caps: two pages agree.
     run.length(&said, "wanted over the end caps", 142.0);
@@ -61,7 +65,14 @@ fn e08(run: &mut Run) -> Result<(), Error> {
 }
 
 fn f02(run: &mut Run) -> Result<(), Error> {
-    let said = mount_square(None)?;
+    let said = CaliperTilt {
+        kind: MountKind::Posts,
+        points: Vec::new(),
+        pad_length: None,
+        pad_clearance: None,
+        rule: None,
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
     run.says(&said.sentence, "no limit is published");
     run.check(
@@ -76,33 +87,33 @@ fn f02(run: &mut Run) -> Result<(), Error> {
 fn f04(run: &mut Run) -> Result<(), Error> {
     let wrong = CaliperPlace {
         native: mm(160.0),
-        adapter: mm(20.0),
+        adapter: Some(mm(20.0)),
         rotor: mm(160.0),
         made_for: None,
         on: None,
     };
-    let said = wrong.judge()?;
+    let said = wrong.answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "caliper too high by", 10.0);
     run.says(&said.sentence, "has to give +0 mm");
     run.check(
         "turned round it is right",
         CaliperPlace {
-            adapter: mm(0.0),
-            ..wrong
+            adapter: None,
+            ..wrong.clone()
         }
-        .judge()?
+        .answer(OURS)?
         .outcome
             == Outcome::ConformityShown,
     );
     // A rear tab adapter on a front suits a rotor 20 mm larger: two pages agree, one says the reverse.
     let moved = CaliperPlace {
-        adapter: mm(0.0),
+        adapter: None,
         made_for: Some(End::Rear),
         on: Some(End::Front),
-        ..wrong
+        ..wrong.clone()
     }
-    .judge()?;
+    .answer(OURS)?;
     run.length(&moved, "suits a rotor of", 180.0);
     Ok(())
 }
@@ -124,7 +135,12 @@ fn f06(run: &mut Run) -> Result<(), Error> {
 }
 
 fn i01(run: &mut Run) -> Result<(), Error> {
-    let said = over_coating(Feature::Shaft, None, None)?;
+    let said = Coating {
+        member: Feature::Shaft,
+        reading: None,
+        expected: None,
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
     // 0.06 to 0.12 mm a side is memory, and graded so.
     run.length(&said, "least error", 0.12);

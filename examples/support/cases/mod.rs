@@ -9,8 +9,9 @@ mod presses;
 mod seats;
 mod threads;
 
-use framegauge::judge::Verdict;
+use framegauge::judge::{Fit, MemberOf, Verdict};
 use framegauge::measure::{Outcome, Reading};
+use framegauge::standard::{Joint, Tables};
 use framegauge::{Error, ErrorKind, Length, parse_length};
 
 /// One line of the log.
@@ -116,6 +117,19 @@ pub fn run(runner: Option<Runner>) -> Run {
         }
     }
     out
+}
+
+/// Our tables.
+const OURS: Tables<'static> = Tables::ours();
+
+/// A fit of which both members were read once.
+fn fit(joint: Joint, hole: Reading, shaft: Reading) -> Fit {
+    Fit {
+        joint: Some(joint),
+        hole: MemberOf::read(hole),
+        shaft: MemberOf::read(shaft),
+        ..Fit::default()
+    }
 }
 
 /// A reading from its text.

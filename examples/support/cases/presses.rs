@@ -1,17 +1,17 @@
 //! Press fits: shells, cups, races.
 
-use framegauge::fit::{HoleMember, ShaftMember, SizeReading};
+use framegauge::fit::SizeReading;
 use framegauge::identify::{Feature, Observation, Options, Standing, identify};
 use framegauge::judge::{
-    Felt, FitQuestion, Joint, SpindleBinds, cup_depth, head_tube_from_stock, parallel_faces,
-    per_inch_rule, reaming, spindle_for_width,
+    CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, SpindleBinds, SpindleWidth,
+    head_tube_from_stock, per_inch_rule,
 };
-use framegauge::measure::{DecisionRule, Limits, Outcome, instrument};
+use framegauge::measure::{Limits, Outcome, instrument};
 use framegauge::rescue::{BoreRescue, Damage, Stand, Step};
-use framegauge::standard::{HeadSeat, Place, PressPart, Shell, find};
+use framegauge::standard::{HeadSeat, Joint, Place, PressPart, Shell, find};
 use framegauge::{Error, inch, mm};
 
-use super::{Run, Runner, length, missing, read};
+use super::{OURS, Run, Runner, fit, length, missing, read};
 
 pub const RUNNERS: &[(&str, Runner)] = &[
     ("B01", b01),
@@ -31,14 +31,12 @@ pub const RUNNERS: &[(&str, Runner)] = &[
 
 fn b01(run: &mut Run) -> Result<(), Error> {
     // 0.050 mm of press: a bore of 41.95 mm under a bearing of 42.00 mm, both by caliper.
-    let said = FitQuestion::new(Joint::DirectBearing)
-        .hole(HoleMember::of_reading(
-            instrument("caliper_digital_inside")?.reading(mm(41.95))?,
-        )?)
-        .shaft(ShaftMember::of_reading(
-            instrument("caliper_digital_outside")?.reading(mm(42.0))?,
-        )?)
-        .judge()?;
+    let said = fit(
+        Joint::DirectBearing,
+        instrument("caliper_digital_inside")?.reading(mm(41.95))?,
+        instrument("caliper_digital_outside")?.reading(mm(42.0))?,
+    )
+    .answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
     run.length(&said, "interference", 0.05);
     // Bore 41.96 +0.025/-0 (a workshop article), bearing 42.00 +0/-0.011 (ISO 492 class Normal): 0.004 to 0.040 mm.
@@ -47,10 +45,12 @@ fn b01(run: &mut Run) -> Result<(), Error> {
         "asks for a bore gauge",
         said.next.iter().any(|n| n.with.contains("bore gauge")),
     );
-    let fine = FitQuestion::new(Joint::DirectBearing)
-        .hole(HoleMember::of_reading(read("41.950 +/- 0.003 mm")?)?)
-        .shaft(ShaftMember::of_reading(read("42.000 +/- 0.002 mm")?)?)
-        .judge()?;
+    let fine = fit(
+        Joint::DirectBearing,
+        read("41.950 +/- 0.003 mm")?,
+        read("42.000 +/- 0.002 mm")?,
+    )
+    .answer(OURS)?;
     run.check(
         "with a bore gauge it is shown",
         fine.outcome == Outcome::NonconformityShown,
@@ -61,10 +61,13 @@ fn b01(run: &mut Run) -> Result<(), Error> {
 fn b03(run: &mut Run) -> Result<(), Error> {
     // Bore 46.00 +0/-0.05 and metal cup 46.00 to 46.05 mm: one workshop article.
     let cup = &find::<PressPart>("metal_cup_46")?.diameter;
-    let said = FitQuestion::of_shell(find::<Shell>("pf30")?)?
-        .hole_measured(read("45.80 +/- 0.03 mm")?)?
-        .shaft(ShaftMember::of_limits(Limits::of_size(cup))?)
-        .judge()?;
+    let said = Fit {
+        shell: Some("pf30".into()),
+        hole: MemberOf::read(read("45.80 +/- 0.03 mm")?),
+        shaft: MemberOf::within(Limits::of_size(cup)),
+        ..Fit::default()
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "hole outside its limits by", 0.15);
     run.length(&said, "least interference", 0.20);
@@ -78,9 +81,12 @@ fn b03(run: &mut Run) -> Result<(), Error> {
 }
 
 fn b05(run: &mut Run) -> Result<(), Error> {
-    let said = FitQuestion::of_shell(find::<Shell>("bb90")?)?
-        .felt(Felt::Rocks)
-        .judge()?;
+    let said = Fit {
+        shell: Some("bb90".into()),
+        felt: vec![Felt::Rocks],
+        ..Fit::default()
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
     run.says(&said.sentence, "slip fit by design");
     run.check(
@@ -125,36 +131,46 @@ fn b07(run: &mut Run) -> Result<(), Error> {
         "name also used with 41.96",
         direct.bore.as_ref().and_then(|b| b.nominal()) == Some(mm(41.96)),
     );
-    let trim = spindle_for_width(&read("79 +/- 0.1 mm")?, mm(86.5))?;
+    let trim = SpindleWidth {
+        width: vec![read("79 +/- 0.1 mm")?],
+        made_for: Some(mm(86.5)),
+        ..SpindleWidth::default()
+    }
+    .answer(OURS)?;
     run.length(&trim, "at each end", -3.75);
     Ok(())
 }
 
 fn b09(run: &mut Run) -> Result<(), Error> {
-    let said = SpindleBinds::default().judge()?;
+    let said = SpindleBinds::default().answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
     run.check("three causes, three measurements", said.next.len() == 3);
     let all = SpindleBinds {
         spindle: Some(read("29.98 +/- 0.004 mm")?),
         bearing_bore: Some(read("29.995 +/- 0.004 mm")?),
-        offset: Some([read("0.30 +/- 0.02 mm")?, read("0.40 +/- 0.02 mm")?]),
+        offset: vec![read("0.30 +/- 0.02 mm")?, read("0.40 +/- 0.02 mm")?],
         apart: Some(mm(60.0)),
         ring_width: Some(mm(7.0)),
         binds_unloaded: Some(true),
+        rule: None,
     }
-    .judge()?;
+    .answer(OURS)?;
     run.length(&all, "offset of the bores", 0.5);
     run.says(&all.sentence, "not on one axis");
     Ok(())
 }
 
 fn c01(run: &mut Run) -> Result<(), Error> {
-    let said = FitQuestion::new(Joint::CrownRace)
-        .hole(HoleMember::of_reading(read("29.92 +/- 0.03 mm")?)?)
-        .shaft(ShaftMember::of_reading(read("30.02 +/- 0.03 mm")?)?)
-        .sold_as(mm(30.0))
-        .felt(Felt::NeedsForce)
-        .judge()?;
+    let said = Fit {
+        sold_as: Some(mm(30.0)),
+        felt: vec![Felt::NeedsForce],
+        ..fit(
+            Joint::CrownRace,
+            read("29.92 +/- 0.03 mm")?,
+            read("30.02 +/- 0.03 mm")?,
+        )
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::ConformityShown);
     run.length(&said, "interference", 0.10);
     run.says(&said.sentence, "disagree");
@@ -166,10 +182,12 @@ fn c01(run: &mut Run) -> Result<(), Error> {
 }
 
 fn c05(run: &mut Run) -> Result<(), Error> {
-    let said = FitQuestion::new(Joint::CrownRace)
-        .felt(Felt::HoleLooseWithSeveral)
-        .felt(Felt::TurnedInUse)
-        .judge()?;
+    let said = Fit {
+        joint: Some(Joint::CrownRace),
+        felt: vec![Felt::HoleLooseWithSeveral, Felt::TurnedInUse],
+        ..Fit::default()
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.says(&said.sentence, "stretched");
     run.check("asks for both members", said.next.len() == 2);
@@ -186,14 +204,16 @@ fn c07(run: &mut Run) -> Result<(), Error> {
             .and_then(|w| w.bare())
             .is_some_and(|r| (r - 2.27).abs() < 0.01),
     );
-    let bore = [
-        SizeReading::new(read("43.925 +/- 0.006 mm")?),
-        SizeReading::new(read("43.975 +/- 0.006 mm")?),
-    ];
-    let said = FitQuestion::new(Joint::HeadCup)
-        .hole(HoleMember::measured_only(&bore)?)
-        .shaft(ShaftMember::of_reading(read("44.000 +/- 0.004 mm")?)?)
-        .judge()?;
+    let said = Fit {
+        joint: Some(Joint::HeadCup),
+        hole: MemberOf::placed([
+            read("43.925 +/- 0.006 mm")?.into(),
+            read("43.975 +/- 0.006 mm")?.into(),
+        ]),
+        shaft: MemberOf::read(read("44.000 +/- 0.004 mm")?),
+        ..Fit::default()
+    }
+    .answer(OURS)?;
     // Ceiling of 0.1 mm: a headset maker's technical page.
     run.outcome(&said, Outcome::ConformityShown);
     run.length(&said, "least interference", 0.025);
@@ -208,7 +228,14 @@ fn c08(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "inside diameter", 29.7);
     run.says(&said.sentence, "1 in");
     run.says(&said.sentence, "a name, not a bore");
-    let to_cup = reaming(&outside, &read("29.7 +/- 0.06 mm")?, length("30.2 mm")?)?;
+    let to_cup = Ream {
+        outside: Some(outside),
+        bore: vec![read("29.7 +/- 0.06 mm")?.into()],
+        to: length("30.2 mm")?,
+        least: Vec::new(),
+        rule: None,
+    }
+    .answer(OURS)?;
     run.length(&to_cup, "stock on diameter", 0.5);
     run.length(&to_cup, "wall left", 0.75);
     // One headset maker's guide prints 30.05 to 30.10 mm for the bore; its cup is 30.2.
@@ -273,11 +300,13 @@ fn c10(run: &mut Run) -> Result<(), Error> {
 }
 
 fn c14(run: &mut Run) -> Result<(), Error> {
-    let said = cup_depth(
-        &read("9 +/- 0.1 mm")?,
-        &read("12 +/- 0.1 mm")?,
-        DecisionRule::default(),
-    )?;
+    let said = CupDepth {
+        bore_depth: vec![read("9 +/- 0.1 mm")?],
+        insertion: read("12 +/- 0.1 mm")?,
+        room: None,
+        rule: None,
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "stands proud", 3.0);
     run.says(&said.sentence, "shorten the cup");
@@ -285,9 +314,12 @@ fn c14(run: &mut Run) -> Result<(), Error> {
 }
 
 fn c15(run: &mut Run) -> Result<(), Error> {
-    let said = FitQuestion::new(Joint::HeadCup)
-        .felt(Felt::GoesByHand)
-        .judge()?;
+    let said = Fit {
+        joint: Some(Joint::HeadCup),
+        felt: vec![Felt::GoesByHand],
+        ..Fit::default()
+    }
+    .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.check("asks for bore and cup", said.next.len() == 2);
     let open = BoreRescue::new(Joint::HeadCup, Damage::Loose).options()?;
@@ -324,7 +356,11 @@ fn c15(run: &mut Run) -> Result<(), Error> {
 }
 
 fn c16(run: &mut Run) -> Result<(), Error> {
-    let said = parallel_faces(None, true)?;
+    let said = ParallelFaces {
+        wear_pattern: Some(true),
+        ..ParallelFaces::default()
+    }
+    .answer(OURS)?;
     // 0.075 mm: a headset maker's technical page.
     run.outcome(&said, Outcome::Undecided);
     run.length(&said, "ceiling", 0.075);

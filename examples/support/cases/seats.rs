@@ -1,16 +1,16 @@
 //! Seat tubes and posts.
 
-use framegauge::fit::{Feature as Member, HoleMember, ShaftMember, SizeReading};
+use framegauge::fit::{Feature as Member, SizeReading};
 use framegauge::identify::{DoubtKind, Observation, Options, identify};
 use framegauge::judge::{
-    FitQuestion, Joint, PostDepth, expected_post, one_size, over_coating, post_by_tape, shim,
+    Coating, Fit, Insertion, MemberOf, Shim, WrittenDepth, expected_post, one_size, post_by_tape,
 };
 use framegauge::measure::Outcome;
 use framegauge::rescue::{BoreRescue, Damage, Step};
-use framegauge::standard::{HeadTubeEnd, Place};
-use framegauge::{Error, ShaftDiameter, mm};
+use framegauge::standard::{HeadTubeEnd, Joint, Place};
+use framegauge::{Error, mm};
 
-use super::{Run, Runner, read};
+use super::{OURS, Run, Runner, fit, read};
 
 pub const RUNNERS: &[(&str, Runner)] = &[
     ("D02", d02),
@@ -23,11 +23,15 @@ pub const RUNNERS: &[(&str, Runner)] = &[
 ];
 
 fn d02(run: &mut Run) -> Result<(), Error> {
-    let said = FitQuestion::new(Joint::Seatpost)
-        .hole(HoleMember::of_reading(read("27.40 +/- 0.02 mm")?)?)
-        .shaft(ShaftMember::of_reading(read("27.00 +/- 0.02 mm")?)?)
-        .sold_as(mm(27.2))
-        .judge()?;
+    let asked = Fit {
+        sold_as: Some(mm(27.2)),
+        ..fit(
+            Joint::Seatpost,
+            read("27.40 +/- 0.02 mm")?,
+            read("27.00 +/- 0.02 mm")?,
+        )
+    };
+    let said = asked.answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "clearance", 0.40);
     run.length(&said, "hole off the size it is sold as", 0.20);
@@ -41,11 +45,13 @@ fn d02(run: &mut Run) -> Result<(), Error> {
 }
 
 fn d04(run: &mut Run) -> Result<(), Error> {
-    let said = shim(
-        &read("27.0 +/- 0.02 mm")?,
-        &read("26.8 +/- 0.02 mm")?,
-        Some(&read("0.2 +/- 0.01 mm")?),
-    )?;
+    let asked = Shim {
+        bore: vec![read("27.0 +/- 0.02 mm")?.into()],
+        post: vec![read("26.8 +/- 0.02 mm")?.into()],
+        sheet: Some(read("0.2 +/- 0.01 mm")?),
+        ..Shim::default()
+    };
+    let said = asked.answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "shim wall", 0.10);
     run.says(
@@ -101,11 +107,12 @@ fn d08(run: &mut Run) -> Result<(), Error> {
         "no size is named",
         tube.outcome.identified().is_none() && tube.outcome.left().is_empty(),
     );
-    let paint = over_coating(
-        Member::Shaft,
-        Some(&read("28.83 +/- 0.02 mm")?),
-        Some(mm(28.6)),
-    )?;
+    let paint = Coating {
+        member: Member::Shaft,
+        reading: Some(read("28.83 +/- 0.02 mm")?),
+        expected: Some(mm(28.6)),
+    }
+    .answer(OURS)?;
     run.length(&paint, "coat on each side", 0.115);
     run.says(&paint.sentence, "as a powder coat is");
     let head = identify(
@@ -120,13 +127,18 @@ fn d08(run: &mut Run) -> Result<(), Error> {
             .iter()
             .any(|d| d.kind == DoubtKind::Implausible && d.words.contains("steerer")),
     );
-    let stem = FitQuestion::new(Joint::Quill)
-        .hole(HoleMember::measured_only(&[
-            at("21.80 +/- 0.03 mm")?,
-            at("22.05 +/- 0.03 mm")?,
-        ])?)
-        .shaft(ShaftMember::of_reading(read("22.2 +/- 0.03 mm")?)?)
-        .judge()?;
+    let asked = Fit {
+        hole: MemberOf::placed([
+            read("21.80 +/- 0.03 mm")?.into(),
+            read("22.05 +/- 0.03 mm")?.into(),
+        ]),
+        ..fit(
+            Joint::Quill,
+            read("21.80 +/- 0.03 mm")?,
+            read("22.2 +/- 0.03 mm")?,
+        )
+    };
+    let stem = asked.answer(OURS)?;
     run.check(
         "a 22.2 stem does not go in",
         stem.outcome == Outcome::NonconformityShown,
@@ -157,14 +169,13 @@ fn d12(run: &mut Run) -> Result<(), Error> {
 }
 
 fn d14(run: &mut Run) -> Result<(), Error> {
+    let post = |weld: Option<f64>| Insertion {
+        post: Some(mm(27.2)),
+        weld: weld.map(mm),
+        ..Insertion::default()
+    };
     for (weld, depth) in [(50.0, 90.0), (80.0, 105.0)] {
-        let said = PostDepth {
-            post: ShaftDiameter::new(mm(27.2))?,
-            weld: Some(mm(weld)),
-            makers: Vec::new(),
-            inserted: None,
-        }
-        .judge()?;
+        let said = post(Some(weld)).answer(OURS)?;
         run.says.push(said.sentence.clone());
         // 25 mm below the weld and 90 mm in all: a workshop article on minimum insertion, 2017.
         run.length(&said, "by the weld rule", depth);
@@ -176,24 +187,18 @@ fn d14(run: &mut Run) -> Result<(), Error> {
             said.beside.iter().any(|f| f.words == "60.000 mm"),
         );
     }
-    let blind = PostDepth {
-        post: ShaftDiameter::new(mm(27.2))?,
-        weld: None,
-        makers: Vec::new(),
-        inserted: None,
-    }
-    .judge()?;
-    run.length(&blind, "without the weld", 150.0);
-    let marked = PostDepth {
-        post: ShaftDiameter::new(mm(27.2))?,
-        weld: Some(mm(50.0)),
-        makers: vec![("the mark on the post".into(), mm(110.0))],
+    run.length(&post(None).answer(OURS)?, "without the weld", 150.0);
+    let marked = Insertion {
+        written: vec![WrittenDepth {
+            owner: "the mark on the post".into(),
+            depth: mm(110.0),
+        }],
         inserted: Some(read("100 +/- 1 mm")?),
-    }
-    .judge()?;
+        ..post(Some(50.0))
+    };
     run.check(
         "the post's mark wins",
-        marked.outcome == Outcome::NonconformityShown,
+        marked.answer(OURS)?.outcome == Outcome::NonconformityShown,
     );
     Ok(())
 }

@@ -2,19 +2,37 @@
 
 use framegauge::identify::{BeliefFrom, Observation, Options, identify};
 use framegauge::judge::{
-    ThreadSigns, gauged_thread, hole_to_tap, loosening, pattern_threads, series_pitches,
-    shell_and_part, shell_orientation, spindle_for_width, table_row, thread_pair,
+    Gauging, HoleToTap, Passed, SpindleWidth, ThreadSeen, Verdict, loosening, pattern_threads,
+    series_pitches, shell_and_part, shell_orientation, table_row, thread_pair,
 };
 use framegauge::measure::Outcome;
 use framegauge::rescue::{Damage, Stand, Step, Symptom, ThreadRescue, diagnose};
 use framegauge::standard::{Place, Shell, find};
 use framegauge::thread::{
-    Designation, Gauging, Hand, Member, Side, ThreadForm, ThreadSize, candidates_by_bore,
-    limits_of_size,
+    Designation, Hand, Side, ThreadForm, ThreadSize, candidates_by_bore, limits_of_size,
 };
 use framegauge::{Error, Pitch, decimal, inch_fraction, mm};
 
-use super::{Run, Runner, length, missing, read};
+use super::{OURS, Run, Runner, length, missing, read};
+
+/// A thread of which this was seen.
+fn seen(signs: &[ThreadSeen]) -> Result<Verdict, Error> {
+    let asked = Gauging {
+        seen: signs.to_vec(),
+        ..Gauging::default()
+    };
+    asked.answer(OURS)
+}
+
+/// A hole before it is tapped for this thread.
+fn hole_to_tap(thread: &str, hole: framegauge::measure::Reading) -> Result<Verdict, Error> {
+    let asked = HoleToTap {
+        thread: thread.parse()?,
+        hole: vec![hole.into()],
+        rule: None,
+    };
+    asked.answer(OURS)
+}
 
 pub const RUNNERS: &[(&str, Runner)] = &[
     ("A01", a01),
@@ -86,7 +104,12 @@ fn a03(run: &mut Run) -> Result<(), Error> {
     run.length(&pair, "drift a turn", 0.081);
     let half = pair.number("turns to half a pitch").and_then(|w| w.bare());
     run.check("half a pitch after six threads", half == Some(6.0));
-    let spindle = spindle_for_width(&read("71 +/- 0.1 mm")?, length("68 mm")?)?;
+    let spindle = SpindleWidth {
+        width: vec![read("71 +/- 0.1 mm")?],
+        made_for: Some(length("68 mm")?),
+        ..SpindleWidth::default()
+    }
+    .answer(OURS)?;
     run.outcome(&spindle, Outcome::NonconformityShown);
     run.length(&spindle, "spindle short by", 3.0);
     // A spindle made for 70 to 71 mm: the widths of this pattern are 71 and 76 mm (two pages agree).
@@ -146,11 +169,7 @@ fn a05(run: &mut Run) -> Result<(), Error> {
 }
 
 fn a07(run: &mut Run) -> Result<(), Error> {
-    let signs = ThreadSigns {
-        loose_with_good_parts: 3,
-        ..ThreadSigns::default()
-    };
-    let loose = gauged_thread(Member::Internal, &signs, None)?;
+    let loose = seen(&[ThreadSeen::LooseWithSeveral])?;
     run.outcome(&loose, Outcome::NonconformityShown);
     run.says(&loose.sentence, "over-tapped");
     run.check(
@@ -222,28 +241,17 @@ fn a10(run: &mut Run) -> Result<(), Error> {
         "cleaning before chasing before gauging",
         place("clean") < place("chase") && place("chase") < place("gauge"),
     );
-    let signs = ThreadSigns {
-        jams: true,
-        ..ThreadSigns::default()
-    };
-    run.outcome(
-        &gauged_thread(Member::Internal, &signs, None)?,
-        Outcome::Undecided,
-    );
-    let clean = Gauging {
-        go_passes: Some(true),
-        not_go_turns: Some(1.0),
-        plain_go_passes: Some(true),
-        plain_not_go_enters: Some(false),
-    };
-    let after = gauged_thread(
-        Member::Internal,
-        &ThreadSigns {
-            takes_part_by_hand: true,
-            ..ThreadSigns::default()
-        },
-        Some(&clean),
-    )?;
+    run.outcome(&seen(&[ThreadSeen::Jams])?, Outcome::Undecided);
+    let passed = Some(Passed::Passed);
+    let after = Gauging {
+        go: passed,
+        not_go: passed,
+        plain_go: passed,
+        plain_not_go: passed,
+        seen: vec![ThreadSeen::TakesPart],
+        ..Gauging::default()
+    }
+    .answer(OURS)?;
     run.check(
         "passes once clean and gauged",
         after.outcome == Outcome::ConformityShown,
@@ -302,17 +310,16 @@ fn e02(run: &mut Run) -> Result<(), Error> {
 fn e04(run: &mut Run) -> Result<(), Error> {
     let hole = read("8.5 +/- 0.05 mm")?;
     // M10x1-6H minor 8.917 to 9.153 mm, M10x1.5-6H 8.376 to 8.676 mm (ISO 965-1).
-    let fine = hole_to_tap(&"M10x1".parse()?, &hole)?;
+    let fine = hole_to_tap("M10x1", hole)?;
     run.outcome(&fine, Outcome::NonconformityShown);
     run.length(&fine, "to enlarge by, least", 0.417);
     run.check(
         "a 9.0 mm hole suits",
-        hole_to_tap(&"M10x1".parse()?, &read("9.0 +/- 0.05 mm")?)?.outcome
-            == Outcome::ConformityShown,
+        hole_to_tap("M10x1", read("9.0 +/- 0.05 mm")?)?.outcome == Outcome::ConformityShown,
     );
     run.check(
         "8.5 mm suits M10x1.5",
-        hole_to_tap(&"M10x1.5".parse()?, &hole)?.outcome == Outcome::ConformityShown,
+        hole_to_tap("M10x1.5", hole)?.outcome == Outcome::ConformityShown,
     );
     let hanger = framegauge::standard::find::<framegauge::standard::ThreadUse>("hanger_m10")?;
     run.check(
@@ -337,12 +344,7 @@ fn g02(run: &mut Run) -> Result<(), Error> {
         "the hand alone",
         pair.findings.len() == 1 && pair.findings[0].what == "hand",
     );
-    let signs = ThreadSigns {
-        forced: true,
-        takes_part_by_hand: true,
-        ..ThreadSigns::default()
-    };
-    let chased = gauged_thread(Member::Internal, &signs, None)?;
+    let chased = seen(&[ThreadSeen::Crossed, ThreadSeen::TakesPart])?;
     run.check(
         "chased and by hand is still undecided",
         chased.outcome == Outcome::Undecided,

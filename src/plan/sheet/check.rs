@@ -14,12 +14,8 @@ pub(super) fn check(sheet: &FrameSheet, context: &mut Context<'_>) {
     if let Some(tube) = &sheet.seat_tube {
         context.under("seat_tube", |c| {
             inside_below_outside("bore", &tube.bore, &tube.outside, c);
-            before_after(
-                "bore",
-                tube.bore.is_empty(),
-                tube.after.is_empty() && tube.passes.is_empty(),
-                c,
-            );
+            let passes = tube.after.is_empty() && tube.passes.iter().all(|p| p.bore.is_empty());
+            before_after("bore", tube.bore.is_empty(), passes, c);
             part("post", tube.post.as_ref(), c);
         });
     }

@@ -125,6 +125,32 @@ form! {
     }
 }
 
+form! {
+    /// `prepare`: the whole frame: sheet in, plan out.
+    ///
+    /// ```
+    /// use framegauge::ask::{Context, Question};
+    /// let question: Question = serde_json::from_str(
+    ///     r#"{"ask":"prepare","sheet":{"format":1,"frame":"invented","invented":true}}"#).unwrap();
+    /// assert!(question.answer(&Context::default()).is_ok());
+    /// ```
+    Prepare {
+        /// The sheet.
+        sheet: FrameSheet => Whole,
+    }
+}
+
+/// Reads a sheet and holds its statements against each other.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Whole;
+
+impl ReadBy<FrameSheet> for Whole {
+    const SHAPE: Shape = FrameSheet::SHAPE;
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<FrameSheet> {
+        FrameSheet::whole(tree, context)
+    }
+}
+
 /// A brake mount with where it stands in the sheet.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BrakeEntry {
@@ -224,6 +250,10 @@ pub(crate) struct ThreadEntry<'a> {
     pub sheet: &'a ThreadSheet,
 }
 
+/// A frame sheet is a page; a larger text is something else.
+#[cfg(feature = "json")]
+const LARGEST_SHEET: usize = 1 << 20;
+
 impl FrameSheet {
     /// Reads a sheet from a tree, and holds its statements against each other.
     ///
@@ -236,6 +266,43 @@ impl FrameSheet {
             Some(sheet) if context.met() == 0 => Ok(sheet),
             _ => Err(context.into_defects()),
         }
+    }
+
+    /// Reads a sheet from its JSON text.
+    ///
+    /// # Errors
+    /// `TooLarge` above a mebibyte; `Text` with the line, where it is no JSON; else as [`Self::from_tree`].
+    ///
+    /// ```
+    /// use framegauge::{plan::FrameSheet, standard::Tables};
+    /// assert!(FrameSheet::from_json(r#"{"format":1,"frame":"invented","shell":{"width":["68.2 +/- 0.1 mm"]}}"#, Tables::ours()).is_ok());
+    /// let errors = FrameSheet::from_json("{\n\"format\": 1,}", Tables::ours()).unwrap_err();
+    /// assert_eq!(errors[0].line(), Some(2));
+    /// ```
+    #[cfg(feature = "json")]
+    pub fn from_json(text: &str, tables: Tables<'_>) -> Result<Self, Vec<Error>> {
+        if text.len() > LARGEST_SHEET {
+            return Err(Vec::from([Error::new(
+                ErrorKind::TooLarge,
+                "sheet",
+                text.len(),
+                format!("more than {LARGEST_SHEET} bytes"),
+                "one frame a sheet",
+            )]));
+        }
+        let tree: Tree<'_> = serde_json::from_str(text).map_err(|e| {
+            let told = e.to_string();
+            let what = told.split(" at line ").next().unwrap_or(&told);
+            let error = Error::new(
+                ErrorKind::Text,
+                "sheet",
+                "",
+                format!("not JSON: {what}, column {}", e.column()),
+                "write the sheet as one JSON object",
+            );
+            Vec::from([error.at_line(e.line())])
+        })?;
+        Self::from_tree(&tree, tables)
     }
 
     /// Reads and checks a sheet inside something larger.
@@ -297,6 +364,23 @@ impl FrameSheet {
             });
         }
         out
+    }
+
+    /// Every thread that is neither shell nor steerer.
+    pub(crate) fn every_thread(&mut self) -> impl Iterator<Item = &mut ThreadSheet> {
+        let named = [
+            &mut self.axle.front,
+            &mut self.axle.rear,
+            &mut self.hanger.front,
+            &mut self.hanger.rear,
+            &mut self.pedal.left,
+            &mut self.pedal.right,
+        ];
+        named
+            .into_iter()
+            .flatten()
+            .chain(self.boss.iter_mut().map(|(_, sheet)| sheet))
+            .chain(&mut self.thread)
     }
 
     /// Every place that is looked at and not cut.

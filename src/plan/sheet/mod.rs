@@ -13,8 +13,8 @@ mod words;
 
 pub(crate) use frame::ThreadEntry;
 pub use frame::{
-    BrakeEnds, BrakeEntry, DropoutEnds, DropoutSides, FrameSheet, HeadTubeSheet, ThreadEnds,
-    ThreadSides,
+    BrakeEnds, BrakeEntry, DropoutEnds, DropoutSides, FrameSheet, HeadTubeSheet, Prepare,
+    ThreadEnds, ThreadSides,
 };
 pub(crate) use limit::Heard;
 pub use limit::{MakerLimit, WrittenLimit};

@@ -1,0 +1,8 @@
+//! What a person reads of a plan: the plan itself, the record of the work. Facts come in, plain workshop English goes out.
+
+mod plan;
+mod record;
+mod text;
+
+pub use plan::plan;
+pub use record::{markdown, record};
