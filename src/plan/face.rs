@@ -276,6 +276,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
         metal_lost: false,
         makers_shape: false,
         pilot: facing.pilot.clone(),
+        to_size: false,
         needed: Some((Counted::Depth, needed)),
         allowance: work.limits.clone(),
         stops: Vec::new(),

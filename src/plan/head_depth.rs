@@ -184,6 +184,7 @@ fn deepen(
             }
             other => other.clone(),
         },
+        to_size: false,
         needed: Some((Counted::Depth, needed)),
         allowance: Allowance::new(limits),
         stops: Vec::new(),

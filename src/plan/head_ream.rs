@@ -168,6 +168,7 @@ pub(super) fn ream(
         metal_lost: false,
         makers_shape: named.row.is_some_and(|r| r.kind == SeatKind::Integrated),
         pilot: end.pilot.clone(),
+        to_size: false,
         needed: Some((Counted::Diameter, needed)),
         allowance: allowance(end, &smallest, window),
         stops: Vec::new(),

@@ -38,7 +38,10 @@ mod shell_width;
 mod site;
 mod steerer;
 mod thread;
+mod thread_cut;
+mod thread_now;
 mod threads;
+mod tried;
 mod work;
 
 pub use answer::{

@@ -84,6 +84,8 @@ pub(super) struct Request<'a> {
     pub pilot: Pilot,
     /// How much must come off; `None` where the amount is not a length, as when a thread is followed.
     pub needed: Option<(Counted, Reading)>,
+    /// The cutter is of the size that is wanted, so that it takes off what is needed and no more.
+    pub to_size: bool,
     /// What may come off.
     pub allowance: Allowance,
     /// What stops the cut besides: an end of thread, a depth, a size.
@@ -236,10 +238,13 @@ pub(super) fn rule(request: Request<'_>) -> Ruling {
         else {
             return Ruling::Ask(Reason::NoStop);
         };
-        // A face is cut by the least that does; a bore is cut to a size, which is any below its nearest limit.
+        // A face is cut by the least that does; a bore to a window, which is any size below its nearest limit.
         let up_to = match of {
+            _ if request.to_size => needed.value(),
             Counted::Depth => up_to,
-            Counted::Diameter => limit.surely().map_or(up_to, |sure| sure.max(needed.value())),
+            Counted::Diameter => limit
+                .surely()
+                .map_or(up_to, |sure| sure.max(needed.value())),
         };
         off = Some(Off {
             of: *of,

@@ -8,11 +8,11 @@ use super::answer::{Counted, Operation, Stop};
 use super::bore_now::{self, BoreNow};
 use super::caution::Caution;
 use super::permit::{Identity, Pilot, Request, rule};
+use super::seat_post;
 use super::seat_size::{self, Sized};
 use super::sheet::{Heard, Limited, Marks, SeatTubeSheet};
 use super::site::{Site, Wish, take, tool};
 use super::work::{Draft, PlaceWork};
-use super::{seat_post, site};
 use crate::evidence::{Grade, Text};
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
@@ -300,8 +300,9 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         metal_lost: false,
         makers_shape: false,
         pilot: Pilot::There,
+        to_size: true,
         needed: Some((Counted::Diameter, short)),
-        allowance: caps(site, tube, &smallest, sized),
+        allowance: caps(site, tube, &smallest),
         stops,
         waits,
         decision: site.rule,
@@ -347,7 +348,7 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
 }
 
 /// What may come off on diameter: the makers' bore and wall, the size itself, and the stock that any text gives for a reamer.
-fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized) -> Allowance {
+fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance {
     let mut caps = Vec::new();
     let cap =
         |kind, what: String, most: Reading, grade| CutLimit::new(kind, what, most, grade).ok();
@@ -403,7 +404,6 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized
             .map(|c| c.citing(row.window.evidence())),
         );
     }
-    let _ = sized;
     Allowance::new(caps)
 }
 
@@ -461,11 +461,6 @@ fn depth(
 
 /// What is asked where paint hides the size.
 pub(super) const CONFIRM: &str = "seat_tube.confirmed";
-
-/// Whether something was said of what covers the tube.
-pub(super) fn covered(tube: &SeatTubeSheet) -> bool {
-    site::covered(tube.coating)
-}
 
 /// The identity of a size that only a post can prove.
 pub(super) fn doubtful() -> Identity {
