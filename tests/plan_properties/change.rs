@@ -125,8 +125,7 @@ pub fn inches(case: &Case) -> Vec<Failure> {
 
 /// The order of readings, limits and entries changes nothing.
 pub fn order(case: &Case) -> Vec<Failure> {
-    let seed = case.told.0.len() as u32;
-    let shuffled = shuffle(&case.told, &mut Dice::numbered(62, seed));
+    let shuffled = shuffle(&case.told, &mut Dice::numbered(62, case.number));
     let Some(plan) = planned(&shuffled, Unit::Millimetres) else {
         return vec![Failure {
             kind: "not read in another order".into(),
@@ -189,7 +188,12 @@ fn mirrored(path: &str) -> String {
 
 /// With the sides of the shell exchanged, the plan is mirrored. The hands stay: they belong to the pattern.
 pub fn sides(case: &Case) -> Vec<Failure> {
-    if !case.told.speaks_of("shell") || case.told.0.keys().any(|k| k.starts_with("shell.half")) {
+    // Of a hand that is told on one side only, the mirror is another sheet.
+    let hands = ["drive", "non_drive"].map(|side| case.told.word(&format!("shell.{side}.hand")).is_some());
+    if !case.told.speaks_of("shell")
+        || hands[0] != hands[1]
+        || case.told.0.keys().any(|k| k.starts_with("shell.half"))
+    {
         return Vec::new();
     }
     let swap = |path: &str| {
@@ -234,9 +238,12 @@ pub fn sides(case: &Case) -> Vec<Failure> {
     differ("sides exchanged", &before, &after)
 }
 
-/// More uncertainty never makes a go.
+/// More uncertainty never makes a go. Of what is not so, a finer reading may say more than a coarse one.
 pub fn doubt(case: &Case) -> Vec<Failure> {
     let mut out = Vec::new();
+    if case.lies || case.faults {
+        return out;
+    }
     let cuts = |plan: &Plan| -> BTreeSet<String> {
         plan.steps
             .iter()

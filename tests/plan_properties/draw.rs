@@ -9,6 +9,7 @@ use crate::random::Dice;
 /// A frame and what is said of it.
 #[derive(Debug, Clone)]
 pub struct Frame {
+    pub number: u32,
     /// Everything that could be said and is so.
     pub truth: Sheet,
     /// What is said.
@@ -234,6 +235,7 @@ impl Frame {
         let mut told = tell(&truth, &mut dice);
         let lies = dice.chance(15) && crate::lies::lie(&truth, &mut told, &mut dice);
         Self {
+            number,
             truth,
             told,
             lies,

@@ -58,7 +58,7 @@ impl Draw {
             "outside",
             Leaf::Many(vec![exact("", outside), exact("", outside + 0.01)]),
         );
-        let clear = self.between(110.0, 300.0).round();
+        let clear = self.between(155.0, 300.0).round();
         self.put(path, "clear_depth", Leaf::Size(clear));
         if self.chance(50) {
             let weld = self.between(30.0, 70.0).round();
@@ -85,7 +85,7 @@ impl Draw {
             } else {
                 post + self.between(-0.08, 0.05)
             };
-            self.bore_passes(path, after.max(metal - 0.02), coat, &[10.0, 60.0, 150.0]);
+            self.bore_passes(path, after.max(metal), coat, &[10.0, 60.0, 150.0]);
         }
         if self.chance(15) {
             let coat = self.coat();
@@ -214,7 +214,7 @@ impl Draw {
             } else {
                 self.between(low - 0.05, high)
             };
-            self.bore_passes(path, after.max(metal - 0.02), coat, &[5.0]);
+            self.bore_passes(path, after.max(metal), coat, &[5.0]);
         }
     }
 

@@ -13,12 +13,7 @@ use serde_json::Value;
 use crate::case::{Case, Failure, fails, planned, read};
 use crate::draw::as_read;
 use crate::leaf::{Leaf, Sheet, Unit, at};
-use crate::random::Dice;
 use crate::safety::kind;
-
-fn dice(case: &Case) -> Dice {
-    Dice::numbered(63, case.told.0.len() as u32)
-}
 
 /// What may be added without showing a fault: names, sizes beside others, gauges that passed.
 fn harmless(path: &str, leaf: &Leaf, told: &Sheet) -> bool {
@@ -47,9 +42,9 @@ const LISTS: [&str; 4] = ["width", "minor", "seat", "bore"];
 
 /// Every sheet with one true thing more, and what it is.
 fn richer(case: &Case) -> Vec<(String, Sheet)> {
-    let mut dice = dice(case);
     let mut out = Vec::new();
     for (path, leaf) in &case.truth.0 {
+        let mut dice = case.dice(path);
         let place = path.rsplit_once('.').map_or("", |(place, _)| place);
         let field = path.rsplit('.').next().unwrap_or_default();
         match case.told.get(path) {
@@ -130,6 +125,22 @@ fn asked(plan: &Plan, place: &str) -> String {
             .flat_map(|p| p.contradictions.clone()),
     );
     words.join("\n")
+}
+
+/// A frame without a fault of which nothing is said that is not so contradicts itself nowhere.
+pub fn honest(case: &Case) -> Vec<Failure> {
+    let mut out = Vec::new();
+    if case.lies || case.faults {
+        return out;
+    }
+    for report in &case.plan.places {
+        for words in &report.contradictions {
+            let place = report.place.to_string();
+            let what: String = words.chars().filter(|c| !c.is_ascii_digit()).take(60).collect();
+            fails(&mut out, format!("a contradiction at {}: {what}", kind(&place)), words);
+        }
+    }
+    out
 }
 
 /// Rows of a shop that no frame here has anything to do with.
@@ -233,9 +244,14 @@ pub fn answers(case: &Case) -> Vec<Failure> {
     if case.lies {
         return out;
     }
-    let mut dice = dice(case);
     for question in &case.plan.questions {
         let path = &question.answer;
+        let mut dice = case.dice(path);
+        let open = case.plan.place(&question.place).is_some_and(|p| p.contradictions.is_empty());
+        if !open || path.ends_with(".limits") {
+            // Which of two is so, and which of several limits is meant, no single field answers.
+            continue;
+        }
         let Some(truth) = case.truth.get(path) else {
             continue;
         };

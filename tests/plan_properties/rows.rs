@@ -177,3 +177,18 @@ pub fn hands_of(code: &str) -> Option<[Option<&'static str>; 2]> {
         .find(|s| s.code == code)
         .map(|s| s.hands)
 }
+
+/// The hand of a use of threads by the tables.
+pub fn use_hand(code: &str) -> Option<&'static str> {
+    let row = ThreadUse::table().iter().find(|t| t.code == code)?;
+    word(row.hand.as_ref().and_then(|h| h.value().copied()))
+}
+
+/// The uses of a thread of this size at a place of this kind.
+pub fn uses(part: &str, size: &str) -> Vec<String> {
+    ROWS.threads
+        .iter()
+        .filter(|t| t.part.to_string() == part && t.size() == size)
+        .map(|t| t.code.to_owned())
+        .collect()
+}

@@ -4,7 +4,7 @@ use framegauge::plan::{Operation, Step};
 use framegauge::thread::{Hand, Turn};
 
 use crate::case::{Case, Failure, fails};
-use crate::rows::{hands_of, is_metal};
+use crate::rows::{hands_of, is_metal, use_hand, uses};
 
 /// 1. No cut in carbon or in unknown material; in a bonded insert only with its maker's consent.
 pub fn material(case: &Case) -> Vec<Failure> {
@@ -252,18 +252,32 @@ fn hand(case: &Case, place: &str) -> Option<Hand> {
         "pedal.left" => Some("left".to_owned()),
         "pedal.right" => Some("right".to_owned()),
         "shell.drive" | "shell.non_drive" => {
-            let shell = case
-                .plan
-                .places
-                .iter()
-                .find(|p| p.place.to_string() == "shell")?;
-            let code = shell.identification.as_ref()?.outcome.identified()?;
-            let [drive, other] = hands_of(code)?;
-            if place == "shell.drive" { drive } else { other }.map(str::to_owned)
+            let shell = case.plan.places.iter().find(|p| p.place.to_string() == "shell")?;
+            let left = shell.identification.as_ref()?.outcome.left();
+            let side = usize::from(place == "shell.non_drive");
+            one_of(left.iter().map(|code| hands_of(code).and_then(|hands| hands[side]))).map(str::to_owned)
         }
-        _ => None,
+        _ => {
+            let path = case.paths(place).into_iter().next()?;
+            let part = case.told.word(&format!("{path}.place"))?.to_owned();
+            let report = case.plan.places.iter().find(|p| p.place.to_string() == place)?;
+            let named: Vec<String> = match &report.identification {
+                Some(found) => found.outcome.left().iter().map(ToString::to_string).collect(),
+                None => {
+                    let size = ["mate", "believed"].iter().find_map(|f| case.told.word(&format!("{path}.{f}")))?;
+                    uses(&part, size)
+                }
+            };
+            one_of(named.iter().map(|code| use_hand(code))).map(str::to_owned)
+        }
     };
     told.or_else(named)?.parse().ok()
+}
+
+/// The one hand that all of them have.
+fn one_of(mut hands: impl Iterator<Item = Option<&'static str>>) -> Option<&'static str> {
+    let first = hands.next()??;
+    hands.all(|hand| hand == Some(first)).then_some(first)
 }
 
 /// Whether a thread of this place exists with a left hand.
