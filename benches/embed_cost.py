@@ -55,13 +55,14 @@ fn main() {
 }
 """
 
-WHOLE = """use framegauge::ask::{Context, Sheet, answer_line};
-use framegauge::prep::prepare;
+WHOLE = """use framegauge::ask::{Context, answer_line};
+use framegauge::plan::{FrameSheet, prepare};
+use framegauge::standard::Tables;
 
 fn main() {
     let text = std::env::args().nth(1).unwrap_or_default();
-    if let Ok(Ok(sheet)) = Sheet::from_json(&text).map(|sheet| sheet.0.read()) {
-        println!("{}", prepare(&sheet));
+    if let Ok(sheet) = FrameSheet::from_json(&text, Tables::ours()) {
+        println!("{}", framegauge::say::plan(&prepare(&sheet)));
     }
     println!("{}", answer_line(&text, &Context::default()).json);
 }

@@ -13,7 +13,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-BENCHES = ["ask", "face", "fit", "identify", "lookup", "prep", "thread"]
+BENCHES = ["ask", "face", "fit", "identify", "lookup", "plan", "thread"]
 # These count what they allocate; a call of theirs without a count allocates nothing.
 COUNTED = {"face", "lookup", "thread"}
 
@@ -42,8 +42,8 @@ GROWTH = [
     ("the same by linear programme", "point", "face/zone_by_microlp"),
     ("row by name, the last one", "row", "lookup/last_row"),
     ("which shell", "reading", "identify/shell_by_readings"),
-    ("plan of the painted frame, its interfaces one after another", "interface", "prep/interfaces"),
-    ("plan of equal interfaces (bottle bosses)", "interface", "prep/bosses"),
+    ("plan of the painted frame, its interfaces one after another", "interface", "plan/interfaces"),
+    ("plan of equal interfaces (bottle bosses)", "interface", "plan/bosses"),
     ("`ask`", "line", "ask/lines"),
 ]
 

@@ -9,7 +9,9 @@
     clippy::indexing_slicing
 )]
 
-use framegauge::prep::{WrittenSheet, prepare, record};
+use framegauge::plan::{FrameSheet, prepare, record};
+use framegauge::read::Tree;
+use framegauge::say;
 use framegauge::standard::Tables;
 
 mod random;
@@ -98,24 +100,24 @@ fn mutated_sheets_are_planned_or_refused() {
     let (mut planned, mut refused) = (0_u32, 0_u32);
     for turn in 0..count {
         let text = mutated(&mut dice, &sheets[turn as usize % sheets.len()]);
-        let Ok(written) = toml::from_str::<WrittenSheet>(&text) else {
+        let Ok(written) = toml::from_str::<Tree<'_>>(&text) else {
             refused += 1;
             continue;
         };
-        match written.read() {
+        match FrameSheet::from_tree(&written, Tables::ours()) {
             Err(errors) => {
                 refused += 1;
                 assert!(!errors.is_empty(), "{text}");
                 for error in errors {
                     assert!(
-                        !error.field().is_empty() && !error.remedy().is_empty(),
+                        !error.remedy().is_empty(),
                         "{error:?}\n{text}"
                     );
                 }
             }
             Ok(sheet) => {
                 planned += 1;
-                let page = prepare(&sheet).to_string();
+                let page = say::plan(&prepare(&sheet));
                 // A belief is repeated as it was written, whatever it says.
                 assert!(
                     text.contains("NaN") || !page.contains("NaN") && !page.contains(" inf "),
@@ -124,7 +126,7 @@ fn mutated_sheets_are_planned_or_refused() {
                 // The record costs a second plan, so it is taken now and then.
                 if turn % 16 == 0 {
                     let record = record(&sheet, Tables::ours());
-                    assert!(!record.markdown().is_empty());
+                    assert!(!say::markdown(&record).is_empty());
                 }
             }
         }

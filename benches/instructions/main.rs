@@ -19,8 +19,9 @@ use framegauge::fit::{
     FitClass, JointShape, Material, MaterialKind, Press, PressJoint, limit_deviations,
 };
 use framegauge::identify::{Observation, Options, identify};
-use framegauge::prep::{FrameSheet, WrittenSheet, prepare};
-use framegauge::standard::{CrownSeat, Place, Row, Seatpost, Shell, Stated, find};
+use framegauge::plan::{FrameSheet, prepare};
+use framegauge::read::Tree;
+use framegauge::standard::{CrownSeat, Place, Row, Seatpost, Shell, Stated, Tables, find};
 use framegauge::thread::{Designation, ThreadSize, ToleranceClass, limits_of_size};
 use framegauge::{Interference, Length, Ratio, gpa, mm};
 
@@ -155,18 +156,18 @@ fn painted() -> FrameSheet {
         "/examples/frames/painted_steel.toml"
     );
     let text = std::fs::read_to_string(path).expect("the sheet");
-    let written: WrittenSheet = toml::from_str(&text).expect("TOML");
-    written.read().expect("a sheet")
+    let tree: Tree = toml::from_str(&text).expect("TOML");
+    FrameSheet::from_tree(&tree, Tables::ours()).expect("a sheet")
 }
 
 /// The painted frame's bottle bosses and nothing else, so many times.
 fn bosses(count: usize) {
     let mut sheet = painted();
-    let boss = sheet.threads.last().unwrap().clone();
-    sheet.threads = vec![boss; count];
+    let boss = sheet.thread.last().unwrap().clone();
+    sheet.thread = vec![boss; count];
     (sheet.shell, sheet.crown, sheet.seat_tube) = (None, None, None);
-    (sheet.head_upper, sheet.head_lower, sheet.steerer) = (None, None, None);
-    sheet.brakes.clear();
+    (sheet.head_tube, sheet.steerer) = (Default::default(), None);
+    sheet.brake = Default::default();
     counted_prepare(&sheet);
 }
 

@@ -86,7 +86,7 @@ pub(super) fn of<'a>(
         let lies_on = match now.left {
             Some(CoatingLeft::AllOff | CoatingLeft::Traces) => Surface::OnMetal,
             Some(CoatingLeft::Remains) => Surface::OverPaint,
-            None if by_hand && covered(coating) => Surface::NotKnown,
+            None if by_hand && coating != Some(Coating::Bare) => Surface::NotKnown,
             None => Surface::OnMetal,
         };
         now.covered = lies_on == Surface::OverPaint;
@@ -117,6 +117,16 @@ pub(super) fn of<'a>(
 }
 
 impl BoreNow {
+    /// Whether every reading lies on metal.
+    pub(super) fn on_metal(&self) -> bool {
+        !self.bore.is_empty() && self.bore.iter().all(|p| p.surface == Surface::OnMetal)
+    }
+
+    /// Whether the readings were taken before the coating came off.
+    pub(super) fn outdated(&self) -> bool {
+        self.worked && !self.covered && self.bore.iter().any(|p| p.surface == Surface::OverPaint)
+    }
+
     /// The plain readings.
     pub(super) fn readings(&self) -> Vec<Reading> {
         self.bore.iter().map(|p| p.reading).collect()

@@ -1,22 +1,21 @@
 //! The head tube: bores before faces, a cup that does not come out stays, and the lower end has a crown below it.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::bore_now::{self, BoreNow};
 use super::caution::Caution;
-use super::head_bore::{self, Now};
 use super::head_face::Planned;
-use super::naming::{Claims, Named, name, observed};
-use super::permit::Pilot;
+use super::permit::{Identity, Pilot};
 use super::sheet::{Fitted, HeadEndSheet, HeadTubeSheet, Limited, MakerLimit};
 use super::site::{Joint, Site};
 use super::work::PlaceWork;
-use super::{head_depth, head_face, head_part};
+use super::{head_bore, head_depth, head_face, head_part, identity};
 use crate::identify::Feature;
 use crate::judge::{Finding, sizes_against};
 use crate::measure::{Outcome, Reading, Surface, settled_below};
-use crate::quantity::mm;
+use crate::quantity::{Length, in_mm, mm};
 use crate::standard::{HeadSeat, HeadTubeEnd, Place, SeatKind};
 
 /// One end, with what its planners share.
@@ -28,7 +27,7 @@ pub(super) struct HeadEnd<'a> {
     pub path: &'static str,
     pub sheet: &'a HeadEndSheet,
     pub joint: Joint<'a>,
-    pub now: Now,
+    pub now: BoreNow,
     /// What guides a cutter that goes into this end: the opposite bore.
     pub pilot: Pilot,
 }
@@ -130,7 +129,13 @@ fn end_of<'a>(
         },
         sheet,
         joint: site.joint(&sheet.common()),
-        now: Now::of(sheet),
+        now: bore_now::of(
+            &sheet.bore,
+            &sheet.after,
+            sheet.passes.iter().map(Into::into),
+            sheet.coating,
+            true,
+        ),
         pilot,
     }
 }
@@ -156,13 +161,10 @@ fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
         return (work, None);
     }
     let named = named(end, &mut work);
-    let row = named
-        .code
-        .as_deref()
-        .and_then(|code| end.site.tables.find::<HeadSeat>(code).ok());
+    let row = named.row;
     let integrated = row.is_some_and(|r| r.kind == SeatKind::Integrated);
     head_part::wrong_kind(end, row, &mut work);
-    let changes = head_bore::bore(end, row, &named, &mut work);
+    let changes = head_bore::bore(end, &named, &mut work);
     head_depth::depth(end, row, &mut work);
     head_depth::crown_gap(end, &mut work);
     head_part::fit(end, row, changes, &mut work);
@@ -227,92 +229,129 @@ pub(super) fn heard(
     broken
 }
 
-/// Which seat it is. What paint may have narrowed names nothing and rules nothing out.
-fn named(end: &HeadEnd<'_>, work: &mut PlaceWork) -> Named {
+/// Which seat it is, and how sure that is.
+pub(super) struct Named<'a> {
+    pub row: Option<&'a HeadSeat>,
+    pub identity: Identity,
+}
+
+/// A size that misses what was proved by no more may be that, made or left wrong. Common practice: half a millimetre is what
+/// a reamer or a coat can account for.
+const NEAR_MISS: Length = mm(0.5);
+
+/// Names the seat. What paint may have narrowed names nothing and rules nothing out.
+fn named<'a>(end: &HeadEnd<'a>, work: &mut PlaceWork) -> Named<'a> {
     let sheet = end.sheet;
     let tables = end.site.tables;
-    let find = |name: &str| {
-        tables
-            .find::<HeadSeat>(name)
-            .map(|row| row.code.to_string())
+    let known = |row: &'a HeadSeat| Named {
+        row: Some(row),
+        identity: Identity::Known,
     };
-    let claims = Claims {
-        place: &end.place,
-        path: end.path,
-        believed: sheet.believed.as_deref(),
-        confirmed: sheet.confirmed.as_deref(),
-        code_of: &find,
-        field: |feature| match feature {
-            Feature::Bore => "bore",
-            Feature::PartOutside => "part.outside",
-            _ => "confirmed",
-        },
-        may_be_off: true,
-    };
-    let on_metal: Vec<Reading> = end
-        .now
-        .readings
-        .iter()
-        .filter(|p| p.surface == Surface::OnMetal)
-        .map(|p| p.reading)
-        .collect();
-    let not_over_paint: Vec<Reading> = end
-        .now
-        .readings
-        .iter()
-        .filter(|p| p.surface != Surface::OverPaint)
-        .map(|p| p.reading)
-        .collect();
+    if let Some(name) = sheet.confirmed.as_deref() {
+        return match tables.find::<HeadSeat>(name) {
+            Ok(row) => {
+                proved(end, row, work);
+                known(row)
+            }
+            Err(error) => {
+                work.ask(
+                    end.field("confirmed"),
+                    error.remedy(),
+                    error.problem(),
+                    "as named",
+                );
+                Named {
+                    row: None,
+                    identity: Identity::Open,
+                }
+            }
+        };
+    }
     let believed = sheet
         .believed
         .as_deref()
         .and_then(|name| tables.find::<HeadSeat>(name).ok());
-    // Under paint, or where nobody said what was read, a bore that is a little small says nothing against the belief.
-    let explained =
-        on_metal.is_empty() && believed.is_some_and(|row| narrowed(row, &end.now.plain()));
-    let readings: &[Reading] = if !on_metal.is_empty() {
-        &on_metal
-    } else if explained {
-        &[]
-    } else {
-        &not_over_paint
-    };
-    let found = name(end.site, work, &claims, observed(Feature::Bore, readings));
-    match (explained, believed) {
-        (true, Some(row)) => {
-            // A label and a lower bound name nothing to the identification; to work by hand they are enough.
-            work.questions
-                .retain(|q| q.answer != end.field("confirmed") && q.answer != end.field("bore"));
-            Named {
-                code: Some(row.code.to_string()),
-                ..found_or_known(found)
-            }
-        }
-        _ => found,
+    if !end.now.on_metal()
+        && let Some(row) = believed
+        && explained(row, end)
+    {
+        work.settled(Finding::stated(
+            "which standard",
+            format!(
+                "taken for {}, as it is called: paint may narrow a bore, so its size says nothing before it is read on metal",
+                row.code
+            ),
+        ));
+        return known(row);
     }
-}
-
-fn found_or_known(found: Named) -> Named {
-    match found.identity {
-        super::permit::Identity::Open => Named {
-            identity: super::permit::Identity::Known,
-            ..found
+    let mut seen = identity::observed(Feature::Bore, &identity::on_metal(&end.now.bore));
+    seen.extend(identity::belief(sheet.believed.as_deref()));
+    if seen.is_empty() {
+        return Named {
+            row: None,
+            identity: Identity::Open,
+        };
+    }
+    let settled = identity::settle(
+        end.site,
+        work,
+        (&end.place, end.path),
+        &seen,
+        (sheet.believed.as_deref(), None),
+        true,
+    );
+    match settled {
+        Some(settled) => Named {
+            row: tables.find::<HeadSeat>(&settled.code).ok(),
+            identity: settled.identity,
         },
-        _ => found,
+        None => Named {
+            row: None,
+            identity: Identity::Open,
+        },
     }
 }
 
-/// Whether a coat can have narrowed the bore of this row to these readings.
-fn narrowed(row: &HeadSeat, readings: &[Reading]) -> bool {
-    let ends = crate::judge::extremes(readings);
-    let (Some(small), Some(large)) = (ends.first(), ends.last()) else {
+/// What was proved, told; and held against readings that are of something else.
+fn proved(end: &HeadEnd<'_>, row: &HeadSeat, work: &mut PlaceWork) {
+    work.settled(Finding::stated(
+        "which standard",
+        format!("{}, {}: proved by a gauge or its part", row.code, row.name),
+    ));
+    let (low, high) = (row.bore.lower(), row.bore.upper());
+    for reading in identity::on_metal(&end.now.bore) {
+        let u = reading.expanded_uncertainty();
+        let far = low.is_some_and(|low| settled_below(reading.value() + u + NEAR_MISS, low))
+            || high.is_some_and(|high| settled_below(high + NEAR_MISS, reading.value() - u));
+        if far {
+            work.contradicts(
+                format!(
+                    "{} was proved there, and a bore of {} is none",
+                    row.code,
+                    in_mm(reading.value())
+                ),
+                end.field("confirmed"),
+                "its part, and the bore again",
+            );
+            return;
+        }
+    }
+}
+
+/// Whether what covers the bore, or may cover it, can be why it does not read as this row.
+fn explained(row: &HeadSeat, end: &HeadEnd<'_>) -> bool {
+    let now = &end.now;
+    let (Some(small), Some(large)) = (now.smallest(), now.largest()) else {
         return false;
     };
     let (Some(low), Some(high)) = (row.bore.lower(), row.bore.upper()) else {
         return false;
     };
-    settled_below(small.value(), low)
-        && !settled_below(super::naming::NEAR_MISS, low - small.value())
-        && !settled_below(high, large.value() - large.expanded_uncertainty())
-        && !settled_below(small.value(), mm(0.0))
+    let painted = now.bore.iter().all(|p| p.surface == Surface::OverPaint);
+    let narrow = settled_below(small.value(), low);
+    // Beyond what a coat can hide, and above the limit by more than a careless reamer, it is another seat.
+    (painted || narrow)
+        && !settled_below(NEAR_MISS, low - small.value())
+        && !settled_below(NEAR_MISS, large.value() - high)
+        && (painted || !settled_below(high, large.value()))
 }

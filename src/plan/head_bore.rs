@@ -1,245 +1,25 @@
-//! The bore of a head-tube end: what it is now, on metal or over paint, against its limits, and what is cut of it.
+//! The bore of a head-tube end: on metal or over paint, against its limits, and what becomes of it.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
 
-use super::answer::{Counted, Operation};
 use super::caution::Caution;
-use super::head::{HeadEnd, heard};
-use super::naming::Named;
-use super::permit::{Identity, Request, rule};
-use super::sheet::{CoatingLeft, HeadEndSheet, Heard, Limited, Marks, PartDid};
-use super::site::{Wish, covered, on_surface, take, tool};
+use super::head::{HeadEnd, Named, heard};
+use super::head_ream::{Window, ream};
+use super::sheet::{Limited, Marks};
 use super::work::{ByHand, Draft, PlaceWork};
-use crate::evidence::{Evidence, Grade};
-use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::fit::MaterialKind;
-use crate::judge::{Finding, extremes, sizes_against, spread};
-use crate::measure::{
-    Bound, Limits, Outcome, Placed, Reading, Surface, decide, settled_below, settled_cmp,
-};
-use crate::quantity::{Length, Printed, in_mm};
+use crate::judge::{BoreFit, Finding, Remedy, Verdict, extremes, spread};
+use crate::measure::{Outcome, Reading, Surface, settled_below};
+use crate::quantity::in_mm;
 use crate::standard::{HeadSeat, SeatKind};
-use crate::thread::Turn;
-
-/// Whether a coating is there now.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Coat {
-    Off,
-    On,
-    /// Nobody said.
-    NotSaid,
-}
-
-impl Coat {
-    const fn surface(self) -> Surface {
-        match self {
-            Self::Off => Surface::OnMetal,
-            Self::On => Surface::OverPaint,
-            Self::NotSaid => Surface::NotKnown,
-        }
-    }
-
-    /// After a pass that left so much. A pass that says nothing of it may have left it.
-    const fn after(self, left: Option<CoatingLeft>) -> Self {
-        match (left, self) {
-            (Some(CoatingLeft::AllOff | CoatingLeft::Traces), _) => Self::Off,
-            (Some(CoatingLeft::Remains), _) => Self::On,
-            (None, Self::On) => Self::NotSaid,
-            (None, same) => same,
-        }
-    }
-}
-
-/// A bore as its last readings show it.
-#[derive(Debug)]
-pub(super) struct Now {
-    pub readings: Vec<Placed>,
-    pub coat: Coat,
-    /// A pass was made.
-    pub worked: bool,
-    /// Read again after the last change of the coating.
-    pub reread: bool,
-    pub removed: Option<Reading>,
-    pub marks: Option<Marks>,
-    pub part: Option<PartDid>,
-}
-
-impl Now {
-    pub(super) fn of(sheet: &HeadEndSheet) -> Self {
-        let before = on_surface(&sheet.bore, sheet.coating);
-        let mut now = Self {
-            coat: match sheet.coating {
-                None => Coat::NotSaid,
-                some if covered(some) => Coat::On,
-                _ => Coat::Off,
-            },
-            readings: before.clone(),
-            worked: !sheet.after.is_empty() || !sheet.passes.is_empty(),
-            reread: true,
-            removed: None,
-            marks: None,
-            part: None,
-        };
-        let first = (!sheet.after.is_empty()).then_some((&sheet.after, None, None, None));
-        let more = sheet
-            .passes
-            .iter()
-            .map(|p| (&p.bore, p.coating_left, p.marks, p.part));
-        for (bore, left, marks, part) in first.into_iter().chain(more) {
-            let was = now.coat;
-            now.coat = was.after(left);
-            now.marks = marks.or(now.marks);
-            now.part = part.or(now.part);
-            if bore.is_empty() {
-                now.reread &= now.coat == was;
-                continue;
-            }
-            now.reread = true;
-            now.readings = bore
-                .iter()
-                .map(|p| Placed {
-                    surface: match p.surface {
-                        Surface::NotKnown => now.coat.surface(),
-                        said => said,
-                    },
-                    ..*p
-                })
-                .collect();
-        }
-        let read_again = !sheet.after.is_empty() || sheet.passes.iter().any(|p| !p.bore.is_empty());
-        if read_again {
-            now.removed = removed(&before, &now.readings);
-        }
-        now
-    }
-
-    pub(super) fn plain(&self) -> Vec<Reading> {
-        self.readings.iter().map(|p| p.reading).collect()
-    }
-
-    /// Whether a coating is or may be under the readings.
-    pub(super) fn on_metal(&self) -> bool {
-        !self.readings.is_empty() && self.readings.iter().all(|p| p.surface == Surface::OnMetal)
-    }
-}
-
-/// What came off at the narrowest place, on diameter.
-fn removed(before: &[Placed], now: &[Placed]) -> Option<Reading> {
-    let plain = |readings: &[Placed]| readings.iter().map(|p| p.reading).collect::<Vec<_>>();
-    let (old, new) = (extremes(&plain(before)), extremes(&plain(now)));
-    Some(new.first()?.less(old.first()?))
-}
-
-/// One side of the limits of a bore, with whose it is.
-struct Bounded<'a> {
-    at: Length,
-    owner: String,
-    grade: Grade,
-    evidence: Option<&'a Evidence>,
-}
-
-/// The limits that decide: the makers' own, and the row's where they say nothing.
-struct Window<'a> {
-    low: Option<Bounded<'a>>,
-    high: Option<Bounded<'a>>,
-}
-
-impl<'a> Window<'a> {
-    fn of(end: &HeadEnd<'_>, row: Option<&'a HeadSeat>) -> Self {
-        let heard = Heard::of(&end.sheet.limits, Limited::Bore);
-        let own = |side: Option<Length>, owner: &str| {
-            side.map(|at| Bounded {
-                at,
-                owner: owner.to_string(),
-                grade: Grade::Shop,
-                evidence: None,
-            })
-        };
-        let (low, high) = match &heard {
-            Some(h) => (
-                own(h.limits.lower().known(), &h.lower_owner),
-                own(h.limits.upper().known(), &h.upper_owner),
-            ),
-            None => (None, None),
-        };
-        let listed = |side: Option<Length>| {
-            let row = row?;
-            Some(Bounded {
-                at: side?,
-                owner: format!("{}, {}", row.code, row.name),
-                grade: row.bore.grade().unwrap_or(Grade::Shop),
-                evidence: row.bore.evidence(),
-            })
-        };
-        // A maker's side that lies beyond the listed other one leaves the list without a say.
-        let agrees = |a: Option<&Bounded<'_>>, b: Option<&Bounded<'_>>| match (a, b) {
-            (Some(low), Some(high)) => settled_cmp(low.at, high.at).is_le(),
-            _ => true,
-        };
-        let row_low = listed(row.and_then(|r| r.bore.lower()));
-        let row_high = listed(row.and_then(|r| r.bore.upper()));
-        let row_low = row_low.filter(|l| agrees(Some(l), high.as_ref()));
-        let row_high = row_high.filter(|h| agrees(low.as_ref(), Some(h)));
-        Self {
-            low: low.or(row_low),
-            high: high.or(row_high),
-        }
-    }
-
-    fn limits(&self, makers: bool) -> Option<Limits> {
-        if self.low.is_none() && self.high.is_none() {
-            return None;
-        }
-        // A side that a table leaves out is not known; one that a maker leaves out is no limit of his.
-        let side = |b: Option<&Bounded<'_>>| match b {
-            Some(bounded) => Bound::At(bounded.at),
-            None if makers => Bound::Open,
-            None => Bound::Unknown,
-        };
-        let grade = [&self.low, &self.high]
-            .into_iter()
-            .flatten()
-            .map(|b| b.grade)
-            .min()
-            .unwrap_or(Grade::Shop);
-        Limits::new(side(self.low.as_ref()), side(self.high.as_ref()), grade).ok()
-    }
-}
-
-/// How a reading lies to the limits.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Way {
-    Under,
-    Over,
-    Near,
-    Inside,
-}
-
-fn way(reading: &Reading, limits: &Limits, decision: crate::measure::DecisionRule) -> Way {
-    let below = limits
-        .lower()
-        .known()
-        .is_some_and(|low| settled_below(reading.value(), low));
-    match decide(reading, limits, decision).outcome {
-        Outcome::NonconformityShown if below => Way::Under,
-        Outcome::NonconformityShown => Way::Over,
-        Outcome::Undecided => Way::Near,
-        Outcome::ConformityShown => Way::Inside,
-    }
-}
 
 /// Judges the bore and plans its work; whether it will be another bore afterwards.
-pub(super) fn bore(
-    end: &HeadEnd<'_>,
-    row: Option<&HeadSeat>,
-    named: &Named,
-    work: &mut PlaceWork,
-) -> bool {
+pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -> bool {
     let now = &end.now;
-    let readings = now.plain();
+    let readings = now.readings();
     wall(end, &readings, work);
     came_off(end, work);
     if readings.is_empty() {
@@ -250,69 +30,65 @@ pub(super) fn bore(
             "a seat is known by measuring, not by its label",
             "three-point internal micrometer or inside caliper",
         );
-        return clean(end, row, work);
+        return clean(end, named.row, work);
     }
-    let makers = heard(end, Limited::Bore, "bore", &readings, work);
-    let window = Window::of(end, row);
-    let has_makers = end.sheet.limits.iter().any(|l| l.what == Limited::Bore);
-    let Some(limits) = window.limits(has_makers) else {
+    let window = Window::of(end, named.row);
+    let Some(mut verdict) = window.judged(end) else {
         work.settled(Finding::stated("bore", spread(&readings)));
-        return clean(end, row, work);
+        return clean(end, named.row, work);
     };
-    let ways: Vec<Way> = readings
-        .iter()
-        .map(|r| way(r, &limits, end.site.rule))
-        .collect();
-    let any = |way: Way| ways.contains(&way);
-    let shown_under = now
-        .readings
-        .iter()
-        .zip(&ways)
-        .any(|(p, w)| *w == Way::Under && p.surface == Surface::OnMetal);
-    let mut finding = told(&window, &readings, &limits, has_makers, end);
-    if now.coat == Coat::On {
-        finding = finding.read_on_paint(true);
-    } else if any(Way::Under) && !shown_under && !any(Way::Over) {
-        finding.outcome = Some(Outcome::Undecided);
-        finding
-            .words
-            .push_str("; but nobody said whether that was read on metal, and paint narrows a bore");
-    }
-    if any(Way::Over) || any(Way::Under) {
-        by_place(now, &ways, work);
-    }
-    let _ = makers;
-    if any(Way::Over) {
-        too_large(work, finding, any(Way::Under));
+    let by = |remedy: Remedy| verdict.cures.iter().any(|c| c.by == remedy);
+    let over = by(Remedy::Sleeve);
+    let under = by(Remedy::Ream) || by(Remedy::RoundOut);
+    work.settled(Finding::stated("bore", verdict.sentence.clone()));
+    if over {
+        too_large(&verdict, under, work);
         return false;
     }
-    if now.coat == Coat::On {
-        work.settled(finding);
-        return clean(end, row, work);
+    if now.covered {
+        work.found(&verdict);
+        return clean(end, named.row, work);
     }
-    if any(Way::Under) {
-        return too_small(
-            end,
-            row,
-            named,
-            (&window, &limits),
-            finding,
-            shown_under,
-            work,
-        );
+    if under {
+        let on_metal = now
+            .bore
+            .iter()
+            .any(|p| p.surface == Surface::OnMetal && window.is_above(p.reading.value()));
+        if !on_metal {
+            not_shown(&mut verdict);
+        }
+        return too_small(end, named, &window, &verdict, on_metal, work);
     }
-    if any(Way::Near) && !limits.has_unknown() {
+    if verdict.outcome == Outcome::Undecided && window.is_known() && now.on_metal() {
+        let next = verdict.next.first();
         work.ask(
             end.field(if now.worked { "passes" } else { "bore" }),
-            "bore again in two directions with a three-point gauge, on metal",
+            next.map_or_else(
+                || String::from("bore again, finer"),
+                |n| n.measure.clone().into_owned(),
+            ),
             "it lies too close to a limit for the instrument used",
             "three-point internal micrometer",
         );
-    } else if !now.reread {
+    }
+    if now.outdated() {
         read_again(end, work);
     }
-    work.settled(finding);
+    work.found(&verdict);
     false
+}
+
+/// What was not read on metal is not shown too small.
+fn not_shown(verdict: &mut Verdict) {
+    for finding in &mut verdict.findings {
+        if finding.outcome == Some(Outcome::NonconformityShown) {
+            finding.outcome = Some(Outcome::Undecided);
+            finding.words.push_str(
+                "; but nobody said whether that was read on metal, and paint narrows a bore",
+            );
+        }
+    }
+    verdict.outcome = Outcome::Undecided;
 }
 
 fn read_again(end: &HeadEnd<'_>, work: &mut PlaceWork) {
@@ -384,69 +160,10 @@ fn came_off(end: &HeadEnd<'_>, work: &mut PlaceWork) {
     });
 }
 
-/// The bore against the limits that decide.
-fn told(
-    window: &Window<'_>,
-    readings: &[Reading],
-    limits: &Limits,
-    makers: bool,
-    end: &HeadEnd<'_>,
-) -> Finding {
-    let owners: Vec<&str> = [&window.low, &window.high]
-        .into_iter()
-        .flatten()
-        .map(|b| b.owner.as_str())
-        .collect();
-    let owner = match *owners.as_slice() {
-        [one, other] if one != other => format!("{one}; {other}"),
-        [one, ..] => String::from(one),
-        [] => String::new(),
-    };
-    let evidence = [&window.low, &window.high]
-        .into_iter()
-        .flatten()
-        .find_map(|b| b.evidence);
-    let what = if makers {
-        "bore, all limits together"
-    } else {
-        "bore"
-    };
-    sizes_against(what, readings, limits, &owner, evidence, end.site.rule)
-}
-
-/// Where it is too large and where too small.
-fn by_place(now: &Now, ways: &[Way], work: &mut PlaceWork) {
-    if now.readings.len() < 2 {
-        return;
-    }
-    let lines: Vec<String> = now
-        .readings
-        .iter()
-        .zip(ways)
-        .map(|(placed, way)| {
-            let depth = placed.depth.map(|d| format!("{} deep", in_mm(d)));
-            let angle = placed.angle.map(|a| format!("{:.0} deg", a.in_unit()));
-            let spot: Vec<String> = depth.into_iter().chain(angle).collect();
-            let spot = if spot.is_empty() {
-                String::from("place not said")
-            } else {
-                spot.join(", ")
-            };
-            let word = match way {
-                Way::Under => "too small",
-                Way::Over => "too large",
-                Way::Near => "too close to a limit to tell",
-                Way::Inside => "within limits",
-            };
-            format!("{spot}: {} {word}", in_mm(placed.reading.value()))
-        })
-        .collect();
-    work.settled(Finding::stated("bore, place by place", lines.join("; ")));
-}
-
 /// Too large somewhere: a reamer cures no place that is over its limit.
-fn too_large(work: &mut PlaceWork, finding: Finding, small_too: bool) {
-    work.fact(finding);
+fn too_large(verdict: &Verdict, small_too: bool, work: &mut PlaceWork) {
+    work.out = true;
+    work.found(verdict);
     if small_too {
         work.leave.push(String::from(
             "not reamed: where it is too small a reamer would help, where it is too large nothing that cuts does",
@@ -465,10 +182,9 @@ fn too_large(work: &mut PlaceWork, finding: Finding, small_too: bool) {
 /// Too small, and not known to be covered.
 fn too_small(
     end: &HeadEnd<'_>,
-    row: Option<&HeadSeat>,
-    named: &Named,
-    (window, limits): (&Window<'_>, &Limits),
-    finding: Finding,
+    named: &Named<'_>,
+    window: &Window<'_>,
+    verdict: &Verdict,
     shown: bool,
     work: &mut PlaceWork,
 ) -> bool {
@@ -490,13 +206,13 @@ fn too_small(
             "eye, light, fingernail",
         );
         if now.worked {
-            work.settled(finding);
+            work.found(verdict);
             return true;
         }
         waits.push(end.field(field));
     }
     if now.marks == Some(Marks::Torn) {
-        work.settled(finding);
+        work.found(verdict);
         work.steps.push(Draft::refer(
             &end.place,
             format!("Do not ream the {}: the last pass tore it", end.what()),
@@ -504,166 +220,20 @@ fn too_small(
         ));
         return true;
     }
-    let asked = work.questions.len();
-    let steps = work.steps.len();
-    ream(end, row, named, (window, limits), waits, work);
-    if work.questions.len() > asked || work.steps.len() > steps || !shown {
-        work.settled(finding);
-    } else {
-        work.fact(finding);
+    let (asked, steps) = (work.questions.len(), work.steps.len());
+    ream(end, named, window, waits, work);
+    work.found(verdict);
+    if work.questions.len() == asked && work.steps.len() == steps && shown {
+        // Nothing here cures it for now.
+        work.out = true;
     }
     true
 }
 
-fn ream(
-    end: &HeadEnd<'_>,
-    row: Option<&HeadSeat>,
-    named: &Named,
-    (window, limits): (&Window<'_>, &Limits),
-    mut waits: Vec<String>,
-    work: &mut PlaceWork,
-) {
-    let ends = extremes(&end.now.plain());
-    let (Some(smallest), Some(low)) = (ends.first(), window.low.as_ref()) else {
-        return;
-    };
-    let Ok(needed) = Reading::new(low.at - smallest.value(), smallest.standard_uncertainty())
-    else {
-        return;
-    };
-    if end.sheet.outside.is_empty() {
-        let field = end.field("outside");
-        work.ask(
-            field.clone(),
-            "outside diameter of the head tube there",
-            "the wall that is left decides whether reaming is allowed",
-            "outside caliper",
-        );
-        waits.push(field);
-    }
-    let allowance = allowance(end, smallest, window);
-    let target = window
-        .high
-        .as_ref()
-        .map_or(low.at, |high| high.at.max(low.at));
-    let ruling = rule(Request {
-        place: &end.place,
-        operation: Operation::Ream,
-        material: end.joint.material,
-        bonded: end.joint.bonded,
-        consent: end.joint.consent,
-        contradicted: !work.contradictions.is_empty(),
-        identity: identity(named, end),
-        metal_lost: false,
-        makers_shape: row.is_some_and(|r| r.kind == SeatKind::Integrated),
-        pilot: end.pilot.clone(),
-        needed: Some((Counted::Diameter, needed)),
-        allowance,
-        stops: Vec::new(),
-        waits,
-        decision: end.site.rule,
-    });
-    let wish = Wish {
-        place: &end.place,
-        joint: end.path,
-        readings: end.field(if end.now.worked { "passes" } else { "bore" }),
-        operation: Operation::Ream,
-        what: end.what(),
-        only_coating: false,
-        instrument: "three-point internal micrometer",
-    };
-    let Some(permit) = take(work, ruling, &wish) else {
-        return;
-    };
-    let reach = permit
-        .off()
-        .map_or(target, |off| smallest.value() + off.most);
-    let mut draft = Draft::cut(
-        permit,
-        format!(
-            "Ream the {} to between {} and {}",
-            end.what(),
-            in_mm(low.at),
-            in_mm(reach)
-        ),
-        "the bore is too small for the part it is meant for",
-    )
-    .with(tool(
-        "reamer",
-        format!("head-tube reamer that finishes inside {limits}"),
-    ))
-    .turned(Turn::Clockwise)
-    .minding(Caution::Steering);
-    if let Some(outside) = extremes(&end.sheet.outside).first() {
-        draft = draft.checking(format!(
-            "wall left: {} by outside less bore, halved; builders use 0.9 to 1.1 mm, a least wall is not published",
-            in_mm((outside.value() - reach) / 2.0)
-        ));
-    }
-    work.steps.push(draft);
-}
-
-/// A bore that the makers limit may be cut to their limits whatever the seat is called.
-fn identity(named: &Named, end: &HeadEnd<'_>) -> Identity {
-    let own = Heard::of(&end.sheet.limits, Limited::Bore)
-        .is_some_and(|h| h.limits.lower().known().is_some() && h.limits.upper().known().is_some());
-    match (&named.identity, own) {
-        (Identity::Open, true) => Identity::Known,
-        (said, _) => said.clone(),
-    }
-}
-
-/// What may come off, on diameter at the narrowest place.
-fn allowance(end: &HeadEnd<'_>, smallest: &Reading, window: &Window<'_>) -> Allowance {
-    let mut limits = Vec::new();
-    // The size that is left is what the reamer cuts, less the narrowest place: that reading's uncertainty counts.
-    let up_to = |at: Length| Reading::new(at - smallest.value(), smallest.standard_uncertainty());
-    if let Some(high) = &window.high
-        && let Ok(left) = up_to(high.at)
-    {
-        let what = format!("upper limit {} ({})", in_mm(high.at), high.owner);
-        limits.extend(
-            CutLimit::new(LimitKind::Maker, what, left, high.grade)
-                .map(|l| l.citing(high.evidence)),
-        );
-    }
-    if let Some(wall) = Heard::of(&end.sheet.limits, Limited::Wall)
-        && let Some((least, words)) = wall.at_least()
-    {
-        let what = format!("wall {words}");
-        limits.extend(match extremes(&end.sheet.outside).first() {
-            Some(outside) => {
-                let left = outside.less(smallest).shifted(-least * 2.0);
-                CutLimit::new(LimitKind::Wall, what, left, wall.limits.grade())
-            }
-            None => CutLimit::unknown(LimitKind::Wall, what, "measure the outside diameter there"),
-        });
-    }
-    if let Some(press) = Heard::of(&end.sheet.limits, Limited::Interference)
-        && let Some((least, words)) = press.at_least()
-    {
-        let part = end
-            .sheet
-            .part
-            .as_ref()
-            .map(|p| extremes(&p.outside))
-            .unwrap_or_default();
-        let what = format!("interference of the part {words}");
-        limits.extend(match part.first() {
-            Some(part) => {
-                let left = part.less(smallest).shifted(-least);
-                CutLimit::new(LimitKind::Maker, what, left, press.limits.grade())
-            }
-            None => CutLimit::unknown(LimitKind::Maker, what, "measure the outside of the part"),
-        });
-    }
-    Allowance::new(limits)
-}
-
 /// A covered seat is cleaned by hand, whatever it is made of. Whether it is covered.
 fn clean(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) -> bool {
-    if end.now.coat != Coat::On {
-        if !end.now.reread {
+    if !end.now.covered {
+        if end.now.outdated() {
             read_again(end, work);
         }
         return false;
@@ -671,16 +241,15 @@ fn clean(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) -> boo
     let metal = end.joint.material.is_some_and(MaterialKind::is_metal);
     let slips = row.is_some_and(|r| r.kind == SeatKind::Integrated);
     let again = if end.now.worked { " again" } else { "" };
-    let words = match (metal, slips) {
-        (true, false) => format!(
-            "Take the coating out of the {}{again} by hand, down to metal",
-            end.what()
-        ),
-        _ => format!(
-            "Take the coating out of the {}{again} by hand: wood, plastic or a fine cloth, nothing that scrapes",
-            end.what()
-        ),
+    let how = if metal && !slips {
+        ", down to metal"
+    } else {
+        ": wood, plastic or a fine cloth, nothing that scrapes"
     };
+    let words = format!(
+        "Take the coating out of the {}{again} by hand{how}",
+        end.what()
+    );
     let why = if slips {
         "paint under a bearing lets it rock; scraping the seat does the same"
     } else {
@@ -688,7 +257,7 @@ fn clean(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) -> boo
     };
     let mut draft =
         Draft::by_hand(&end.place, ByHand::Clean, words, why).minding(Caution::Steering);
-    if !metal {
+    if end.joint.material == Some(MaterialKind::Carbon) {
         draft = draft.minding(Caution::Carbon);
     }
     if slips {
@@ -698,4 +267,13 @@ fn clean(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) -> boo
     }
     work.steps.push(draft);
     true
+}
+
+impl Window<'_> {
+    /// Whether the lower limit lies above this size.
+    fn is_above(&self, size: crate::quantity::Length) -> bool {
+        self.low
+            .as_ref()
+            .is_some_and(|low| settled_below(size, low.at))
+    }
 }

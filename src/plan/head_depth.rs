@@ -7,13 +7,13 @@ use alloc::vec::Vec;
 use super::answer::{Change, Counted, Operation};
 use super::caution::Caution;
 use super::head::{HeadEnd, heard};
-use super::permit::{Identity, Pilot, Request, rule};
+use super::permit::{Identity, Pilot, Reason, Request, Ruling, rule};
 use super::sheet::{Heard, Limited};
 use super::site::{Wish, take, tool};
 use super::work::{Draft, PlaceWork};
 use crate::evidence::Grade;
 use crate::face::{Allowance, CutLimit, LimitKind};
-use crate::judge::{Verdict, cup_depth, sizes_against};
+use crate::judge::{CupDepth, Verdict, sizes_against};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm};
 use crate::standard::{HeadSeat, HeadTubeEnd, Place};
@@ -54,8 +54,17 @@ pub(super) fn depth(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceW
         return;
     };
     let verdict = insertion
-        .and_then(|length| Reading::exact(length).ok())
-        .and_then(|length| cup_depth(&depth, &length, end.site.rule).ok());
+        .and_then(|length| as_good(length, &depth))
+        .and_then(|insertion| {
+            CupDepth {
+                bore_depth: readings.clone(),
+                insertion,
+                room: None,
+                rule: Some(end.site.rule),
+            }
+            .answer(end.site.tables)
+            .ok()
+        });
     listed(end, row, &depth, verdict.as_ref(), work);
     let (Some(verdict), Some(insertion)) = (verdict, insertion) else {
         return;
@@ -79,6 +88,12 @@ pub(super) fn depth(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceW
             }
         }
     }
+}
+
+/// How long a part goes in. A sheet states it without uncertainty; it was read by the same hand as the bore, so it is taken to
+/// be as good (common practice).
+pub(super) fn as_good(insertion: Length, depth: &Reading) -> Option<Reading> {
+    Reading::new(insertion, depth.standard_uncertainty()).ok()
 }
 
 /// The depth that the list wants. The cup at hand decides before the list.
@@ -130,7 +145,7 @@ fn deepen(
     insertion: Length,
     work: &mut PlaceWork,
 ) -> bool {
-    let Ok(needed) = Reading::new(insertion - depth.value(), depth.standard_uncertainty()) else {
+    let Some(needed) = as_good(insertion, depth).map(|length| length.less(depth)) else {
         return false;
     };
     let mut limits = Vec::new();
@@ -184,6 +199,14 @@ fn deepen(
         only_coating: false,
         instrument: "depth rod",
     };
+    if matches!(ruling, Ruling::Ask(Reason::NoStop)) {
+        work.ask(
+            end.field("limits"),
+            "how deep may the bore be made (`bore_depth`)? What lies below it: butt, gusset, bonded part",
+            "the cup is longer than its bore; without the frame maker's word it is not deepened",
+            "frame maker; light, depth rod",
+        );
+    }
     let Some(permit) = take(work, ruling, &wish) else {
         return false;
     };

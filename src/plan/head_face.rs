@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::answer::Change;
 use super::face::{self, Facing};
 use super::head::HeadEnd;
-use super::head_depth::{gap_limit, too_shallow};
+use super::head_depth::{as_good, gap_limit, too_shallow};
 use super::permit::Pilot;
 use super::sheet::{Face, Fitted, HeadTubeSheet, Heard, Limited};
 use super::site::{Site, verb};
@@ -263,6 +263,7 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
             guided: None,
             square,
             limits: limits(end),
+            limits_now: Vec::new(),
             besides,
             changes,
         },
@@ -311,14 +312,17 @@ fn limits(end: &HeadEnd<'_>) -> Vec<CutLimit> {
     }
     let insertion = end.sheet.part.as_ref().and_then(|p| p.insertion);
     limits.extend(match (end.sheet.bore_depth, insertion) {
-        (Some(depth), Some(insertion)) if !too_shallow(end) => CutLimit::leaving(
-            LimitKind::SeatDepth,
-            "depth of the bore left for the cup",
-            &depth,
-            insertion,
-            Grade::Shop,
-        )
-        .ok(),
+        (Some(depth), Some(insertion)) if !too_shallow(end) => {
+            as_good(insertion, &depth).and_then(|length| {
+                CutLimit::new(
+                    LimitKind::SeatDepth,
+                    "depth of the bore left for the cup",
+                    depth.less(&length),
+                    Grade::Shop,
+                )
+                .ok()
+            })
+        }
         _ => CutLimit::unknown(
             LimitKind::SeatDepth,
             "depth of the bore against the cup's insertion",

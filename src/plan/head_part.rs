@@ -5,39 +5,22 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::head::{HeadEnd, unmeasured};
-use super::head_bore::Coat;
 use super::sheet::{Limited, Part, PartDid};
 use super::work::PlaceWork;
-use crate::fit::{Feature, HoleMember, ShaftMember, SizeReading, Wanted};
-use crate::judge::{Finding, FitQuestion, Joint, extremes};
-use crate::measure::{Outcome, Placed, settled_below, settled_cmp};
+use crate::judge::{Finding, Fit, MemberOf, extremes};
+use crate::measure::{Outcome, settled_below, settled_cmp};
 use crate::quantity::{in_mm, mm};
-use crate::standard::{HeadSeat, HeadsetBearing, SeatKind};
-
-/// Diameters with their places, as the fit room takes them.
-pub(super) fn sizes(readings: &[Placed]) -> Vec<SizeReading> {
-    readings
-        .iter()
-        .map(|p| {
-            let mut size = SizeReading::new(p.reading);
-            if let Some(angle) = p.angle {
-                size = size.across(angle).unwrap_or(size);
-            }
-            if let Some(depth) = p.depth {
-                size = size.at_depth(depth).unwrap_or(size);
-            }
-            size
-        })
-        .collect()
-}
+use crate::standard::{HeadSeat, HeadsetBearing, Joint, SeatKind};
 
 /// The part, by its readings or else by its maker's limits.
-fn shaft(part: &Part) -> Option<ShaftMember> {
-    let readings: Vec<SizeReading> = part.outside.iter().map(|r| SizeReading::new(*r)).collect();
-    ShaftMember::measured_only(&readings).ok().or_else(|| {
+fn shaft(part: &Part) -> MemberOf {
+    if part.outside.is_empty() {
         part.outside_limits
-            .and_then(|limits| ShaftMember::of_limits(limits).ok())
-    })
+            .map(MemberOf::within)
+            .unwrap_or_default()
+    } else {
+        MemberOf::placed(part.outside.iter().map(|r| (*r).into()).collect::<Vec<_>>())
+    }
 }
 
 /// Whether the person's own name of the part says so.
@@ -56,7 +39,7 @@ pub(super) fn wrong_kind(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut P
     };
     let (cup, bearing) = (called(part, "cup"), called(part, "bearing"));
     let integrated = row.kind == SeatKind::Integrated;
-    let bore = extremes(&end.now.plain());
+    let bore = extremes(&end.now.readings());
     let outside = extremes(&part.outside);
     // Only on metal: through paint a bore reads too small.
     let presses = end.now.on_metal()
@@ -88,29 +71,16 @@ pub(super) fn wrong_kind(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut P
 /// Does it fit? Where the bore will be another one afterwards, what is found now does not decide.
 pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work: &mut PlaceWork) {
     let integrated = row.is_some_and(|r| r.kind == SeatKind::Integrated);
-    let windows: Vec<(Limited, Wanted)> = end
-        .sheet
-        .limits
-        .iter()
-        .filter_map(|l| match l.what {
-            Limited::Interference => {
-                Some((l.what, Wanted::interference(l.limits, l.owner.clone())))
-            }
-            Limited::Clearance => Some((l.what, Wanted::clearance(l.limits, l.owner.clone()))),
-            _ => None,
-        })
-        .collect();
     tried(end, integrated, work);
+    let of = |what: Limited| end.sheet.limits.iter().filter(move |l| l.what == what);
+    let limited = || of(Limited::Interference).chain(of(Limited::Clearance));
     let part = end.sheet.part.as_ref();
-    let member = part.and_then(shaft);
-    let hole = HoleMember::measured_only(&sizes(&end.now.readings)).ok();
-    let (Some(shaft), Some(hole), Some(_)) = (member.clone(), hole.clone(), part) else {
-        for limit in &end.sheet.limits {
-            if matches!(limit.what, Limited::Interference | Limited::Clearance) {
-                work.settled(unmeasured(limit));
-            }
+    let member = part.map(shaft).unwrap_or_default();
+    if member.is_empty() || end.now.bore.is_empty() {
+        for limit in limited() {
+            work.settled(unmeasured(limit));
         }
-        if (part.is_some() || !windows.is_empty()) && member.is_none() {
+        if member.is_empty() && (part.is_some() || limited().next().is_some()) {
             work.ask(
                 end.field("part.outside"),
                 "outside diameter of the part where it will sit",
@@ -119,29 +89,27 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
             );
         }
         return;
-    };
-    if row.is_none() && windows.is_empty() {
+    }
+    if row.is_none() && limited().next().is_none() {
         // Without a name of the seat nobody's window is its own.
         return;
     }
-    let joint = if integrated {
-        Joint::IntegratedBearing
-    } else {
-        Joint::HeadCup
+    let owners: Vec<&str> = limited().map(|l| l.owner.as_str()).collect();
+    let asked = Fit {
+        joint: Some(if integrated {
+            Joint::IntegratedBearing
+        } else {
+            Joint::HeadCup
+        }),
+        hole: MemberOf::placed(end.now.bore.clone()),
+        shaft: member,
+        clearance: of(Limited::Clearance).map(|l| l.limits).collect(),
+        interference: of(Limited::Interference).map(|l| l.limits).collect(),
+        owner: (!owners.is_empty()).then(|| owners.join("; ")),
+        rule: Some(end.site.rule),
+        ..Fit::default()
     };
-    let mut asked = FitQuestion::new(joint)
-        .hole(hole)
-        .shaft(shaft)
-        .rule(end.site.rule);
-    let known = !windows.is_empty();
-    for (_, window) in windows {
-        asked = asked.window(window);
-    }
-    let covered = end.now.coat == Coat::On || !end.now.reread;
-    if covered {
-        asked = asked.coated(Feature::Hole);
-    }
-    let verdict = match asked.judge() {
+    let verdict = match asked.answer(end.site.tables) {
         Ok(verdict) => verdict,
         Err(error) => {
             work.settled(Finding::stated("fit", format!("{error}")));
@@ -152,19 +120,15 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
         format!("{} in its bore", end.part_name()),
         verdict.sentence.clone(),
     ));
-    for caution in &verdict.cautions {
-        work.settled(Finding::stated("fit", caution.clone().into_owned()));
-    }
-    if changes || covered {
+    if changes || end.now.covered || end.now.outdated() {
         work.found(&verdict);
         return;
     }
-    let limited = known || verdict.findings.iter().any(|f| f.limits.is_some());
-    if verdict.outcome == Outcome::Undecided && limited {
-        let next = verdict.next.first();
+    let decided = verdict.findings.iter().any(|f| f.limits.is_some());
+    if verdict.outcome == Outcome::Undecided && decided {
         work.ask(
             end.field("part.outside"),
-            next.map_or_else(
+            verdict.next.first().map_or_else(
                 || String::from("the part and its bore again, finer"),
                 |n| n.measure.clone().into_owned(),
             ),
@@ -173,13 +137,14 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
         );
     }
     if verdict.outcome == Outcome::NonconformityShown {
+        work.out = true;
         work.cures.push(String::from(if integrated {
             "the bearing that this frame was made for, by its maker's sheet"
         } else {
             "another cup, by its maker's word: a larger outside where it is loose, a smaller one where it presses too hard; never by filing a cup, a punch or raised burrs"
         }));
     }
-    work.verdict(&verdict);
+    work.found(&verdict);
 }
 
 /// What the part did when it was tried after the last pass.
@@ -204,12 +169,12 @@ fn tried(end: &HeadEnd<'_>, integrated: bool, work: &mut PlaceWork) {
         ..Finding::stated("part, tried after the last pass", words)
     };
     // Under a coating that is still there it says nothing yet.
-    if end.now.coat == Coat::On {
+    if end.now.covered {
         work.settled(finding);
     } else {
         work.fact(finding);
     }
-    if out && end.now.coat != Coat::On {
+    if out && !end.now.covered {
         work.cures.push(String::from(
             "look for paint, chips and burrs first; then bore and part again by measurement",
         ));

@@ -11,6 +11,12 @@ mod cures;
 mod drawings;
 mod face;
 mod fold;
+mod head;
+mod head_bore;
+mod head_depth;
+mod head_face;
+mod head_part;
+mod head_ream;
 mod identity;
 mod mount;
 mod others;
@@ -89,6 +95,7 @@ fn works(site: &Site<'_>) -> Vec<PlaceWork> {
             .map(|tube| seat_tube::plan(site, tube)),
     );
     works.extend(sheet.shell.iter().flat_map(|s| shell::plan(site, s)));
+    works.extend(head::plan(site, &sheet.head_tube));
     works.extend(threads::plan(site));
     works.extend(others::plan(site));
     works

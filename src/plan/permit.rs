@@ -232,9 +232,14 @@ pub(super) fn rule(request: Request<'_>) -> Ruling {
     let mut off = None;
     if let Some((of, needed)) = &request.needed {
         // The rules above have held it against every limit.
-        let Ok(Pass::Within { up_to, .. }) = request.allowance.pass(needed, request.decision)
+        let Ok(Pass::Within { up_to, limit }) = request.allowance.pass(needed, request.decision)
         else {
             return Ruling::Ask(Reason::NoStop);
+        };
+        // A face is cut by the least that does; a bore is cut to a size, which is any below its nearest limit.
+        let up_to = match of {
+            Counted::Depth => up_to,
+            Counted::Diameter => limit.surely().map_or(up_to, |sure| sure.max(needed.value())),
         };
         off = Some(Off {
             of: *of,
