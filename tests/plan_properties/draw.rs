@@ -140,7 +140,7 @@ impl Draw {
         if self.truth.word("material") != Some(joint) {
             self.word(path, "material", joint);
         }
-        if self.carbon && self.chance(50) {
+        if self.chance(if self.carbon { 50 } else { 20 }) {
             self.word(
                 path,
                 "consent",

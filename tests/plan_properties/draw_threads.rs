@@ -5,7 +5,7 @@ use framegauge::thread::ThreadSize;
 
 use crate::draw::{Draw, exact};
 use crate::leaf::{Leaf, Said, rounded};
-use crate::rows::ROWS;
+use crate::rows::{ROWS, use_hand};
 
 /// Where a thread can stand: path, what it is for, end.
 const TABLE: [(&str, ThreadedPart); 6] = [
@@ -134,6 +134,8 @@ impl Draw {
             self.word(path, "believed", &name);
         }
         self.word(path, "pitch", &size.pitch().to_string());
+        let listed = rows.iter().find(|row| row.size == size).and_then(|row| use_hand(row.code));
+        let left = listed.map_or(left, |hand| hand == "left");
         self.word(path, "hand", if left { "left" } else { "right" });
         let rough = framegauge::settled_mm(size.major())
             - 1.08 * framegauge::settled_mm(size.pitch().length());

@@ -16,7 +16,8 @@ pub fn findings(case: &Case) -> Vec<Failure> {
         let state = report.state;
         let asked = case.plan.questions.iter().any(|q| q.place == report.place);
         // What a part of it waits for may be asked of the whole.
-        let asked_of_whole = asked || case.plan.questions.iter().any(|q| q.place == report.place.whole());
+        let whole = report.place.whole();
+        let asked_of_whole = case.plan.questions.iter().any(|q| q.place.whole() == whole);
         let steps: Vec<Operation> = case
             .plan
             .steps_at(&report.place)

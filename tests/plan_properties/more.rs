@@ -55,7 +55,12 @@ fn richer(case: &Case) -> Vec<(String, Sheet)> {
                 told.put(path, as_read(path, leaf, 0.02, &mut dice));
                 out.push((path.clone(), told));
             }
-            Some(Leaf::Many(many)) if LISTS.contains(&field) && !many.is_empty() => {
+            Some(Leaf::Many(many))
+                if LISTS.contains(&field)
+                    && !many.is_empty()
+                    && case.told.word(&format!("{place}.state")) != Some("uncut")
+                    && case.told.word(&format!("{}.believed", place.split('.').next().unwrap_or(place))).is_some() =>
+            {
                 let Leaf::Many(all) = leaf else { continue };
                 let (like, again) = (&many[0], dice.of(all).clone());
                 let mut told = case.told.clone();
@@ -264,6 +269,14 @@ pub fn answers(case: &Case) -> Vec<Failure> {
                 format!("asks for what was told: {}", kind(path)),
                 words,
             );
+            continue;
+        }
+        let field = path.rsplit('.').next().unwrap_or_default();
+        let covered = case.truth.0.iter().any(|(key, leaf)| {
+            key.ends_with("coating") && path.starts_with(key.trim_end_matches("coating")) && *leaf != Leaf::word("bare")
+        });
+        if covered && matches!(field, "bore" | "minor" | "seat") {
+            // It is asked for on metal; what can be read lies over paint.
             continue;
         }
         if case.told.get(path).is_some() {

@@ -1,5 +1,6 @@
 //! Properties 1, 3, 6, 7, 8: what may be cut, with what, from where, in which order.
 
+use framegauge::identify::Standing;
 use framegauge::plan::{Operation, Step};
 use framegauge::thread::{Hand, Turn};
 
@@ -252,26 +253,30 @@ fn hand(case: &Case, place: &str) -> Option<Hand> {
         "pedal.left" => Some("left".to_owned()),
         "pedal.right" => Some("right".to_owned()),
         "shell.drive" | "shell.non_drive" => {
-            let shell = case.plan.places.iter().find(|p| p.place.to_string() == "shell")?;
-            let left = shell.identification.as_ref()?.outcome.left();
             let side = usize::from(place == "shell.non_drive");
-            one_of(left.iter().map(|code| hands_of(code).and_then(|hands| hands[side]))).map(str::to_owned)
+            leading(case, "shell", &|code| hands_of(code).and_then(|hands| hands[side]))
         }
         _ => {
             let path = case.paths(place).into_iter().next()?;
             let part = case.told.word(&format!("{path}.place"))?.to_owned();
-            let report = case.plan.places.iter().find(|p| p.place.to_string() == place)?;
-            let named: Vec<String> = match &report.identification {
-                Some(found) => found.outcome.left().iter().map(ToString::to_string).collect(),
-                None => {
-                    let size = ["mate", "believed"].iter().find_map(|f| case.told.word(&format!("{path}.{f}")))?;
-                    uses(&part, size)
-                }
+            let by_size = || {
+                let size = ["mate", "believed"].iter().find_map(|f| case.told.word(&format!("{path}.{f}")))?;
+                one_of(uses(&part, size).iter().map(|code| use_hand(code)))
             };
-            one_of(named.iter().map(|code| use_hand(code))).map(str::to_owned)
+            by_size().map(str::to_owned).or_else(|| leading(case, place, &|code| use_hand(code)))
         }
     };
     told.or_else(named)?.parse().ok()
+}
+
+/// The hand of those that hold four fifths of the ranking of a place (design: identification).
+fn leading(case: &Case, place: &str, hand: &dyn Fn(&str) -> Option<&'static str>) -> Option<String> {
+    let report = case.plan.places.iter().find(|p| p.place.to_string() == place)?;
+    let found = report.identification.as_ref()?;
+    ["left", "right"].into_iter().find_map(|wanted| {
+        let of_hand = found.candidates.iter().filter(|c| c.standing == Standing::Possible && hand(&c.code) == Some(wanted));
+        (of_hand.map(|c| c.share).sum::<f64>() >= 0.8).then(|| wanted.to_owned())
+    })
 }
 
 /// The one hand that all of them have.
