@@ -109,10 +109,7 @@ fn mutated_sheets_are_planned_or_refused() {
                 refused += 1;
                 assert!(!errors.is_empty(), "{text}");
                 for error in errors {
-                    assert!(
-                        !error.remedy().is_empty(),
-                        "{error:?}\n{text}"
-                    );
+                    assert!(!error.remedy().is_empty(), "{error:?}\n{text}");
                 }
             }
             Ok(sheet) => {

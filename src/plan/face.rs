@@ -195,13 +195,20 @@ fn allowance(facing: &Facing<'_>, now: &Now<'_>) -> Allowance {
     Allowance::new(left)
 }
 
-pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
-    let mut work = PlaceWork::new(facing.place.clone());
-    let face = facing.face;
-    let coating = face.coating.or(facing.coating);
+/// A face with what the sheet says of it: its notes and every limit.
+pub(super) fn begin(place: Place, face: &Face) -> PlaceWork {
+    let mut work = PlaceWork::new(place);
     work.notes.extend(face.note.clone());
     work.notes
         .extend(face.passes.iter().filter_map(|p| p.note.clone()));
+    work.hear(&face.limits);
+    work
+}
+
+pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
+    let face = facing.face;
+    let mut work = begin(facing.place.clone(), face);
+    let coating = face.coating.or(facing.coating);
     let now = now(face, coating);
     work.measured = !face.probes.is_empty() || face.coating.is_some();
     work.worked = now.cut || !face.passes.is_empty();
@@ -277,6 +284,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
         makers_shape: false,
         pilot: facing.pilot.clone(),
         needed: Some((Counted::Depth, needed)),
+        window: false,
         allowance: work.limits.clone(),
         stops: Vec::new(),
         waits: Vec::new(),

@@ -185,6 +185,7 @@ fn deepen(
             other => other.clone(),
         },
         needed: Some((Counted::Depth, needed)),
+        window: false,
         allowance: Allowance::new(limits),
         stops: Vec::new(),
         waits: Vec::new(),

@@ -169,6 +169,7 @@ pub(super) fn ream(
         makers_shape: named.row.is_some_and(|r| r.kind == SeatKind::Integrated),
         pilot: end.pilot.clone(),
         needed: Some((Counted::Diameter, needed)),
+        window: true,
         allowance: allowance(end, &smallest, window),
         stops: Vec::new(),
         waits,

@@ -10,7 +10,7 @@ use super::answer::{Counted, Off, Operation, Stop};
 use crate::evidence::Text;
 use crate::face::{Allowance, Pass};
 use crate::fit::MaterialKind;
-use crate::measure::{DecisionRule, Reading};
+use crate::measure::{DecisionRule, Reading, settled_below};
 use crate::quantity::Length;
 use crate::standard::Place;
 
@@ -84,6 +84,8 @@ pub(super) struct Request<'a> {
     pub pilot: Pilot,
     /// How much must come off; `None` where the amount is not a length, as when a thread is followed.
     pub needed: Option<(Counted, Reading)>,
+    /// It may end anywhere between what is needed and the nearest limit: a bore made to a window, not to one size.
+    pub window: bool,
     /// What may come off.
     pub allowance: Allowance,
     /// What stops the cut besides: an end of thread, a depth, a size.
@@ -197,7 +199,22 @@ fn within_limits(request: &Request<'_>) -> Option<Ruling> {
             .map_or_else(|| crate::quantity::mm(0.0), Reading::value)
     };
     let name = |limit: &crate::face::CutLimit| Text::Owned(limit.what().to_string());
+    let too_close = |limit: &crate::face::CutLimit| {
+        Some(Ruling::Ask(Reason::TooClose {
+            limit: name(limit),
+            needed: needed.value(),
+            allowed: amount(limit),
+        }))
+    };
     match request.allowance.pass(needed, request.decision).ok()? {
+        // A decision rule that accepts more risk than U still cuts no further than the limit allows for certain.
+        Pass::Within { limit, .. }
+            if limit
+                .surely()
+                .is_some_and(|sure| settled_below(sure, needed.value())) =>
+        {
+            too_close(limit)
+        }
         Pass::Within { .. } => None,
         Pass::Nothing { limit } => Some(Ruling::Refer(Reason::NothingMayComeOff {
             limit: name(limit),
@@ -208,11 +225,7 @@ fn within_limits(request: &Request<'_>) -> Option<Ruling> {
             needed: needed.value(),
             allowed: limit.surely().unwrap_or_else(|| amount(limit)),
         })),
-        Pass::TooClose { limit } => Some(Ruling::Ask(Reason::TooClose {
-            limit: name(limit),
-            needed: needed.value(),
-            allowed: amount(limit),
-        })),
+        Pass::TooClose { limit } => too_close(limit),
         Pass::Unknown { limit } => Some(Ruling::Ask(Reason::LimitUnknown {
             limit: name(limit),
             measure: Text::Owned(limit.measure().to_string()),
@@ -236,11 +249,10 @@ pub(super) fn rule(request: Request<'_>) -> Ruling {
         else {
             return Ruling::Ask(Reason::NoStop);
         };
-        // A face is cut by the least that does; a bore is cut to a size, which is any below its nearest limit.
-        let up_to = match of {
-            Counted::Depth => up_to,
-            Counted::Diameter => limit.surely().map_or(up_to, |sure| sure.max(needed.value())),
-        };
+        let up_to = limit
+            .surely()
+            .filter(|_| request.window)
+            .map_or(up_to, |sure| sure.max(needed.value()));
         off = Some(Off {
             of: *of,
             least: needed.value(),

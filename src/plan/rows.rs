@@ -96,7 +96,7 @@ const fn row(
 }
 
 /// Every row. A row for an operation that is not in the list below is a row without anything to say.
-const ROWS: [WorkRow; 14] = [
+const ROWS: [WorkRow; 15] = [
     row(
         Operation::Ream,
         PlaceKind::SeatTube,
@@ -224,6 +224,17 @@ const ROWS: [WorkRow; 14] = [
         "its screw goes in by hand over the whole thread",
     ),
     row(
+        Operation::Ream,
+        PlaceKind::Thread,
+        (
+            "the hole itself, square to its face",
+            "the end at which the part enters",
+        ),
+        (ONE_WAY, ONE_BORE_PASS),
+        &["the hole in two directions, before the tap goes in"],
+        "a plug of the wanted size goes in and the next one stops",
+    ),
+    row(
         Operation::Tap,
         PlaceKind::Thread,
         (
@@ -252,7 +263,7 @@ const ROWS: [WorkRow; 14] = [
 
 /// How an operation is done at a place; `None` where nothing is to be said of it.
 pub(super) fn find(operation: Operation, place: &Place) -> Option<&'static WorkRow> {
-    static TABLE: [WorkRow; 14] = ROWS;
+    static TABLE: [WorkRow; 15] = ROWS;
     let kind = PlaceKind::of(place);
     let at = |kind: PlaceKind| {
         TABLE

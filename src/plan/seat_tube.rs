@@ -35,16 +35,7 @@ pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
     work.notes.extend(tube.note.clone());
     work.notes
         .extend(tube.passes.iter().filter_map(|p| p.note.clone()));
-    for limit in &tube.limits {
-        work.settled(Finding {
-            limits: Some(limit.limits),
-            owner: limit.owner.clone(),
-            ..Finding::stated(
-                format!("maker's limit on {}", limit.what),
-                format!("{} ({})", limit.limits, limit.owner),
-            )
-        });
-    }
+    work.hear(&tube.limits);
     let now = bore_now::of(
         &tube.bore,
         &tube.after,
@@ -301,7 +292,8 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         makers_shape: false,
         pilot: Pilot::There,
         needed: Some((Counted::Diameter, short)),
-        allowance: caps(site, tube, &smallest, sized),
+        window: false,
+        allowance: caps(site, tube, &smallest),
         stops,
         waits,
         decision: site.rule,
@@ -347,7 +339,7 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
 }
 
 /// What may come off on diameter: the makers' bore and wall, the size itself, and the stock that any text gives for a reamer.
-fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized) -> Allowance {
+fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance {
     let mut caps = Vec::new();
     let cap =
         |kind, what: String, most: Reading, grade| CutLimit::new(kind, what, most, grade).ok();
@@ -380,6 +372,23 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized
             ),
         }
     }
+    // A tube that is opened further than its maker lets the post be loose would need another post.
+    let post = tube
+        .post
+        .as_ref()
+        .and_then(|p| extremes(&p.outside).first().copied());
+    if let (Some(post), Some((loose, words))) = (
+        post,
+        Heard::of(&tube.limits, Limited::Clearance).and_then(|h| h.at_most()),
+    ) && let Ok(loose) = Reading::exact(loose)
+    {
+        caps.extend(cap(
+            LimitKind::Clearance,
+            format!("clearance of the post {words}"),
+            post.plus(&loose).less(smallest),
+            Grade::Shop,
+        ));
+    }
     let stock = site
         .tables
         .all::<CuttingRule>()
@@ -403,7 +412,6 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading, sized: &Sized
             .map(|c| c.citing(row.window.evidence())),
         );
     }
-    let _ = sized;
     Allowance::new(caps)
 }
 

@@ -282,6 +282,7 @@ fn correct(
         makers_shape: false,
         pilot: Pilot::There,
         needed: Some((Counted::Diameter, needed)),
+        window: true,
         allowance: Allowance::new(caps),
         stops: Vec::new(),
         waits: Vec::new(),

@@ -33,6 +33,8 @@ pub(super) struct Now {
     pub worked: bool,
     pub marks: Option<Marks>,
     pub part: Option<PartDid>,
+    /// Where it is written what the GO gauge does now, below the path of the thread.
+    pub go_field: String,
 }
 
 /// What a sheet states of a thread before and after the work.
@@ -59,7 +61,17 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
         worked: false,
         marks: None,
         part: None,
+        go_field: String::from(
+            if stated.go_after.is_some() || stated.not_go_after.is_some() {
+                "go_after"
+            } else {
+                "go"
+            },
+        ),
     };
+    if let Some(last) = stated.passes.len().checked_sub(1) {
+        now.go_field = format!("passes[{last}].go");
+    }
     let first = ThreadPass {
         go: stated.go_after,
         not_go: stated.not_go_after,
@@ -182,7 +194,7 @@ pub(super) fn work(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
                     .push(String::from("the thread: takes its part by hand"));
             } else {
                 work.ask(
-                    format!("{}.go", bench.path),
+                    format!("{}.{}", bench.path, now.go_field),
                     "does the mating part or a GO gauge screw through by hand?",
                     "a sound thread is left alone",
                     "GO gauge or a known good part",
@@ -219,21 +231,47 @@ fn holes(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, limits: Optio
     if over_paint && bench.now.state != Some(ThreadState::Uncut) {
         found = found.read_on_paint(true, site.tables);
     }
-    // A hole that is out is dealt with by the state of its thread: chased, gauged, opened or referred below.
-    if found.outcome == Some(Outcome::NonconformityShown)
-        && bench.now.state == Some(ThreadState::Sound)
-        && bench.now.go == Some(GaugeResult::Passed)
-    {
+    // A hole that is out is dealt with by the state of its thread: chased, gauged, opened or referred below. A thread that is
+    // left as it is has nothing that deals with it.
+    let left = matches!(bench.now.state, Some(ThreadState::Sound) | None)
+        && bench.now.go == Some(GaugeResult::Passed);
+    if found.outcome != Some(Outcome::NonconformityShown) || !left {
+        work.settled(found);
+        return;
+    }
+    let narrow = extremes(&readings)
+        .last()
+        .zip(held.upper().known())
+        .is_none_or(|(largest, most)| !settled_below(most, largest.value()));
+    let on_metal = bench
+        .now
+        .minor
+        .iter()
+        .all(|p| p.surface == Surface::OnMetal);
+    if narrow && !on_metal {
+        work.ask(
+            format!("{}.coating", bench.path),
+            "what covers the thread?",
+            "its hole reads under its limits and its part goes in: paint narrows a hole",
+            "eye, light",
+        );
+        work.settled(found);
+    } else if heard.is_some() {
+        work.cures.push(String::from(
+            "the gauge goes in and the hole is out of its maker's limits: its maker decides, no cut mends it",
+        ));
+        work.fact(found);
+    } else {
         work.contradicts(
             format!(
-                "the thread is called sound, and its hole is out: {}",
+                "its part goes in by hand, and its hole is out: {}",
                 found.words
             ),
             format!("{}.not_go", bench.path),
             "NOT GO gauge, caliper",
         );
+        work.settled(found);
     }
-    work.settled(found);
 }
 
 /// What the gauges did, and what of it contradicts the state that was written down.
@@ -321,6 +359,7 @@ fn request<'a>(
         makers_shape: false,
         pilot: Pilot::There,
         needed: None,
+        window: false,
         allowance: Allowance::default(),
         stops: Vec::new(),
         waits: Vec::new(),
@@ -551,6 +590,7 @@ fn open_hole(
     let what = format!("hole of the {}", bench.what);
     let ruling = rule(Request {
         needed: Some((Counted::Diameter, needed)),
+        window: true,
         allowance: Allowance::new(caps),
         ..request(site, work, bench, Operation::Ream)
     });

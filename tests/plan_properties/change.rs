@@ -189,7 +189,8 @@ fn mirrored(path: &str) -> String {
 /// With the sides of the shell exchanged, the plan is mirrored. The hands stay: they belong to the pattern.
 pub fn sides(case: &Case) -> Vec<Failure> {
     // Of a hand that is told on one side only, the mirror is another sheet.
-    let hands = ["drive", "non_drive"].map(|side| case.told.word(&format!("shell.{side}.hand")).is_some());
+    let hands =
+        ["drive", "non_drive"].map(|side| case.told.word(&format!("shell.{side}.hand")).is_some());
     if !case.told.speaks_of("shell")
         || hands[0] != hands[1]
         || case.told.0.keys().any(|k| k.starts_with("shell.half"))
@@ -279,9 +280,17 @@ pub fn doubt(case: &Case) -> Vec<Failure> {
 /// Whether it is open what the place of a cut is: a coarse reading may agree with a name that a finer one speaks against.
 fn unnamed(case: &Case, cut: &str) -> bool {
     let place = cut.rsplit(' ').next().unwrap_or_default();
-    let Some(report) = case.plan.places.iter().find(|p| p.place.to_string() == place) else {
+    let Some(report) = case
+        .plan
+        .places
+        .iter()
+        .find(|p| p.place.to_string() == place)
+    else {
         return true;
     };
     let whole = report.place.whole();
-    case.plan.questions.iter().any(|q| q.place.whole() == whole && !q.measure.starts_with("finer readings"))
+    case.plan
+        .questions
+        .iter()
+        .any(|q| q.place.whole() == whole && !q.measure.starts_with("finer readings"))
 }

@@ -134,7 +134,10 @@ impl Draw {
             self.word(path, "believed", &name);
         }
         self.word(path, "pitch", &size.pitch().to_string());
-        let listed = rows.iter().find(|row| row.size == size).and_then(|row| use_hand(row.code));
+        let listed = rows
+            .iter()
+            .find(|row| row.size == size)
+            .and_then(|row| use_hand(row.code));
         let left = listed.map_or(left, |hand| hand == "left");
         self.word(path, "hand", if left { "left" } else { "right" });
         let rough = framegauge::settled_mm(size.major())

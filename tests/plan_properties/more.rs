@@ -59,7 +59,13 @@ fn richer(case: &Case) -> Vec<(String, Sheet)> {
                 if LISTS.contains(&field)
                     && !many.is_empty()
                     && case.told.word(&format!("{place}.state")) != Some("uncut")
-                    && case.told.word(&format!("{}.believed", place.split('.').next().unwrap_or(place))).is_some() =>
+                    && case
+                        .told
+                        .word(&format!(
+                            "{}.believed",
+                            place.split('.').next().unwrap_or(place)
+                        ))
+                        .is_some() =>
             {
                 let Leaf::Many(all) = leaf else { continue };
                 let (like, again) = (&many[0], dice.of(all).clone());
@@ -141,8 +147,16 @@ pub fn honest(case: &Case) -> Vec<Failure> {
     for report in &case.plan.places {
         for words in &report.contradictions {
             let place = report.place.to_string();
-            let what: String = words.chars().filter(|c| !c.is_ascii_digit()).take(60).collect();
-            fails(&mut out, format!("a contradiction at {}: {what}", kind(&place)), words);
+            let what: String = words
+                .chars()
+                .filter(|c| !c.is_ascii_digit())
+                .take(60)
+                .collect();
+            fails(
+                &mut out,
+                format!("a contradiction at {}: {what}", kind(&place)),
+                words,
+            );
         }
     }
     out
@@ -252,7 +266,10 @@ pub fn answers(case: &Case) -> Vec<Failure> {
     for question in &case.plan.questions {
         let path = &question.answer;
         let mut dice = case.dice(path);
-        let open = case.plan.place(&question.place).is_some_and(|p| p.contradictions.is_empty());
+        let open = case
+            .plan
+            .place(&question.place)
+            .is_some_and(|p| p.contradictions.is_empty());
         if !open || path.ends_with(".limits") {
             // Which of two is so, and which of several limits is meant, no single field answers.
             continue;
@@ -273,7 +290,9 @@ pub fn answers(case: &Case) -> Vec<Failure> {
         }
         let field = path.rsplit('.').next().unwrap_or_default();
         let covered = case.truth.0.iter().any(|(key, leaf)| {
-            key.ends_with("coating") && path.starts_with(key.trim_end_matches("coating")) && *leaf != Leaf::word("bare")
+            key.ends_with("coating")
+                && path.starts_with(key.trim_end_matches("coating"))
+                && *leaf != Leaf::word("bare")
         });
         if covered && matches!(field, "bore" | "minor" | "seat") {
             // It is asked for on metal; what can be read lies over paint.

@@ -254,27 +254,44 @@ fn hand(case: &Case, place: &str) -> Option<Hand> {
         "pedal.right" => Some("right".to_owned()),
         "shell.drive" | "shell.non_drive" => {
             let side = usize::from(place == "shell.non_drive");
-            leading(case, "shell", &|code| hands_of(code).and_then(|hands| hands[side]))
+            leading(case, "shell", &|code| {
+                hands_of(code).and_then(|hands| hands[side])
+            })
         }
         _ => {
             let path = case.paths(place).into_iter().next()?;
             let part = case.told.word(&format!("{path}.place"))?.to_owned();
             let by_size = || {
-                let size = ["mate", "believed"].iter().find_map(|f| case.told.word(&format!("{path}.{f}")))?;
+                let size = ["mate", "believed"]
+                    .iter()
+                    .find_map(|f| case.told.word(&format!("{path}.{f}")))?;
                 one_of(uses(&part, size).iter().map(|code| use_hand(code)))
             };
-            by_size().map(str::to_owned).or_else(|| leading(case, place, &|code| use_hand(code)))
+            by_size()
+                .map(str::to_owned)
+                .or_else(|| leading(case, place, &|code| use_hand(code)))
         }
     };
     told.or_else(named)?.parse().ok()
 }
 
 /// The hand of those that hold four fifths of the ranking of a place (design: identification).
-fn leading(case: &Case, place: &str, hand: &dyn Fn(&str) -> Option<&'static str>) -> Option<String> {
-    let report = case.plan.places.iter().find(|p| p.place.to_string() == place)?;
+fn leading(
+    case: &Case,
+    place: &str,
+    hand: &dyn Fn(&str) -> Option<&'static str>,
+) -> Option<String> {
+    let report = case
+        .plan
+        .places
+        .iter()
+        .find(|p| p.place.to_string() == place)?;
     let found = report.identification.as_ref()?;
     ["left", "right"].into_iter().find_map(|wanted| {
-        let of_hand = found.candidates.iter().filter(|c| c.standing == Standing::Possible && hand(&c.code) == Some(wanted));
+        let of_hand = found
+            .candidates
+            .iter()
+            .filter(|c| c.standing == Standing::Possible && hand(&c.code) == Some(wanted));
         (of_hand.map(|c| c.share).sum::<f64>() >= 0.8).then(|| wanted.to_owned())
     })
 }
