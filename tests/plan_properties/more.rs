@@ -28,11 +28,7 @@ fn harmless(path: &str, leaf: &Leaf, told: &Sheet) -> bool {
             word == "passed" && told.word(&format!("{place}.state")) == Some("sound")
         }
         ("not_go", Leaf::Text(word)) => word == "passed",
-        (
-            "clear_depth" | "inner_radius" | "outer_radius" | "probe_radius" | "pad_length"
-            | "bolt",
-            _,
-        ) => true,
+        ("clear_depth" | "pad_length" | "bolt", _) => true,
         _ => false,
     }
 }

@@ -51,8 +51,8 @@ impl ThreadRow {
 pub struct Rows {
     pub threaded: Vec<ShellRow>,
     pub plain: Vec<ShellRow>,
-    /// Code, least bore, greatest bore, integrated.
-    pub seats: Vec<(&'static str, f64, f64, bool)>,
+    /// Code, least bore, greatest bore, integrated, least depth where one is printed.
+    pub seats: Vec<(&'static str, f64, f64, bool, Option<f64>)>,
     pub posts: Vec<(&'static str, f64)>,
     /// Code, seat.
     pub crowns: Vec<(&'static str, f64)>,
@@ -119,7 +119,10 @@ fn rows() -> Rows {
             .filter_map(|s| {
                 let (low, high) =
                     limits(&s.bore).or_else(|| nominal(&s.bore).map(|n| (n, n + 0.05)))?;
-                Some((s.code.as_ref(), low, high, s.kind == SeatKind::Integrated))
+                {
+                    let depth = s.bore_depth.as_ref().and_then(|d| d.lower().or_else(|| d.nominal())).map(settled_mm);
+                    Some((s.code.as_ref(), low, high, s.kind == SeatKind::Integrated, depth))
+                }
             })
             .collect(),
         posts: Seatpost::table()

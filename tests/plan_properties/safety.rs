@@ -151,7 +151,8 @@ pub fn pilots(case: &Case) -> Vec<Failure> {
                 if stuck(end) || fitted(end) {
                     fails(&mut out, format!("{operation} where a part sits"), &place);
                 }
-                if stuck(other) {
+                // A bore is deepened along itself.
+                if stuck(other) && operation != Operation::Deepen {
                     fails(
                         &mut out,
                         format!("{operation} piloted by a bore that is filled"),
