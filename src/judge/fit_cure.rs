@@ -1,7 +1,8 @@
 //! Which member is off, what would cure it, and what to measure next.
 
 use super::fit::Asked;
-use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked};
+use super::fit_measured::DISAGREE;
+use super::verdict::{Curing, NextStep, Remedy, SettledBy, Verdict, Worked};
 use crate::evidence::Grade;
 use crate::fit::{Fit, MemberFinding, Out};
 use crate::measure::{Limits, Outcome, Reading, decide, settled_below, settled_cmp};
@@ -164,11 +165,14 @@ impl Asked<'_> {
     /// The next measurement.
     pub(super) fn open(&self, mut said: Verdict, fit: &Fit, named: bool) -> Verdict {
         if said.outcome == Outcome::Undecided && !named {
-            said = said.then(NextStep::new(
-                "the fit that the maker of the part wants",
-                "no limit is published for this joint",
-                "part maker, frame maker",
-            ));
+            said = said.then(
+                NextStep::new(
+                    "the fit that the maker of the part wants",
+                    "no limit is published for this joint",
+                    "part maker, frame maker",
+                )
+                .by(SettledBy::Written),
+            );
         }
         if said.outcome == Outcome::Undecided
             || fit.cautions().contains(&crate::fit::Caution::ShapeAtLeast)
@@ -182,6 +186,12 @@ impl Asked<'_> {
                     "a caliper cannot settle a press fit, and one diameter says nothing of shape",
                     "bore gauge, outside micrometer",
                 ));
+            } else if said.findings.iter().any(|f| f.what == DISAGREE) {
+                said = said.then(NextStep::new(
+                    "try the part by hand: it slides with a light drag and does not knock; or the clearance that its maker writes",
+                    "the published windows disagree, and no reading changes that",
+                    "the part itself",
+                ).by(SettledBy::Trial));
             } else if said.outcome == Outcome::Undecided {
                 said = said.then(NextStep::new(
                     "largest and smallest diameter of both members",

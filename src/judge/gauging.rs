@@ -5,15 +5,15 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::verdict::{Curing, NextStep, Remedy, Verdict, size_reading};
-use super::{Finding, sizes_against};
+use super::{Finding, OwnLimits, sizes_against};
 use crate::Error;
-use crate::evidence::Grade;
-use crate::measure::{DecisionRule, Outcome, Placed, Reading, Surface};
+use crate::evidence::{Evidence, Grade};
+use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, Surface};
 use crate::read::{Inside, form, words};
 use crate::standard::Tables;
 use crate::thread::{
-    Designation, Gauging as Found, GaugingVerdict, Member, NOT_GO_TURNS, judge_gauging,
-    limits_of_size, usual_class,
+    Designation, Gauging as Found, GaugingVerdict, Member, NOT_GO_TURNS, ThreadSize,
+    ToleranceClass, judge_gauging, limits_of_size, usual_class,
 };
 
 /// Whether a thread passed a gauge. GO passes when it runs through by hand; NOT GO when it stops within two turns.
@@ -117,10 +117,15 @@ form! {
         seen: Vec<ThreadSeen>,
         /// The bore over the crests of a hole.
         minor: Vec<Placed> => Inside,
+        /// What its maker writes of that bore; it decides before what is published.
+        limits: Option<OwnLimits>,
         /// Decision rule.
         rule: Option<DecisionRule>,
     }
 }
+
+/// What is found where two statements cannot both be true.
+pub(crate) const CONTRADICTION: &str = "contradiction";
 
 fn practice(outcome: Outcome, what: &str, words: &str) -> Finding {
     Finding {
@@ -128,6 +133,38 @@ fn practice(outcome: Outcome, what: &str, words: &str) -> Finding {
         grade: Some(Grade::CommonPractice),
         ..Finding::stated(what, words)
     }
+}
+
+/// What the bore over the crests of a thread is held against.
+#[derive(Debug)]
+pub(crate) struct MinorHeld {
+    pub limits: Limits,
+    pub owner: String,
+    pub evidence: Option<&'static Evidence>,
+}
+
+/// The limits of the bore: its maker's, else those of the class that is stated or usual. `None` where none are published.
+pub(crate) fn minor_held(
+    size: &ThreadSize,
+    class: Option<ToleranceClass>,
+    own: Option<&OwnLimits>,
+) -> Result<Option<MinorHeld>, Error> {
+    if let Some(own) = own {
+        return Ok(Some(MinorHeld {
+            limits: own.limits,
+            owner: own.owner.to_string(),
+            evidence: None,
+        }));
+    }
+    let Some(class) = class.or_else(|| usual_class(size, Member::Internal)) else {
+        return Ok(None);
+    };
+    let limits = limits_of_size(size, &class).map_err(|e| e.named("thread"))?;
+    Ok(Some(MinorHeld {
+        limits: limits.minor,
+        owner: format!("{size}, {class}"),
+        evidence: Some(limits.evidence()),
+    }))
 }
 
 impl Gauging {
@@ -177,21 +214,16 @@ impl Gauging {
         let (Some(thread), false) = (self.thread, self.minor.is_empty()) else {
             return Ok(None);
         };
-        let Some(class) = thread
-            .class
-            .or_else(|| usual_class(&thread.size, Member::Internal))
-        else {
+        let Some(held) = minor_held(&thread.size, thread.class, self.limits.as_ref())? else {
             return Ok(None);
         };
-        let limits = limits_of_size(&thread.size, &class).map_err(|e| e.named("thread"))?;
         let readings: Vec<Reading> = self.minor.iter().map(|p| p.reading).collect();
-        let owner = format!("{}, {}", thread.size, class);
         let found = sizes_against(
             "bore over the crests",
             &readings,
-            &limits.minor,
-            &owner,
-            Some(limits.evidence()),
+            &held.limits,
+            &held.owner,
+            held.evidence,
             self.rule.unwrap_or_default(),
         );
         let painted = self.minor.iter().any(|p| p.surface == Surface::OverPaint);
@@ -228,10 +260,10 @@ impl Gauging {
         if !proved {
             self.signs(&mut findings, &mut says, gauged.is_some());
         }
-        self.contradictions(&mut findings, &mut says, gauged.as_ref());
         let bore_out = bore
             .as_ref()
             .is_some_and(|f| f.outcome == Some(Outcome::NonconformityShown));
+        self.contradictions(&mut findings, &mut says, gauged.as_ref(), bore_out);
         let mut beside = Vec::new();
         if let Some(bore) = bore {
             says.push(format!("The bore: {}.", bore.words));
@@ -323,6 +355,7 @@ impl Gauging {
         findings: &mut Vec<Finding>,
         says: &mut Vec<String>,
         gauged: Option<&GaugingVerdict>,
+        bore_out: bool,
     ) {
         let go_fails = self.go == Some(Passed::Failed);
         let not_go_fails = self.not_go == Some(Passed::Failed)
@@ -330,7 +363,7 @@ impl Gauging {
         let fails = gauged.is_some_and(|g| g.outcome == Outcome::NonconformityShown);
         let seen_sound = self.saw(ThreadSeen::Sound);
         let mut tell = |words: &str| {
-            findings.push(practice(Outcome::Undecided, "contradiction", words));
+            findings.push(practice(Outcome::Undecided, CONTRADICTION, words));
             says.push(format!("That does not agree: {words}."));
         };
         if go_fails && not_go_fails {
@@ -340,6 +373,9 @@ impl Gauging {
         }
         if seen_sound && fails {
             tell("it is called sound, and a gauge fails in it");
+        }
+        if seen_sound && bore_out {
+            tell("it is called sound, and its bore is out");
         }
         if seen_sound && (self.saw(ThreadSeen::Stripped) || self.saw(ThreadSeen::LooseWithSeveral))
         {

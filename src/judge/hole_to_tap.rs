@@ -3,14 +3,15 @@
 use alloc::format;
 use alloc::vec::Vec;
 
-use super::sizes_against;
+use super::gauging::minor_held;
 use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked, size_reading};
+use super::{OwnLimits, sizes_against};
 use crate::Error;
 use crate::measure::{DecisionRule, Outcome, Placed, Reading, Surface, settled_below};
 use crate::quantity::{Length, in_mm, settled_mm};
 use crate::read::{Inside, form, missing};
 use crate::standard::Tables;
-use crate::thread::{Member, ThreadSize, limits_of_size, usual_class};
+use crate::thread::ThreadSize;
 
 form! {
     /// A hole before it is tapped, against the minor diameter of the thread it is to get.
@@ -18,7 +19,7 @@ form! {
     /// ```
     /// use framegauge::{judge::HoleToTap, measure::Outcome, standard::Tables};
     /// let for_thread = |thread: &str| HoleToTap {
-    ///     thread: thread.parse().unwrap(), hole: vec!["8.5 +/- 0.05 mm".parse().unwrap()], rule: None,
+    ///     thread: thread.parse().unwrap(), hole: vec!["8.5 +/- 0.05 mm".parse().unwrap()], limits: None, rule: None,
     /// }.answer(Tables::ours()).unwrap();
     /// assert_eq!(for_thread("M10x1").outcome, Outcome::NonconformityShown);
     /// assert_eq!(for_thread("M10x1").millimetres("to enlarge by, least"), Some(0.417));
@@ -29,6 +30,8 @@ form! {
         thread: ThreadSize,
         /// The hole.
         hole: Vec<Placed> => Inside,
+        /// What its maker writes of the hole; it decides before what is published.
+        limits: Option<OwnLimits>,
         /// Decision rule.
         rule: Option<DecisionRule>,
     }
@@ -50,7 +53,7 @@ impl HoleToTap {
             return Err(missing("hole"));
         };
         let place = format!("hole for {size}");
-        let Some(class) = usual_class(size, Member::Internal) else {
+        let Some(held) = minor_held(size, None, self.limits.as_ref())? else {
             return Ok(Verdict::from_findings(place, Vec::new())
                 .saying(format!(
                     "No hole size is published for {size}: the mating part decides."
@@ -61,22 +64,14 @@ impl HoleToTap {
                     "tap maker's list",
                 )));
         };
-        let limits = limits_of_size(size, &class).map_err(|e| e.named("thread"))?;
-        let owner = format!("{size}, {class}");
+        let limits = held.limits;
         let rule = self.rule.unwrap_or_default();
-        let mut found = sizes_against(
-            "hole",
-            &readings,
-            &limits.minor,
-            &owner,
-            Some(limits.evidence()),
-            rule,
-        );
+        let mut found = sizes_against("hole", &readings, &limits, &held.owner, held.evidence, rule);
         if self.hole.iter().any(|p| p.surface == Surface::OverPaint) {
             found = found.read_on_paint(true, tables);
         }
         let mut said = Verdict::from_findings(place, Vec::from([found]));
-        let (least, most) = (limits.minor.lower().known(), limits.minor.upper().known());
+        let (least, most) = (limits.lower().known(), limits.upper().known());
         let over = most
             .map(|m| high.value() - m)
             .filter(|by| settled_below(Length::default(), *by));
@@ -112,7 +107,7 @@ impl HoleToTap {
                     "The hole is too small for {size}: enlarge it by {:.3} to {}, to {}, before tapping; the tap would jam or break.",
                     settled_mm(by),
                     in_mm(up_to),
-                    limits.minor
+                    limits
                 )
             }
             (Outcome::ConformityShown, ..) => format!("The hole suits {size}."),

@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, SettledBy, Verdict, Worked, size_reading};
 use super::{Finding, sizes_against};
 use crate::evidence::{Evidence, Grade};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_below};
@@ -294,19 +294,22 @@ impl Insertion {
 
     /// What is still to be measured.
     fn open(&self, mut said: Verdict) -> Verdict {
-        if self.written.is_empty() {
-            said = said.then(NextStep::new(
-                "the mark on the post and the frame maker's depth",
-                "they go before every published rule",
-                "post, manual",
-            ));
-        }
         if self.weld.is_none() {
             said = said.then(NextStep::new(
                 "from the top of the seat tube to the lower edge of the weld or lug",
                 "one rule counts from there",
                 "rule",
             ));
+        }
+        if self.written.is_empty() {
+            said = said.then(
+                NextStep::new(
+                    "the mark on the post and the frame maker's depth",
+                    "they go before every published rule",
+                    "post, manual",
+                )
+                .by(SettledBy::Written),
+            );
         }
         if self.inserted.is_none() {
             said = said.then(NextStep::new(

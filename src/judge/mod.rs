@@ -51,6 +51,7 @@ pub use cup_depth::CupDepth;
 pub use dropouts::Dropouts;
 pub use finding::{Finding, sizes_against};
 pub use fit::{Felt, Fit};
+pub(crate) use gauging::{CONTRADICTION, MinorHeld, minor_held};
 pub use gauging::{Gauging, Passed, ThreadSeen};
 pub use held::{FigureName, OwnLimits, OwnedLimits};
 pub use hole_to_tap::HoleToTap;
@@ -69,7 +70,7 @@ pub use spindle_binds::SpindleBinds;
 pub use temperature::AtTemperature;
 pub use threads::{pattern_threads, shell_and_part, shell_orientation, thread_pair};
 pub use tube::{expected_post, head_tube_from_stock, inside_diameter, wall_implied};
-pub use verdict::{Curing, NextStep, Number, Remedy, Verdict, Worked};
+pub use verdict::{Curing, NextStep, Number, Remedy, SettledBy, Verdict, Worked};
 pub use wall::{Ream, Wall};
 pub use width::WidthWindow;
 

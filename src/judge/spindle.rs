@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
 
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, SettledBy, Verdict, Worked, size_reading};
 use super::{Finding, sizes_against};
 use crate::Error;
 use crate::evidence::Grade;
@@ -177,11 +177,14 @@ impl SpindleWidth {
                 }
             }
             Outcome::Undecided => {
-                said = said.then(NextStep::new(
-                    "the maker's width window for this unit",
-                    "the window belongs to the crank, not to the shell",
-                    "maker's instructions",
-                ));
+                said = said.then(
+                    NextStep::new(
+                        "the maker's width window for this unit",
+                        "the window belongs to the crank, not to the shell",
+                        "maker's instructions",
+                    )
+                    .by(SettledBy::Written),
+                );
             }
             Outcome::ConformityShown => {}
         }

@@ -9,6 +9,24 @@ use crate::fit::Out;
 use crate::measure::Outcome;
 use crate::quantity::{Angle, Length, Printed, in_mm, mm, positive, settled_mm};
 
+/// What a next step brings.
+///
+/// ```
+/// use framegauge::judge::{NextStep, SettledBy};
+/// let next = NextStep::new("try the post by hand", "opinions differ", "the post").by(SettledBy::Trial);
+/// assert_eq!(next.settled_by, SettledBy::Trial);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum SettledBy {
+    /// A reading, or something seen.
+    #[default]
+    Reading,
+    /// What the part does when it is tried by hand.
+    Trial,
+    /// What its owner writes: a limit, a mark.
+    Written,
+}
+
 /// What to measure or look at next, why, and with what.
 ///
 /// ```
@@ -25,6 +43,9 @@ pub struct NextStep {
     pub why: Text,
     /// The tool.
     pub with: Text,
+    /// What it brings.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    pub settled_by: SettledBy,
 }
 
 impl NextStep {
@@ -35,7 +56,15 @@ impl NextStep {
             measure: measure.into(),
             why: why.into(),
             with: with.into(),
+            settled_by: SettledBy::Reading,
         }
+    }
+
+    /// What it brings, where that is no reading.
+    #[must_use]
+    pub const fn by(mut self, settled_by: SettledBy) -> Self {
+        self.settled_by = settled_by;
+        self
     }
 }
 

@@ -4,9 +4,8 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::sheet::ThreadState;
 use super::thread::Bench;
-use crate::judge::{Remedy, Verdict};
+use crate::judge::{Remedy, ThreadSeen, Verdict};
 use crate::quantity::in_mm;
 use crate::rescue::{Damage, Stand, ThreadRescue};
 use crate::thread::Designation;
@@ -17,8 +16,8 @@ const MOST: usize = 6;
 /// The cures of a thread that has lost metal.
 pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
     let damage = match bench.now.state {
-        Some(ThreadState::Stripped) => Damage::Stripped,
-        Some(ThreadState::Crossed) => Damage::CrossCut,
+        Some(ThreadSeen::Stripped) => Damage::Stripped,
+        Some(ThreadSeen::Crossed) => Damage::CrossCut,
         _ => Damage::Worn,
     };
     let mut rescue = ThreadRescue::new(Designation::new(bench.size).with_hand(bench.hand), damage);

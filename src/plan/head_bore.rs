@@ -11,7 +11,7 @@ use super::head_ream::{Window, ream};
 use super::sheet::{Limited, Marks};
 use super::work::{ByHand, Draft, PlaceWork};
 use crate::fit::MaterialKind;
-use crate::judge::{BoreFit, Finding, Remedy, Verdict, extremes, spread};
+use crate::judge::{Finding, Remedy, Verdict, extremes, spread};
 use crate::measure::{Outcome, Reading, Surface, settled_below};
 use crate::quantity::in_mm;
 use crate::standard::{HeadSeat, SeatKind};

@@ -184,8 +184,8 @@ fn deepen(
             }
             other => other.clone(),
         },
+        to_size: false,
         needed: Some((Counted::Depth, needed)),
-        window: false,
         allowance: Allowance::new(limits),
         stops: Vec::new(),
         waits: Vec::new(),

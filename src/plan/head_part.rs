@@ -5,7 +5,8 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::head::{HeadEnd, unmeasured};
-use super::sheet::{Limited, Part, PartDid};
+use super::sheet::{Limited, Part};
+use super::tried::{self, GoesIn};
 use super::work::PlaceWork;
 use crate::judge::{Finding, Fit, MemberOf, extremes};
 use crate::measure::{Outcome, settled_below, settled_cmp};
@@ -71,7 +72,12 @@ pub(super) fn wrong_kind(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut P
 /// Does it fit? Where the bore will be another one afterwards, what is found now does not decide.
 pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work: &mut PlaceWork) {
     let integrated = row.is_some_and(|r| r.kind == SeatKind::Integrated);
-    tried(end, integrated, work);
+    let goes_in = if integrated {
+        GoesIn::Lies
+    } else {
+        GoesIn::Presses
+    };
+    tried::heard(work, end.now.part, goes_in, !end.now.covered);
     let of = |what: Limited| end.sheet.limits.iter().filter(move |l| l.what == what);
     let limited = || of(Limited::Interference).chain(of(Limited::Clearance));
     let part = end.sheet.part.as_ref();
@@ -145,40 +151,6 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
         }));
     }
     work.found(&verdict);
-}
-
-/// What the part did when it was tried after the last pass.
-fn tried(end: &HeadEnd<'_>, integrated: bool, work: &mut PlaceWork) {
-    let Some(did) = end.now.part else { return };
-    let (out, words) = match (did, integrated) {
-        (PartDid::Fits, _) => (false, "it started as it should"),
-        (PartDid::Tight, false) => (false, "it needs force, as a pressed part does"),
-        (PartDid::Tight, true) => (
-            true,
-            "it does not drop in: paint, a burr, or another bearing",
-        ),
-        (PartDid::Loose, false) => (
-            true,
-            "it goes in with play: nothing presses, it must not be ridden",
-        ),
-        (PartDid::Loose, true) => (false, "it drops in, as it should; it must not rock"),
-        (PartDid::Rocks, _) => (true, "it rocks: it does not sit on its seat all round"),
-    };
-    let finding = Finding {
-        outcome: out.then_some(Outcome::NonconformityShown),
-        ..Finding::stated("part, tried after the last pass", words)
-    };
-    // Under a coating that is still there it says nothing yet.
-    if end.now.covered {
-        work.settled(finding);
-    } else {
-        work.fact(finding);
-    }
-    if out && !end.now.covered {
-        work.cures.push(String::from(
-            "look for paint, chips and burrs first; then bore and part again by measurement",
-        ));
-    }
 }
 
 /// The bearings that are listed for an integrated seat, and whether the one at hand is one of them.

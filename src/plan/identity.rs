@@ -9,8 +9,7 @@ use super::site::Site;
 use super::work::PlaceWork;
 use crate::evidence::Text;
 use crate::identify::{
-    BeliefFrom, Candidate, Feature, Identification, Observation, Options, Outcome, Standing,
-    identify,
+    BeliefFrom, Candidate, Feature, Identification, Observation, Options, Standing, identify,
 };
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
@@ -378,9 +377,4 @@ pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
             "mating part, frame maker's drawing",
         );
     }
-}
-
-/// Whether the answer names something at all.
-pub(super) fn is_open(answer: &Identification) -> bool {
-    matches!(answer.outcome, Outcome::CannotTell | Outcome::Unlisted)
 }

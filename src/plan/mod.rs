@@ -32,7 +32,10 @@ mod shell_press;
 mod shell_width;
 mod site;
 mod thread;
+mod thread_cut;
+mod thread_now;
 mod threads;
+mod tried;
 mod work;
 
 pub use answer::{

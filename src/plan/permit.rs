@@ -84,8 +84,8 @@ pub(super) struct Request<'a> {
     pub pilot: Pilot,
     /// How much must come off; `None` where the amount is not a length, as when a thread is followed.
     pub needed: Option<(Counted, Reading)>,
-    /// It may end anywhere between what is needed and the nearest limit: a bore made to a window, not to one size.
-    pub window: bool,
+    /// The cutter is of the size that is wanted, so that it takes off what is needed and no more.
+    pub to_size: bool,
     /// What may come off.
     pub allowance: Allowance,
     /// What stops the cut besides: an end of thread, a depth, a size.
@@ -249,10 +249,14 @@ pub(super) fn rule(request: Request<'_>) -> Ruling {
         else {
             return Ruling::Ask(Reason::NoStop);
         };
-        let up_to = limit
-            .surely()
-            .filter(|_| request.window)
-            .map_or(up_to, |sure| sure.max(needed.value()));
+        // A face is cut by the least that does; a bore to a window, which is any size below its nearest limit.
+        let up_to = match of {
+            _ if request.to_size => needed.value(),
+            Counted::Depth => up_to,
+            Counted::Diameter => limit
+                .surely()
+                .map_or(up_to, |sure| sure.max(needed.value())),
+        };
         off = Some(Off {
             of: *of,
             least: needed.value(),

@@ -182,9 +182,9 @@ impl FrameSheet {
     /// The same sheet without any reading taken after work.
     ///
     /// ```
-    /// use framegauge::plan::{FrameSheet, GaugeResult, ShellSheet};
+    /// use framegauge::{judge::Passed, plan::{FrameSheet, ShellSheet}};
     /// let mut shell = ShellSheet::default();
-    /// shell.drive.go_after = Some(GaugeResult::Passed);
+    /// shell.drive.go_after = Some(Passed::Passed);
     /// let sheet = FrameSheet { shell: Some(shell), ..FrameSheet::default() };
     /// assert_eq!(sheet.before().shell.unwrap().drive.go_after, None);
     /// ```

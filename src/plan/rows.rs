@@ -96,7 +96,7 @@ const fn row(
 }
 
 /// Every row. A row for an operation that is not in the list below is a row without anything to say.
-const ROWS: [WorkRow; 15] = [
+static ROWS: &[WorkRow] = &[
     row(
         Operation::Ream,
         PlaceKind::SeatTube,
@@ -231,8 +231,30 @@ const ROWS: [WorkRow; 15] = [
             "the end at which the part enters",
         ),
         (ONE_WAY, ONE_BORE_PASS),
-        &["the hole in two directions, before the tap goes in"],
-        "a plug of the wanted size goes in and the next one stops",
+        &["the hole again, into the sheet as a pass, before the tap goes in"],
+        "a plug of the least hole goes through, one of the greatest does not enter",
+    ),
+    row(
+        Operation::Ream,
+        PlaceKind::ShellThread,
+        (
+            "both bores in one set-up, so that both threads stay in line",
+            "outside of this side",
+        ),
+        (ONE_WAY, ONE_BORE_PASS),
+        &["the hole again, into the sheet as a pass, before the tap goes in"],
+        "a plug of the least hole goes through, one of the greatest does not enter",
+    ),
+    row(
+        Operation::Tap,
+        PlaceKind::ShellThread,
+        (
+            "both bores in one set-up, so that both threads stay in line",
+            "outside of this side",
+        ),
+        (BREAK_CHIP, ONE_THREAD_PASS),
+        &[GO, NOT_GO],
+        "a cup screws in by hand to its shoulder and does not rock",
     ),
     row(
         Operation::Tap,
@@ -263,11 +285,9 @@ const ROWS: [WorkRow; 15] = [
 
 /// How an operation is done at a place; `None` where nothing is to be said of it.
 pub(super) fn find(operation: Operation, place: &Place) -> Option<&'static WorkRow> {
-    static TABLE: [WorkRow; 15] = ROWS;
     let kind = PlaceKind::of(place);
     let at = |kind: PlaceKind| {
-        TABLE
-            .iter()
+        ROWS.iter()
             .find(move |row| row.operation == operation && row.kind == kind)
     };
     at(kind)

@@ -5,14 +5,22 @@ use alloc::vec::Vec;
 use super::bore_now::BoreNow;
 use super::caution::Caution;
 use super::seat_size::Sized;
-use super::sheet::{Heard, Limited, SeatTubeSheet};
+use super::sheet::{Heard, Limited, PartDid, SeatTubeSheet};
 use super::site::Site;
-use super::work::PlaceWork;
+use super::tried::{self, GoesIn};
+use super::work::{Answers, PlaceWork};
 use crate::fit::MaterialKind;
 use crate::judge::{Fit, Insertion, MemberOf, Shim, WrittenDepth};
-use crate::measure::{Placed, Reading, settled_below};
+use crate::measure::{Outcome, Placed, Reading, settled_below};
 use crate::quantity::Length;
 use crate::standard::{Joint, Seatpost};
+
+/// What takes the answers to a fit that is not decided.
+const FIT: Answers<'static> = Answers {
+    reading: "seat_tube.post.outside",
+    trial: "seat_tube.passes",
+    written: "seat_tube.limits",
+};
 
 /// The post in the tube as it is, and whether the shim at hand helps.
 pub(super) fn fit(
@@ -63,10 +71,13 @@ pub(super) fn fit(
                 sized.size,
             )
         });
-    if unfinished {
+    tried::heard(work, now.part, GoesIn::Slides, !unfinished);
+    // Where published windows disagree the post itself decides, once it was tried.
+    let fits = now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided;
+    if unfinished || fits {
         work.found(&said);
     } else {
-        work.judged(&said, "seat_tube.post.outside");
+        work.judged(&said, FIT);
     }
     let (Some(sheet), false) = (tube.shim.and_then(|s| Reading::exact(s).ok()), unfinished) else {
         return;
@@ -80,7 +91,13 @@ pub(super) fn fit(
         rule: Some(site.rule),
     };
     if let Ok(said) = asked.answer(site.tables) {
-        work.judged(&said, "seat_tube.shim");
+        work.judged(
+            &said,
+            Answers {
+                reading: "seat_tube.shim",
+                ..FIT
+            },
+        );
     }
 }
 
@@ -132,7 +149,18 @@ pub(super) fn insertion(
         return;
     };
     if inserted.is_some() {
-        work.judged(&said, "seat_tube.limits");
+        let weld = tube.weld_depth.is_none();
+        work.judged(
+            &said,
+            Answers {
+                reading: if weld {
+                    "seat_tube.weld_depth"
+                } else {
+                    "seat_tube.post.insertion"
+                },
+                ..FIT
+            },
+        );
     } else {
         work.found(&said);
     }

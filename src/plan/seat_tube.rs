@@ -8,11 +8,11 @@ use super::answer::{Counted, Operation, Stop};
 use super::bore_now::{self, BoreNow};
 use super::caution::Caution;
 use super::permit::{Identity, Pilot, Request, rule};
+use super::seat_post;
 use super::seat_size::{self, Sized};
 use super::sheet::{Heard, Limited, Marks, SeatTubeSheet};
 use super::site::{Site, Wish, take, tool};
 use super::work::{Draft, PlaceWork};
-use super::{seat_post, site};
 use crate::evidence::{Grade, Text};
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
@@ -291,8 +291,8 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         metal_lost: false,
         makers_shape: false,
         pilot: Pilot::There,
+        to_size: true,
         needed: Some((Counted::Diameter, short)),
-        window: false,
         allowance: caps(site, tube, &smallest),
         stops,
         waits,
@@ -469,11 +469,6 @@ fn depth(
 
 /// What is asked where paint hides the size.
 pub(super) const CONFIRM: &str = "seat_tube.confirmed";
-
-/// Whether something was said of what covers the tube.
-pub(super) fn covered(tube: &SeatTubeSheet) -> bool {
-    site::covered(tube.coating)
-}
 
 /// The identity of a size that only a post can prove.
 pub(super) fn doubtful() -> Identity {

@@ -10,12 +10,13 @@ use super::permit::{Identity, Pilot};
 use super::sheet::{Coating, Face, ShellSheet, ShellSide};
 use super::shell_width::{self, Widths};
 use super::site::{Joint, Site, covered};
-use super::thread::{self, Bench, Now, Stated};
+use super::thread::{self, Bench};
+use super::thread_now::{self, Now, Stated};
 use super::work::PlaceWork;
 use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
 use crate::identify::{Feature, Identification, Observation, identify};
-use crate::judge::Finding;
+use crate::judge::{Finding, minor_held};
 use crate::measure::{Placed, Surface, settled_below};
 use crate::standard::{LocatedBy, Place, Shell};
 use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
@@ -52,7 +53,7 @@ struct Sides {
 impl Sides {
     fn of(sheet: &ShellSheet) -> Self {
         let now = |side: &ShellSide| {
-            thread::now(&Stated {
+            thread_now::now(&Stated {
                 state: side.state,
                 go: side.go,
                 not_go: side.not_go,
@@ -284,7 +285,12 @@ fn bounded(site: &Site<'_>, sides: &Sides, code: Option<String>) -> Option<Strin
         .minor_diameter
         .as_ref()
         .and_then(|f| f.upper())
-        .or_else(|| thread::usual_limits(size).and_then(|l| l.minor.upper().known()));
+        .or_else(|| {
+            minor_held(size, None, None)
+                .ok()
+                .flatten()
+                .and_then(|l| l.limits.upper().known())
+        });
     let beyond = |now: &Now| {
         !now.lost()
             && now

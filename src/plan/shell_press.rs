@@ -11,7 +11,8 @@ use super::permit::{Pilot, Request, rule};
 use super::sheet::{Heard, Limited, ShellSheet};
 use super::shell::{SIDES, side_of};
 use super::site::{Site, Wish, take, tool};
-use super::work::{ByHand, Draft, PlaceWork};
+use super::tried::{self, GoesIn};
+use super::work::{Answers, ByHand, Draft, PlaceWork};
 use crate::evidence::{Evidence, Grade};
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::judge::{BoreFit, FigureName, Fit, MemberOf, OwnLimits, Wall, extremes};
@@ -131,7 +132,8 @@ pub(super) fn plan(
     };
     wall(site, work, sheet, &now);
     let cut = correct(site, work, sheet, settled, &now, held.as_ref(), &said);
-    if held.is_none() {
+    // With a part at hand the fit decides.
+    if held.is_none() && sheet.part.is_none() {
         work.ask(
             "shell.limits",
             "bore limits from the frame maker's drawing",
@@ -173,7 +175,13 @@ fn wall(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &BoreNow
     };
     if let Ok(said) = asked.answer(site.tables) {
         if heard.is_some() {
-            work.judged(&said, "shell.outside");
+            work.judged(
+                &said,
+                Answers {
+                    reading: "shell.outside",
+                    ..PART
+                },
+            );
         } else {
             work.found(&said);
         }
@@ -193,7 +201,13 @@ fn correct(
 ) -> bool {
     if said.outcome != Outcome::NonconformityShown {
         match (said.outcome, now.covered, held) {
-            (Outcome::Undecided, false, Some(_)) => work.judged(said, "shell.bore"),
+            (Outcome::Undecided, false, Some(_)) => work.judged(
+                said,
+                Answers {
+                    reading: "shell.bore",
+                    ..PART
+                },
+            ),
             _ => work.found(said),
         }
         return false;
@@ -281,8 +295,8 @@ fn correct(
         metal_lost: false,
         makers_shape: false,
         pilot: Pilot::There,
+        to_size: false,
         needed: Some((Counted::Diameter, needed)),
-        window: true,
         allowance: Allowance::new(caps),
         stops: Vec::new(),
         waits: Vec::new(),
@@ -343,6 +357,13 @@ fn clean(work: &mut PlaceWork, now: &BoreNow, carbon: bool) {
     work.steps.push(draft);
 }
 
+/// What takes the answers to a fit that is not decided.
+const PART: Answers<'static> = Answers {
+    reading: "shell.part.outside",
+    trial: "shell.passes",
+    written: "shell.limits",
+};
+
 /// The cup or bearing in its bore.
 fn part(
     site: &Site<'_>,
@@ -358,6 +379,7 @@ fn part(
             "a slip fit by design: no interference is no fault, but the bearing must not rock in its seat",
         ));
     }
+    tried::heard(work, now.part, GoesIn::Presses, !cut && !now.covered);
     let Some(part) = &sheet.part else { return };
     let outside: Vec<Placed> = part.outside.iter().map(|r| Placed::from(*r)).collect();
     if outside.is_empty() && part.outside_limits.is_none() {
@@ -389,6 +411,6 @@ fn part(
     if cut || now.covered {
         work.found(&said);
     } else {
-        work.judged(&said, "shell.part.outside");
+        work.judged(&said, PART);
     }
 }

@@ -1,7 +1,7 @@
 //! The width of a shell: what it is now, whose window it must meet, and what may come off its faces.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
 
@@ -9,7 +9,7 @@ use super::face;
 use super::sheet::{Heard, Limited, ShellSheet};
 use super::shell::{SIDES, side_of};
 use super::site::{Site, covered};
-use super::work::PlaceWork;
+use super::work::{Answers, PlaceWork};
 use crate::evidence::Evidence;
 use crate::face::{CutLimit, LimitKind};
 use crate::judge::{Finding, SpindleWidth, extremes, sizes_against, spread};
@@ -379,7 +379,14 @@ fn spindle(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &[Rea
         rule: Some(site.rule),
     };
     if let Ok(said) = asked.answer(site.tables) {
-        work.judged(&said, "shell.window");
+        work.judged(
+            &said,
+            Answers {
+                reading: "shell.width",
+                trial: "shell.passes",
+                written: "shell.window",
+            },
+        );
     }
 }
 

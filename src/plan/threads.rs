@@ -7,13 +7,14 @@ use alloc::vec::Vec;
 
 use super::identity::{self, belief, observed, on_metal, options};
 use super::permit::Identity;
-use super::sheet::{ThreadEntry, ThreadSheet, ThreadState};
+use super::sheet::{ThreadEntry, ThreadSheet};
 use super::site::{Site, on_surface};
-use super::thread::{self, Bench, Stated, told};
+use super::thread::{self, Bench, told};
+use super::thread_now::{self, Stated};
 use super::work::PlaceWork;
 use crate::evidence::{Fact, Grade};
 use crate::identify::{Feature, Observation, identify};
-use crate::judge::Finding;
+use crate::judge::{Finding, ThreadSeen};
 use crate::standard::{End, LeftRight, Place, ThreadUse, ThreadedPart};
 use crate::thread::{Hand, ThreadSize};
 
@@ -119,7 +120,7 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
             "the place itself",
         );
     }
-    let now = thread::now(&Stated {
+    let now = thread_now::now(&Stated {
         state: sheet.state,
         go: sheet.go,
         not_go: sheet.not_go,
@@ -242,7 +243,7 @@ fn size_of<'a>(
     let sure = proved.is_some()
         || sheet.mate.is_some()
         || sheet.pitch.is_some()
-        || sheet.state == Some(ThreadState::Uncut);
+        || sheet.state == Some(ThreadSeen::Uncut);
     if let (Some(size), true) = (named, sure) {
         let row = row_of(site, entry.part, &size);
         let listed = site

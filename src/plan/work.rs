@@ -10,7 +10,7 @@ use super::sheet::MakerLimit;
 use crate::evidence::{Grade, Text};
 use crate::face::Allowance;
 use crate::identify::Identification;
-use crate::judge::{Finding, Verdict};
+use crate::judge::{Finding, SettledBy, Verdict};
 use crate::measure::{Outcome, Reading};
 use crate::standard::Place;
 use crate::thread::Turn;
@@ -147,6 +147,17 @@ impl Draft {
     }
 }
 
+/// The fields that take what would decide a verdict.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Answers<'a> {
+    /// A reading.
+    pub reading: &'a str,
+    /// What the part did.
+    pub trial: &'a str,
+    /// What its owner writes.
+    pub written: &'a str,
+}
+
 /// What a place's planner gives.
 #[derive(Debug, Clone)]
 pub(super) struct PlaceWork {
@@ -263,8 +274,8 @@ impl PlaceWork {
         self.found(verdict);
     }
 
-    /// A verdict that decides: out leaves the place out, undecided asks for what would decide it at this field.
-    pub(super) fn judged(&mut self, verdict: &Verdict, answer: &str) {
+    /// A verdict that decides: out leaves the place out, undecided asks for what would decide it.
+    pub(super) fn judged(&mut self, verdict: &Verdict, answers: Answers<'_>) {
         match verdict.outcome {
             Outcome::NonconformityShown => self.verdict(verdict),
             Outcome::ConformityShown => self.found(verdict),
@@ -272,7 +283,11 @@ impl PlaceWork {
                 self.found(verdict);
                 if let Some(next) = verdict.next.first() {
                     self.ask(
-                        answer,
+                        match next.settled_by {
+                            SettledBy::Reading => answers.reading,
+                            SettledBy::Trial => answers.trial,
+                            SettledBy::Written => answers.written,
+                        },
                         next.measure.to_string(),
                         alloc::format!("{}; {}", verdict.place, next.why),
                         next.with.to_string(),

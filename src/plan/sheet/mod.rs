@@ -24,4 +24,4 @@ pub use places::{
     SeatTubeSheet, ShellPass, ShellSheet, ShellSide, SteererSheet, ThreadPass, ThreadSheet,
 };
 pub use values::{FacePoint, MountPoint, Named, SHEET_FORMAT};
-pub use words::{Coating, CoatingLeft, Fitted, GaugeResult, Limited, Marks, PartDid, ThreadState};
+pub use words::{Coating, CoatingLeft, Fitted, Limited, Marks, PartDid};

@@ -8,8 +8,9 @@ use super::limit::{
     ShellLimits, SteererLimits, ThreadLimits,
 };
 use super::values::{FacePoint, MountPoint, Said, Size};
-use super::words::{Coating, CoatingLeft, Fitted, GaugeResult, Marks, PartDid, ThreadState};
+use super::words::{Coating, CoatingLeft, Fitted, Marks, PartDid};
 use crate::fit::MaterialKind;
+use crate::judge::{Passed, ThreadSeen};
 use crate::measure::{Limits, Placed, Reading};
 use crate::quantity::{Length, Pitch};
 use crate::read::{Deep, Given, Inside, Outside, form};
@@ -132,9 +133,9 @@ form! {
     #[derive(Default)]
     ThreadPass {
         /// What the GO gauge or a known good part did after it.
-        go: Option<GaugeResult>,
+        go: Option<Passed>,
         /// What the NOT GO gauge did after it.
-        not_go: Option<GaugeResult>,
+        not_go: Option<Passed>,
         /// Minor diameter after it.
         minor: Vec<Reading> => Inside,
         /// What is left of the coating.
@@ -214,15 +215,15 @@ form! {
         /// Minor diameter of the thread.
         minor: Vec<Placed> => Inside,
         /// State of the thread.
-        state: Option<ThreadState>,
+        state: Option<ThreadSeen>,
         /// What the GO gauge or a known good cup did.
-        go: Option<GaugeResult>,
+        go: Option<Passed>,
         /// What the NOT GO gauge did.
-        not_go: Option<GaugeResult>,
+        not_go: Option<Passed>,
         /// What the GO gauge did after the first pass.
-        go_after: Option<GaugeResult>,
+        go_after: Option<Passed>,
         /// What the NOT GO gauge did after the first pass.
-        not_go_after: Option<GaugeResult>,
+        not_go_after: Option<Passed>,
         /// Passes, each as it was found after it.
         passes: Vec<ThreadPass>,
         /// Limits of this side.
@@ -346,15 +347,15 @@ places! {
         /// Hand found.
         hand: Option<Hand>,
         /// State of the thread.
-        state: Option<ThreadState>,
+        state: Option<ThreadSeen>,
         /// What the GO gauge or the mating part did.
-        go: Option<GaugeResult>,
+        go: Option<Passed>,
         /// What the NOT GO gauge did.
-        not_go: Option<GaugeResult>,
+        not_go: Option<Passed>,
         /// What the GO gauge did after the first pass.
-        go_after: Option<GaugeResult>,
+        go_after: Option<Passed>,
         /// What the NOT GO gauge did after the first pass.
-        not_go_after: Option<GaugeResult>,
+        not_go_after: Option<Passed>,
         /// Passes, each as it was found after it.
         passes: Vec<ThreadPass>,
         /// The part that carries it can be replaced, such as a hanger held by a bolt.

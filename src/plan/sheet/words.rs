@@ -61,32 +61,6 @@ sheet_words! {
         Rocks,
     }
 
-    /// State of a thread as seen and felt.
-    ThreadState {
-        /// Clean, takes its part by hand.
-        Sound,
-        /// Paint or dirt in it.
-        Fouled,
-        /// Damaged at the start, or rough.
-        Rough,
-        /// Cut by a part that was started askew or had another thread.
-        Crossed,
-        /// Its part is loose in it.
-        Loose,
-        /// Torn out.
-        Stripped,
-        /// Not cut yet: a plain hole.
-        Uncut,
-    }
-
-    /// What a thread gauge did (principle of ISO 1502).
-    GaugeResult {
-        /// GO: screwed through by hand. NOT GO: stopped within two turns.
-        Passed,
-        /// GO: would not go through. NOT GO: went in further than two turns.
-        Failed,
-    }
-
     /// Whether a part sits in its place.
     Fitted {
         /// It is not fitted.

@@ -1,0 +1,148 @@
+//! A thread as the last pass left it, as the judge hears it.
+
+use alloc::vec::Vec;
+
+use super::sheet::{Coating, CoatingLeft, Marks, PartDid, ThreadPass};
+use super::site::on_surface;
+use crate::judge::{Gauging, Passed, Remedy, ThreadSeen, Verdict};
+use crate::measure::{DecisionRule, Placed, Surface};
+use crate::standard::Tables;
+use crate::thread::{Designation, Hand, ThreadSize};
+
+/// What a thread was and what the last pass made of it.
+#[derive(Debug, Clone)]
+pub(super) struct Now {
+    pub state: Option<ThreadSeen>,
+    pub go: Option<Passed>,
+    pub not_go: Option<Passed>,
+    pub minor: Vec<Placed>,
+    pub coating: Option<Coating>,
+    pub worked: bool,
+    pub marks: Option<Marks>,
+    pub part: Option<PartDid>,
+}
+
+/// What a sheet states of a thread before and after the work.
+pub(super) struct Stated<'a> {
+    pub state: Option<ThreadSeen>,
+    pub go: Option<Passed>,
+    pub not_go: Option<Passed>,
+    pub go_after: Option<Passed>,
+    pub not_go_after: Option<Passed>,
+    pub minor: &'a [Placed],
+    pub passes: &'a [ThreadPass],
+    pub coating: Option<Coating>,
+}
+
+/// The thread as the last pass left it: a thread that takes its gauge by hand is sound, whatever it was before, unless metal
+/// is gone.
+pub(super) fn now(stated: &Stated<'_>) -> Now {
+    let mut now = Now {
+        state: stated.state,
+        go: stated.go,
+        not_go: stated.not_go,
+        minor: on_surface(stated.minor, stated.coating),
+        coating: stated.coating,
+        worked: false,
+        marks: None,
+        part: None,
+    };
+    let first = ThreadPass {
+        go: stated.go_after,
+        not_go: stated.not_go_after,
+        ..ThreadPass::default()
+    };
+    let format_1 = stated.go_after.is_some() || stated.not_go_after.is_some();
+    for pass in format_1.then_some(&first).into_iter().chain(stated.passes) {
+        now.worked = true;
+        now.coating = match pass.coating_left {
+            Some(CoatingLeft::Remains) => stated.coating,
+            _ => Some(Coating::Bare),
+        };
+        if pass.go.is_some() || pass.not_go.is_some() {
+            now.go = pass.go;
+            now.not_go = pass.not_go.or(now.not_go);
+        }
+        if !pass.minor.is_empty() {
+            now.minor = pass
+                .minor
+                .iter()
+                .map(|reading| Placed {
+                    surface: Surface::OnMetal,
+                    ..Placed::from(*reading)
+                })
+                .collect();
+        }
+        now.marks = pass.marks.or(now.marks);
+        now.part = pass.part.or(now.part);
+        let runs_in = pass.go == Some(Passed::Passed) || pass.part == Some(PartDid::Fits);
+        now.state = match now.state {
+            Some(ThreadSeen::Fouled | ThreadSeen::Rough | ThreadSeen::Jams | ThreadSeen::Uncut)
+            | None
+                if runs_in =>
+            {
+                Some(ThreadSeen::Sound)
+            }
+            other => other,
+        };
+        if now.part == Some(PartDid::Fits) && now.go.is_none() {
+            now.go = Some(Passed::Passed);
+        }
+        if pass.part == Some(PartDid::Loose) {
+            now.state = Some(ThreadSeen::Loose);
+        }
+    }
+    now
+}
+
+impl Now {
+    /// The judge's question about this thread. A hole that has no thread yet is another question.
+    pub(super) fn asked(&self, thread: Option<(ThreadSize, Hand)>, rule: DecisionRule) -> Gauging {
+        let tried = match self.part {
+            Some(PartDid::Fits) => Some(ThreadSeen::TakesPart),
+            Some(PartDid::Loose | PartDid::Rocks) => Some(ThreadSeen::Loose),
+            Some(PartDid::Tight) => Some(ThreadSeen::Jams),
+            None => None,
+        };
+        let seen = self.state.into_iter().chain(tried);
+        Gauging {
+            thread: thread.map(|(size, hand)| Designation::new(size).with_hand(hand)),
+            go: self.go,
+            not_go: self.not_go,
+            seen: seen.collect(),
+            minor: if self.state == Some(ThreadSeen::Uncut) {
+                Vec::new()
+            } else {
+                self.minor.clone()
+            },
+            rule: Some(rule),
+            ..Gauging::default()
+        }
+    }
+
+    /// Metal is gone: a chaser restores nothing. By what was seen and gauged, whatever thread it is.
+    pub(super) fn lost(&self) -> bool {
+        let asked = Gauging {
+            minor: Vec::new(),
+            ..self.asked(None, DecisionRule::default())
+        };
+        self.marks == Some(Marks::Torn)
+            || asked
+                .answer(Tables::ours())
+                .is_ok_and(|said| cured_by(&said, Remedy::Sleeve))
+    }
+
+    /// It cannot guide a cutter: torn out, loose, or cut across.
+    pub(super) fn guides(&self) -> bool {
+        !self.lost()
+            && !matches!(
+                self.state,
+                Some(ThreadSeen::Crossed | ThreadSeen::Uncut | ThreadSeen::Loose)
+            )
+    }
+}
+
+/// Whether the judge names this remedy.
+pub(super) fn cured_by(said: &Verdict, remedy: Remedy) -> bool {
+    said.cures.iter().any(|cure| cure.by == remedy)
+}
