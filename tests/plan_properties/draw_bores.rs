@@ -148,7 +148,10 @@ impl Draw {
             self.note(&format!("{path}.passes[0]"));
         }
         if self.chance(20) {
-            let mut readings = self.truth.readings(&format!("{path}.passes[0].bore")).to_vec();
+            let mut readings = self
+                .truth
+                .readings(&format!("{path}.passes[0].bore"))
+                .to_vec();
             readings.iter_mut().for_each(|r| r.mm += 0.01);
             self.put(path, "passes[1].bore", Leaf::Many(readings));
         }
@@ -185,7 +188,9 @@ impl Draw {
             insertion + self.between(0.3, 5.0)
         };
         // Most bores are as deep as their seat is listed.
-        let depth = listed.filter(|_| self.dice.chance(85)).map_or(depth, |least| depth.max(least + 0.3));
+        let depth = listed
+            .filter(|_| self.dice.chance(85))
+            .map_or(depth, |least| depth.max(least + 0.3));
         self.put(path, "bore_depth", Leaf::One(exact("", depth)));
         if self.chance(80) {
             let name = if integrated { "bearing" } else { "headset cup" };

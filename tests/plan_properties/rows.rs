@@ -120,8 +120,18 @@ fn rows() -> Rows {
                 let (low, high) =
                     limits(&s.bore).or_else(|| nominal(&s.bore).map(|n| (n, n + 0.05)))?;
                 {
-                    let depth = s.bore_depth.as_ref().and_then(|d| d.lower().or_else(|| d.nominal())).map(settled_mm);
-                    Some((s.code.as_ref(), low, high, s.kind == SeatKind::Integrated, depth))
+                    let depth = s
+                        .bore_depth
+                        .as_ref()
+                        .and_then(|d| d.lower().or_else(|| d.nominal()))
+                        .map(settled_mm);
+                    Some((
+                        s.code.as_ref(),
+                        low,
+                        high,
+                        s.kind == SeatKind::Integrated,
+                        depth,
+                    ))
                 }
             })
             .collect(),
@@ -187,11 +197,16 @@ pub fn use_hand(code: &str) -> Option<&'static str> {
     word(row.hand.as_ref().and_then(|h| h.value().copied()))
 }
 
-/// The uses of a thread of this size at a place of this kind.
+/// The uses of a thread of this size at a place of this kind: one pitch, and a major diameter within five hundredths.
 pub fn uses(part: &str, size: &str) -> Vec<String> {
-    ROWS.threads
-        .iter()
-        .filter(|t| t.part.to_string() == part && t.size() == size)
-        .map(|t| t.code.to_owned())
-        .collect()
+    let Ok(size) = size.parse::<ThreadSize>() else {
+        return Vec::new();
+    };
+    let near = |row: &&ThreadRow| {
+        row.size.pitch().same_as(size.pitch())
+            && (settled_mm(row.size.major()) - settled_mm(size.major())).abs() <= 0.05
+    };
+    let here = ROWS.threads.iter().filter(|t| t.part.to_string() == part);
+    let hands = here.filter(near).filter(|t| use_hand(t.code).is_some());
+    hands.map(|t| t.code.to_owned()).collect()
 }
