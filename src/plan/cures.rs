@@ -23,6 +23,8 @@ pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
     let mut rescue = ThreadRescue::new(Designation::new(bench.size).with_hand(bench.hand), damage);
     rescue.material = bench.joint.material;
     rescue.bore = bench.now.minor.first().map(|p| p.reading);
+    rescue.outside = bench.outside;
+    rescue.shell = bench.shell;
     let Ok(found) = rescue.options() else {
         return Vec::new();
     };
@@ -50,7 +52,7 @@ pub(super) fn of_verdict(verdict: &Verdict) -> Vec<String> {
                 Remedy::RoundOut => "bring it round again, without cutting",
                 Remedy::Ream => "ream it",
                 Remedy::Deepen => "deepen it",
-                Remedy::Face => "face it",
+                Remedy::Face => "face it, with the frame maker's word on how much",
                 Remedy::Spacer => "a spacer",
                 Remedy::Chase => "chase it with the same thread",
                 Remedy::OtherPart => "another part",

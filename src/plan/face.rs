@@ -141,7 +141,7 @@ pub(super) fn now(face: &Face, coating: Option<Coating>) -> Now<'_> {
     let was = covered(coating);
     let untouched = removed
         .iter()
-        .any(|off| !settled_below(mm(0.0), off.value()));
+        .any(|off| !settled_below(crate::quantity::mm(0.0), off.value()));
     let unsure = removed.iter().any(|off| !off.sure_sign().is_gt());
     let covered = match (last.is_some() || left.is_some(), left) {
         (false, _) => was,

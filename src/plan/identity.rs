@@ -9,7 +9,7 @@ use super::site::Site;
 use super::work::PlaceWork;
 use crate::evidence::Text;
 use crate::identify::{
-    BeliefFrom, Candidate, Feature, Identification, Observation, Options, Standing, identify,
+    BeliefFrom, Candidate, Feature, Identification, Next, Observation, Options, Standing, identify,
 };
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
@@ -270,7 +270,7 @@ pub(super) fn settle(
             identity: Identity::Known,
         }),
         (None, None) => {
-            open(work, path, &answer);
+            open(work, path, &answer, seen);
             None
         }
     };
@@ -328,7 +328,12 @@ pub(super) const fn field_of(feature: Feature) -> &'static str {
 }
 
 /// Asks for the measurement that tells most.
-pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
+pub(super) fn open(
+    work: &mut PlaceWork,
+    path: &str,
+    answer: &Identification,
+    seen: &[Observation],
+) {
     for doubt in &answer.doubts {
         work.ask(
             format!("{path}.{}", field_at(&answer.place, doubt.about)),
@@ -344,7 +349,22 @@ pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
         .map(Text::as_ref)
         .take(5)
         .collect();
-    if let Some(next) = answer.next.first() {
+    // What was read already tells no more when it is read again with a tool that is no finer.
+    let told = |next: &Next| {
+        let tool = next
+            .instrument
+            .as_deref()
+            .and_then(|code| instrument(code).ok());
+        seen.iter().any(|o| match o {
+            Observation::Size {
+                feature, reading, ..
+            } if *feature == next.measure => tool
+                .and_then(|tool| tool.standard_uncertainty(reading.value()).ok())
+                .is_none_or(|u| !settled_below(u, reading.standard_uncertainty())),
+            _ => false,
+        })
+    };
+    if let Some(next) = answer.next.iter().find(|n| !told(n)) {
         let with = next
             .instrument
             .as_deref()

@@ -16,7 +16,7 @@ use super::work::PlaceWork;
 use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
 use crate::identify::{Feature, Identification, Observation, identify};
-use crate::judge::{Finding, minor_held};
+use crate::judge::{Finding, extremes, minor_held, pattern_threads};
 use crate::measure::{Placed, Surface, settled_below};
 use crate::standard::{LocatedBy, Place, Shell};
 use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
@@ -186,8 +186,9 @@ fn seen(
             .map(|r| Observation::size(Feature::HalfWidthNonDrive, r)),
     );
     seen.extend(sheet.pitch.map(Observation::Pitch));
-    if !sheet.bore.is_empty() && sheet.pitch.is_none() && !speaks_of_thread(sheet) {
-        seen.push(Observation::Threaded(false));
+    let thread = speaks_of_thread(sheet);
+    if sheet.pitch.is_none() && (thread || !sheet.bore.is_empty()) {
+        seen.push(Observation::Threaded(thread));
     }
     if let Some(side) = minor_of {
         let now = sides.get(side);
@@ -503,6 +504,11 @@ fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<PlaceWork> {
         } else {
             whole.identity.clone()
         },
+        outside: extremes(&whole.sheet.outside).first().copied(),
+        shell: whole
+            .row
+            .and_then(|row| pattern_threads(row).ok())
+            .map(|threads| (threads, side)),
         guided: both.then_some(Text::Borrowed(
             "the thread itself, with the chaser of the other side: both are started by hand and guide each other",
         )),

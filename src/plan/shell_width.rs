@@ -434,6 +434,24 @@ fn halves(sheet: &ShellSheet, row: &Shell, work: &mut PlaceWork) {
     }
 }
 
+/// A maker's limit of parallelism that cannot be held against anything yet: it is heard by asking for what it needs.
+fn unsurveyed(sheet: &ShellSheet, heard: &Heard, works: &mut [PlaceWork]) {
+    let Some(work) = works.iter_mut().find(|w| w.place == Place::Shell) else {
+        return;
+    };
+    for side in [Side::Drive, Side::NonDrive] {
+        let face = side_of(sheet, side).face.as_ref();
+        if face.is_none_or(|f| f.probes.is_empty()) {
+            work.ask(
+                format!("shell.{side}.face.probes"),
+                "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
+                format!("{} limits how far the two faces may be out of parallel", heard.owner()),
+                "dial indicator turned about the pilot",
+            );
+        }
+    }
+}
+
 /// Both faces against a maker's limit on their parallelism.
 pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWork]) {
     let Some(heard) = Heard::of(&sheet.limits, Limited::Parallelism) else {
@@ -446,6 +464,7 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
         face::survey(face, face::now(face, coating).probes, "shell").ok()
     };
     let (Some(drive), Some(other)) = (survey(Side::Drive), survey(Side::NonDrive)) else {
+        unsurveyed(sheet, &heard, works);
         return;
     };
     let over = drive.face().outer().length() * 2.0;

@@ -299,15 +299,9 @@ impl PlaceWork {
 
     /// Everything that a verdict found, where a step or a question deals with it, or where it does not decide.
     pub(super) fn found(&mut self, verdict: &Verdict) {
+        // What stands beside decides nothing; who wants to see it asks the question by itself.
         for finding in &verdict.findings {
             self.settled(finding.clone());
-        }
-        // What stands beside a verdict did not decide it: it is told, and nothing follows from it.
-        for opinion in &verdict.beside {
-            self.settled(Finding {
-                outcome: None,
-                ..opinion.clone()
-            });
         }
     }
 
