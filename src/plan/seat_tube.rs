@@ -35,16 +35,7 @@ pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
     work.notes.extend(tube.note.clone());
     work.notes
         .extend(tube.passes.iter().filter_map(|p| p.note.clone()));
-    for limit in &tube.limits {
-        work.settled(Finding {
-            limits: Some(limit.limits),
-            owner: limit.owner.clone(),
-            ..Finding::stated(
-                format!("maker's limit on {}", limit.what),
-                format!("{} ({})", limit.limits, limit.owner),
-            )
-        });
-    }
+    work.hear(&tube.limits);
     let now = bore_now::of(
         &tube.bore,
         &tube.after,
@@ -384,6 +375,23 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance 
                 .ok(),
             ),
         }
+    }
+    // A tube that is opened further than its maker lets the post be loose would need another post.
+    let post = tube
+        .post
+        .as_ref()
+        .and_then(|p| extremes(&p.outside).first().copied());
+    if let (Some(post), Some((loose, words))) = (
+        post,
+        Heard::of(&tube.limits, Limited::Clearance).and_then(|h| h.at_most()),
+    ) && let Ok(loose) = Reading::exact(loose)
+    {
+        caps.extend(cap(
+            LimitKind::Clearance,
+            format!("clearance of the post {words}"),
+            post.plus(&loose).less(smallest),
+            Grade::Shop,
+        ));
     }
     let stock = site
         .tables

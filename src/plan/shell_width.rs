@@ -153,6 +153,12 @@ pub(super) fn of(
         );
         return widths;
     };
+    // What was read last counts: with what came off added, it says how wide the shell was.
+    let taken: Vec<Reading> = SIDES.into_iter().filter_map(|s| off(sheet, s)).collect();
+    let width = match read_after(sheet).and_then(|after| extremes(after).first().copied()) {
+        Some(after) => taken.iter().fold(after, |w, off| w.plus(off)),
+        None => width,
+    };
     // Both faces share what the width can lose: half each is planned, the rest is measured again.
     let share = if faces.len() > 1 { 0.5 } else { 1.0 };
     let whose = if faces.len() > 1 {
@@ -173,12 +179,13 @@ pub(super) fn of(
         .ok()
         .map(|limit| limit.citing(lower.evidence)),
     );
-    if let Some(after) = read_after(sheet).and_then(|after| extremes(after).first().copied()) {
+    // A side that took more than its half leaves less to the other.
+    if let Some(last) = extremes(&now).first().filter(|_| now != sheet.width) {
         widths.now.extend(
             CutLimit::new(
                 LimitKind::MinimumWidth,
-                format!("{}, by the width read last", lower.words),
-                after.less(&least),
+                format!("{}, by the width that is left", lower.words),
+                last.less(&least),
                 lower.limits.grade(),
             )
             .ok()

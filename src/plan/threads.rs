@@ -112,16 +112,7 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
         || sheet.pitch.is_some()
         || sheet.go.is_some()
         || sheet.state.is_some();
-    for limit in &sheet.limits {
-        work.settled(Finding {
-            limits: Some(limit.limits),
-            owner: limit.owner.clone(),
-            ..Finding::stated(
-                format!("maker's limit on {}", limit.what),
-                format!("{} ({})", limit.limits, limit.owner),
-            )
-        });
-    }
+    work.hear(&sheet.limits);
     if matches!(entry.place, Place::Hanger(End::Front)) {
         work.contradicts(
             "a derailleur hanger at the front: no frame has one there",

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use super::answer::{Change, Operation, PlaceReport, State, Tool, WeakFigure};
 use super::caution::Caution;
 use super::permit::Permit;
+use super::sheet::MakerLimit;
 use crate::evidence::{Grade, Text};
 use crate::face::Allowance;
 use crate::identify::Identification;
@@ -248,6 +249,20 @@ impl PlaceWork {
             self.weak_figure(what, grade);
         }
         self.facts.push(finding);
+    }
+
+    /// Every limit that a maker wrote for this place, with whose it is.
+    pub(super) fn hear(&mut self, limits: &[MakerLimit]) {
+        for limit in limits {
+            self.settled(Finding {
+                limits: Some(limit.limits),
+                owner: limit.owner.clone(),
+                ..Finding::stated(
+                    alloc::format!("maker's limit on {}", limit.what),
+                    alloc::format!("{} ({})", limit.limits, limit.owner),
+                )
+            });
+        }
     }
 
     /// Everything that a verdict found. Out, and nothing planned: the place is out, and the verdict's cures are told.
