@@ -8,8 +8,9 @@ use super::answer::{Change, Counted, Operation};
 use super::caution::Caution;
 use super::mount_now::{self, MountNow};
 use super::permit::{Identity, Pilot, Request, rule};
-use super::sheet::{BrakeEntry, BrakeSheet, Heard, Limited, Marks, ThreadState};
+use super::sheet::{BrakeEntry, BrakeSheet, Heard, Limited, Marks};
 use super::site::{Joint, Site, Wish, take, tool};
+use super::thread_now;
 use super::work::{ByHand, Draft, PlaceWork};
 use super::{face, mount_bolt, mount_merge, mount_square};
 use crate::face::{Allowance, CutLimit, LimitKind};
@@ -340,6 +341,7 @@ fn cut(mount: &Mount<'_>, needed: Reading, out: bool, work: &mut PlaceWork) -> b
         makers_shape: false,
         pilot: pilot(mount),
         needed: Some((Counted::Depth, needed)),
+        to_size: false,
         allowance: allowance(mount),
         stops: Vec::new(),
         waits,
@@ -437,23 +439,10 @@ fn pilot(mount: &Mount<'_>) -> Pilot {
         .threads()
         .iter()
         .filter(|t| t.place == Place::Axle(mount.end))
-        .any(|t| {
-            let passed = t
-                .sheet
-                .passes
-                .iter()
-                .rev()
-                .find_map(|p| p.go)
-                .or(t.sheet.go_after)
-                == Some(super::sheet::GaugeResult::Passed);
-            matches!(
-                t.sheet.state,
-                Some(ThreadState::Stripped | ThreadState::Crossed)
-            ) && !passed
-        });
+        .any(|t| !thread_now::of(t.sheet).guides());
     if torn {
         Pilot::Missing(
-            "the axle thread of this end, which guides the cutter, is torn or crossed; that is repaired first",
+            "the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut; that is put right first",
         )
     } else {
         Pilot::There
