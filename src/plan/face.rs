@@ -100,6 +100,8 @@ pub(super) struct Now<'a> {
     pub removed: Vec<Reading>,
     /// Paint is still where it matters.
     pub covered: bool,
+    /// Whether a pass took the paint everywhere, the heights do not show.
+    pub unsure: bool,
     pub marks: Option<Marks>,
 }
 
@@ -137,7 +139,10 @@ pub(super) fn now(face: &Face, coating: Option<Coating>) -> Now<'_> {
         Vec::new()
     };
     let was = covered(coating);
-    let untouched = removed.iter().any(|off| !off.sure_sign().is_gt());
+    let untouched = removed
+        .iter()
+        .any(|off| !settled_below(crate::quantity::mm(0.0), off.value()));
+    let unsure = removed.iter().any(|off| !off.sure_sign().is_gt());
     let covered = match (last.is_some() || left.is_some(), left) {
         (false, _) => was,
         (true, Some(CoatingLeft::AllOff | CoatingLeft::Traces)) => false,
@@ -150,6 +155,7 @@ pub(super) fn now(face: &Face, coating: Option<Coating>) -> Now<'_> {
         cut: last.is_some(),
         removed,
         covered,
+        unsure: was && last.is_some() && left.is_none() && unsure && !untouched,
         marks,
     }
 }
@@ -195,13 +201,20 @@ fn allowance(facing: &Facing<'_>, now: &Now<'_>) -> Allowance {
     Allowance::new(left)
 }
 
-pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
-    let mut work = PlaceWork::new(facing.place.clone());
-    let face = facing.face;
-    let coating = face.coating.or(facing.coating);
+/// A face with what the sheet says of it: its notes and every limit.
+pub(super) fn begin(place: Place, face: &Face) -> PlaceWork {
+    let mut work = PlaceWork::new(place);
     work.notes.extend(face.note.clone());
     work.notes
         .extend(face.passes.iter().filter_map(|p| p.note.clone()));
+    work.hear(&face.limits);
+    work
+}
+
+pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
+    let face = facing.face;
+    let mut work = begin(facing.place.clone(), face);
+    let coating = face.coating.or(facing.coating);
     let now = now(face, coating);
     work.measured = !face.probes.is_empty() || face.coating.is_some();
     work.worked = now.cut || !face.passes.is_empty();
@@ -244,6 +257,19 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
         );
     }
     work.limits = allowance(&facing, &now);
+    if now.unsure {
+        let field = match face.passes.len().checked_sub(1) {
+            Some(last) => format!("{}.passes[{last}].coating_left", facing.path),
+            None => format!("{}.passes", facing.path),
+        };
+        work.ask(
+            field,
+            "is paint left anywhere on the flat? Ink it, and write what is left of the coating as a pass",
+            "in places less came off than the heights can show, so they do not say whether the paint is gone",
+            "ink, light",
+        );
+        return work;
+    }
     let over = surveyed.face().outer().length() * 2.0;
     let Some((needed, why)) = needed(site, &mut work, &facing, &surveyed, &now, over) else {
         return work;

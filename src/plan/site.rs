@@ -229,8 +229,8 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
             "no figure is published, and nothing else stops the cut",
             "frame maker",
         ),
-        // Asked where it was found.
-        Reason::Contradicted | Reason::IdentityOpen => {}
+        // Asked where it was found; the work here waits for it.
+        Reason::Contradicted | Reason::IdentityOpen => work.held = true,
         Reason::Carbon
         | Reason::Plastic
         | Reason::MetalLost

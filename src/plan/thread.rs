@@ -15,9 +15,9 @@ use crate::judge::{
     CONTRADICTION, Finding, HoleToTap, MinorHeld, OwnLimits, Passed, Remedy, ThreadSeen, Verdict,
     minor_held,
 };
-use crate::measure::Outcome;
+use crate::measure::{Outcome, Reading};
 use crate::standard::Place;
-use crate::thread::{Hand, ThreadSize};
+use crate::thread::{Hand, ShellThreads, Side, ThreadSize};
 
 /// A known thread on the bench.
 pub(super) struct Bench<'a> {
@@ -34,6 +34,10 @@ pub(super) struct Bench<'a> {
     pub limits: &'a [MakerLimit],
     pub now: Now,
     pub identity: Identity,
+    /// Outside diameter of the metal around it, where that was measured.
+    pub outside: Option<Reading>,
+    /// Both threads of its shell, and which of them it is.
+    pub shell: Option<(ShellThreads, Side)>,
     /// What guides the chaser, where it is more than the thread itself.
     pub guided: Option<Text>,
     pub proof: Option<&'static str>,
