@@ -16,6 +16,8 @@ pub(super) struct Now {
     pub go: Option<Passed>,
     pub not_go: Option<Passed>,
     pub minor: Vec<Placed>,
+    /// The hole was read before the last work at it: it names the thread, and no longer judges it.
+    pub minor_before: bool,
     pub coating: Option<Coating>,
     pub worked: bool,
     pub marks: Option<Marks>,
@@ -43,6 +45,7 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
         not_go: stated.not_go,
         minor: on_surface(stated.minor, stated.coating),
         coating: stated.coating,
+        minor_before: false,
         worked: false,
         marks: None,
         part: None,
@@ -55,6 +58,7 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
     let format_1 = stated.go_after.is_some() || stated.not_go_after.is_some();
     for pass in format_1.then_some(&first).into_iter().chain(stated.passes) {
         now.worked = true;
+        now.minor_before = pass.minor.is_empty();
         now.coating = match pass.coating_left {
             Some(CoatingLeft::Remains) => stated.coating,
             _ => Some(Coating::Bare),
@@ -124,7 +128,7 @@ impl Now {
             go: self.go,
             not_go: self.not_go,
             seen: seen.collect(),
-            minor: if self.state == Some(ThreadSeen::Uncut) {
+            minor: if self.state == Some(ThreadSeen::Uncut) || self.minor_before {
                 Vec::new()
             } else {
                 self.minor.clone()
