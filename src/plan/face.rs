@@ -15,7 +15,7 @@ use crate::face::{
 };
 use crate::judge::{Finding, extremes};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
-use crate::quantity::{Length, Radius, in_mm};
+use crate::quantity::{Length, Radius, in_mm, mm};
 use crate::standard::Place;
 use crate::thread::Turn;
 use crate::{Error, ErrorKind};
@@ -100,7 +100,14 @@ pub(super) struct Now<'a> {
     pub removed: Vec<Reading>,
     /// Paint is still where it matters.
     pub covered: bool,
+    /// Whether the pass took the paint along everywhere is not told by these readings.
+    pub not_said: bool,
     pub marks: Option<Marks>,
+}
+
+/// Nothing came off there, whatever the indicator: less than two thousandths is no cut (common practice).
+pub(super) fn left_alone(off: &Reading) -> bool {
+    !settled_below(mm(0.002), off.value())
 }
 
 impl Now<'_> {
@@ -137,7 +144,8 @@ pub(super) fn now(face: &Face, coating: Option<Coating>) -> Now<'_> {
         Vec::new()
     };
     let was = covered(coating);
-    let untouched = removed.iter().any(|off| !off.sure_sign().is_gt());
+    let untouched = removed.iter().any(left_alone);
+    let unsure = removed.iter().any(|off| !off.sure_sign().is_gt());
     let covered = match (last.is_some() || left.is_some(), left) {
         (false, _) => was,
         (true, Some(CoatingLeft::AllOff | CoatingLeft::Traces)) => false,
@@ -148,6 +156,7 @@ pub(super) fn now(face: &Face, coating: Option<Coating>) -> Now<'_> {
     Now {
         probes,
         cut: last.is_some(),
+        not_said: left.is_none() && last.is_some() && was && unsure && !untouched,
         removed,
         covered,
         marks,
@@ -203,6 +212,16 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
     work.notes
         .extend(face.passes.iter().filter_map(|p| p.note.clone()));
     let now = now(face, coating);
+    for limit in &face.limits {
+        work.settled(Finding {
+            limits: Some(limit.limits),
+            owner: limit.owner.clone(),
+            ..Finding::stated(
+                format!("maker's limit on {}", limit.what),
+                format!("{} ({})", limit.limits, limit.owner),
+            )
+        });
+    }
     work.measured = !face.probes.is_empty() || face.coating.is_some();
     work.worked = now.cut || !face.passes.is_empty();
     if face.probes.is_empty() {
@@ -407,6 +426,14 @@ fn needed(
             "the least that cleans it all round; only the flat matters, a chamfer below may keep paint"
         };
         return Some((to_clean, String::from(why)));
+    }
+    if now.not_said {
+        work.ask(
+            format!("{}.passes", facing.path),
+            "what is left of the coating on the face?",
+            "at some places the readings do not tell whether anything came off",
+            "ink, eye, light",
+        );
     }
     if besides.is_some() {
         return besides;

@@ -74,25 +74,32 @@ pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet, ends: &[Planned<'_>])
 
 /// The finding on both faces, where it belongs: at each of them.
 fn together(_site: &Site<'_>, ends: &[Planned<'_>], parallel: &Parallel, works: &mut [PlaceWork]) {
-    let dealt = works
-        .iter()
-        .any(|w| !w.steps.is_empty() || !w.questions.is_empty());
+    let deals = |w: &PlaceWork| !w.steps.is_empty() || !w.questions.is_empty();
+    let dealt = works.iter().any(deals);
     let will_change = works
         .iter()
         .any(|w| w.steps.iter().any(|s| s.operation().cuts()));
     for work in works.iter_mut() {
+        let here = deals(work);
         for finding in &parallel.found {
-            if dealt {
-                work.settled(finding.clone());
-            } else {
-                work.fact(finding.clone());
+            let out = finding.outcome == Some(Outcome::NonconformityShown);
+            match (here, dealt) {
+                (true, _) => work.settled(finding.clone()),
+                // What is done at the other face cures both.
+                (false, true) => work.settled(Finding {
+                    outcome: finding.outcome.filter(|_| !out),
+                    ..finding.clone()
+                }),
+                (false, false) => {
+                    work.fact(finding.clone());
+                    if out {
+                        work.cures.push(format!(
+                            "{} both ends with the pilot centred in the opposite bore, where that is permitted; else the frame maker",
+                            verb(super::answer::Operation::Face)
+                        ));
+                    }
+                }
             }
-        }
-        if work.out {
-            work.cures.push(format!(
-                "{} both ends with the pilot centred in the opposite bore, where that is permitted; else the frame maker",
-                verb(super::answer::Operation::Face)
-            ));
         }
         if parallel.worst == Outcome::Undecided && !will_change {
             let path = ends

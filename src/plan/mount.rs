@@ -8,10 +8,10 @@ use super::answer::{Change, Counted, Operation};
 use super::caution::Caution;
 use super::mount_now::{self, MountNow};
 use super::permit::{Identity, Pilot, Request, rule};
-use super::sheet::{BrakeEntry, BrakeSheet, Heard, Limited, Marks, ThreadState};
+use super::sheet::{BrakeEntry, BrakeSheet, Heard, Limited, Marks};
 use super::site::{Joint, Site, Wish, take, tool};
 use super::work::{ByHand, Draft, PlaceWork};
-use super::{face, mount_bolt, mount_merge, mount_square};
+use super::{face, mount_bolt, mount_merge, mount_square, thread_now};
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::judge::{Finding, extremes, sizes_against};
 use crate::measure::{Outcome, Reading};
@@ -342,6 +342,7 @@ fn cut(mount: &Mount<'_>, needed: Reading, out: bool, work: &mut PlaceWork) -> b
         needed: Some((Counted::Depth, needed)),
         allowance: allowance(mount),
         stops: Vec::new(),
+        to_size: false,
         waits,
         decision: mount.site.rule,
     });
@@ -354,7 +355,15 @@ fn cut(mount: &Mount<'_>, needed: Reading, out: bool, work: &mut PlaceWork) -> b
         only_coating: now.covered,
         instrument: "dial indicator on a bar held by the axle",
     };
+    let (asked, steps) = (work.questions.len(), work.steps.len());
     let Some(permit) = take(work, ruling, &wish) else {
+        if work.questions.len() == asked
+            && work.steps.len() == steps
+            && work.contradictions.is_empty()
+        {
+            // It must be cut, and for now nothing here can.
+            work.out = true;
+        }
         return false;
     };
     let why = match (now.covered, now.cut, out) {
@@ -429,7 +438,7 @@ fn allowance(mount: &Mount<'_>) -> Allowance {
     Allowance::new(left)
 }
 
-/// The axle guides the cutter: its thread must not be torn or crossed.
+/// The axle guides the cutter: its thread must not be torn, loose or crossed.
 fn pilot(mount: &Mount<'_>) -> Pilot {
     let torn = mount
         .site
@@ -437,23 +446,10 @@ fn pilot(mount: &Mount<'_>) -> Pilot {
         .threads()
         .iter()
         .filter(|t| t.place == Place::Axle(mount.end))
-        .any(|t| {
-            let passed = t
-                .sheet
-                .passes
-                .iter()
-                .rev()
-                .find_map(|p| p.go)
-                .or(t.sheet.go_after)
-                == Some(super::sheet::GaugeResult::Passed);
-            matches!(
-                t.sheet.state,
-                Some(ThreadState::Stripped | ThreadState::Crossed)
-            ) && !passed
-        });
+        .any(|t| !thread_now::now(&t.sheet.into()).guides());
     if torn {
         Pilot::Missing(
-            "the axle thread of this end, which guides the cutter, is torn or crossed; that is repaired first",
+            "the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut yet; that comes first",
         )
     } else {
         Pilot::There

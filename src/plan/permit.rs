@@ -10,7 +10,7 @@ use super::answer::{Counted, Off, Operation, Stop};
 use crate::evidence::Text;
 use crate::face::{Allowance, Pass};
 use crate::fit::MaterialKind;
-use crate::measure::{DecisionRule, Reading};
+use crate::measure::{DecisionRule, Reading, settled_below};
 use crate::quantity::Length;
 use crate::standard::Place;
 
@@ -200,6 +200,18 @@ fn within_limits(request: &Request<'_>) -> Option<Ruling> {
     };
     let name = |limit: &crate::face::CutLimit| Text::Owned(limit.what().to_string());
     match request.allowance.pass(needed, request.decision).ok()? {
+        // However the makers' rule of decision reads: no more is promised than the limit allows for certain.
+        Pass::Within { limit, .. }
+            if limit
+                .surely()
+                .is_some_and(|sure| settled_below(sure, needed.value())) =>
+        {
+            Some(Ruling::Ask(Reason::TooClose {
+                limit: name(limit),
+                needed: needed.value(),
+                allowed: amount(limit),
+            }))
+        }
         Pass::Within { .. } => None,
         Pass::Nothing { limit } => Some(Ruling::Refer(Reason::NothingMayComeOff {
             limit: name(limit),

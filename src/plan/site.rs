@@ -230,6 +230,13 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
             "frame maker",
         ),
         // Asked where it was found.
+        Reason::Contradicted if work.contradictions.is_empty() => {
+            work.held = true;
+            work.leave.push(format!(
+                "the {}, for now: what contradicts itself at its place is cleared first",
+                wish.what
+            ));
+        }
         Reason::Contradicted | Reason::IdentityOpen => {}
         Reason::Carbon
         | Reason::Plastic

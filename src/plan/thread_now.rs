@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::sheet::{Coating, CoatingLeft, Marks, PartDid, ThreadPass};
+use super::sheet::{Coating, CoatingLeft, Marks, PartDid, ThreadPass, ThreadSheet};
 use super::site::on_surface;
 use crate::judge::{Gauging, Passed, Remedy, ThreadSeen, Verdict};
 use crate::measure::{DecisionRule, Placed, Surface};
@@ -32,6 +32,21 @@ pub(super) struct Stated<'a> {
     pub minor: &'a [Placed],
     pub passes: &'a [ThreadPass],
     pub coating: Option<Coating>,
+}
+
+impl<'a> From<&'a ThreadSheet> for Stated<'a> {
+    fn from(sheet: &'a ThreadSheet) -> Self {
+        Self {
+            state: sheet.state,
+            go: sheet.go,
+            not_go: sheet.not_go,
+            go_after: sheet.go_after,
+            not_go_after: sheet.not_go_after,
+            minor: &sheet.minor,
+            passes: &sheet.passes,
+            coating: sheet.coating,
+        }
+    }
 }
 
 /// The thread as the last pass left it: a thread that takes its gauge by hand is sound, whatever it was before, unless metal

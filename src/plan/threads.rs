@@ -129,16 +129,7 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
             "the place itself",
         );
     }
-    let now = thread_now::now(&Stated {
-        state: sheet.state,
-        go: sheet.go,
-        not_go: sheet.not_go,
-        go_after: sheet.go_after,
-        not_go_after: sheet.not_go_after,
-        minor: &sheet.minor,
-        passes: &sheet.passes,
-        coating: sheet.coating,
-    });
+    let now = thread_now::now(&sheet.into());
     work.worked = now.worked;
     let replaceable = sheet.replaceable == Some(true);
     let Some((size, row, identity)) = size_of(site, work, entry, sheet, now.coating) else {

@@ -284,8 +284,15 @@ impl PlaceWork {
 
     /// Everything that a verdict found, where a step or a question deals with it, or where it does not decide.
     pub(super) fn found(&mut self, verdict: &Verdict) {
-        for finding in verdict.findings.iter().chain(&verdict.beside) {
+        for finding in &verdict.findings {
             self.settled(finding.clone());
+        }
+        // What stands beside does not decide, so nothing is out or within by it.
+        for finding in &verdict.beside {
+            self.settled(Finding {
+                outcome: None,
+                ..finding.clone()
+            });
         }
     }
 

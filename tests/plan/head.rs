@@ -12,7 +12,10 @@ fn a_seat_that_was_cleaned_once() {
     hold(&[
         Case(
             "paint remains in an integrated seat: clean again, nobody cuts it",
-            "head_tube.lower", ToDo, &[Clean], &[],
+            "head_tube.lower",
+            ToDo,
+            &[Clean],
+            &[],
             r#"material = "aluminium"
 [head_tube.lower]
 believed = "IS52"
@@ -22,7 +25,10 @@ passes = [{ bore = ["0 deg: 52.00 mm +/- 0.01 mm", "90 deg: 51.99 mm +/- 0.01 mm
         ),
         Case(
             "nobody said what is left: asked, not cut and not doubted",
-            "head_tube.lower", Open, &[], &["head_tube.lower.passes"],
+            "head_tube.lower",
+            Open,
+            &[],
+            &["head_tube.lower.passes"],
             r#"material = "aluminium"
 [head_tube.lower]
 believed = "IS52"
@@ -32,7 +38,10 @@ after = ["0 deg: 52.00 mm +/- 0.01 mm", "90 deg: 51.99 mm +/- 0.01 mm"]"#,
         ),
         Case(
             "paint remains in a pressed seat of steel: clean again before any reamer",
-            "head_tube.upper", ToDo, &[Clean], &[],
+            "head_tube.upper",
+            ToDo,
+            &[Clean],
+            &[],
             r#"material = "steel"
 [head_tube.upper]
 believed = "EC34"
@@ -43,7 +52,10 @@ passes = [{ bore = ["0 deg: 33.82 mm +/- 0.01 mm", "90 deg: 33.84 mm +/- 0.01 mm
         ),
         Case(
             "all off and still 0.06 under 33.90, proved EC34: now it is reamed",
-            "head_tube.upper", ToDo, &[Ream], &[],
+            "head_tube.upper",
+            ToDo,
+            &[Ream],
+            &[],
             r#"material = "steel"
 [head_tube.upper]
 confirmed = "EC34"
@@ -54,7 +66,10 @@ passes = [{ bore = ["0 deg: 33.84 mm +/- 0.01 mm", "90 deg: 33.84 mm +/- 0.01 mm
         ),
         Case(
             "all off and an integrated seat still small: its maker's",
-            "head_tube.lower", State::Refer, &[Refer], &[],
+            "head_tube.lower",
+            State::Refer,
+            &[Refer],
+            &[],
             r#"material = "aluminium"
 [head_tube.lower]
 confirmed = "IS52"
@@ -64,7 +79,10 @@ passes = [{ bore = ["0 deg: 51.95 mm +/- 0.01 mm", "90 deg: 51.95 mm +/- 0.01 mm
         ),
         Case(
             "the coating came off and nobody read again: read again",
-            "head_tube.lower", Open, &[], &["head_tube.lower.passes"],
+            "head_tube.lower",
+            Open,
+            &[],
+            &["head_tube.lower.passes"],
             r#"material = "steel"
 [head_tube.lower]
 believed = "EC34"
@@ -81,26 +99,40 @@ fn painted_seats() {
     hold(&[
         Case(
             "painted steel",
-            "head_tube.upper", ToDo, &[Clean], &[],
+            "head_tube.upper",
+            ToDo,
+            &[Clean],
+            &[],
             "material = \"steel\"\n[head_tube.upper]\nbelieved = \"EC34\"\ncoating = \"painted\"\nbore = [\"0 deg: 33.80 mm +/- 0.01 mm\", \"90 deg: 33.82 mm +/- 0.01 mm\"]",
         ),
         Case(
             "painted carbon: by hand",
-            "head_tube.upper", ToDo, &[Clean], &[],
+            "head_tube.upper",
+            ToDo,
+            &[Clean],
+            &[],
             "material = \"carbon\"\n[head_tube.upper]\nbelieved = \"IS41\"\ncoating = \"painted\"\nbore = [\"0 deg: 41.00 mm +/- 0.01 mm\", \"90 deg: 41.02 mm +/- 0.01 mm\"]",
         ),
         Case(
             "painted, material not said: by hand as well",
-            "head_tube.upper", ToDo, &[Clean], &[],
+            "head_tube.upper",
+            ToDo,
+            &[Clean],
+            &[],
             "[head_tube.upper]\nbelieved = \"EC34\"\ncoating = \"painted\"\nbore = [\"0 deg: 33.80 mm +/- 0.01 mm\", \"90 deg: 33.82 mm +/- 0.01 mm\"]",
         ),
         Case(
             "over paint already above 33.95: bare it is larger still",
-            "head_tube.upper", Out, &[], &[],
+            "head_tube.upper",
+            Out,
+            &[],
+            &[],
             "material = \"steel\"\n[head_tube.upper]\nbelieved = \"EC34\"\ncoating = \"painted\"\nbore = [\"0 deg: 34.10 mm +/- 0.01 mm\", \"90 deg: 34.11 mm +/- 0.01 mm\"]",
         ),
     ]);
-    let carbon = planned("material = \"carbon\"\n[head_tube.upper]\nbelieved = \"IS41\"\ncoating = \"painted\"\nbore = [\"0 deg: 41.00 mm +/- 0.01 mm\"]");
+    let carbon = planned(
+        "material = \"carbon\"\n[head_tube.upper]\nbelieved = \"IS41\"\ncoating = \"painted\"\nbore = [\"0 deg: 41.00 mm +/- 0.01 mm\"]",
+    );
     assert!(!said(&carbon, "head_tube.upper").contains("metal by hand"));
     assert!(!said(&carbon, "head_tube.upper").contains("down to metal"));
 }
@@ -160,26 +192,97 @@ fn the_opposite_bore_is_filled() {
 #[test]
 fn depth_against_the_cup() {
     let sheet = |material: &str, depth: &str, limits: &str| {
-        format!("{material}\n[head_tube.lower]\nbelieved = \"EC44\"\ncoating = \"bare\"\nbore = [\"0 deg: 43.97 mm +/- 0.005 mm\", \"90 deg: 43.97 mm +/- 0.005 mm\"]\nbore_depth = \"{depth}\"\npart = {{ name = \"lower cup\", outside = [\"44.04 mm +/- 0.004 mm\"], insertion = \"12.0 mm\" }}\n{limits}")
+        format!(
+            "{material}\n[head_tube.lower]\nbelieved = \"EC44\"\ncoating = \"bare\"\nbore = [\"0 deg: 43.97 mm +/- 0.005 mm\", \"90 deg: 43.97 mm +/- 0.005 mm\"]\nbore_depth = \"{depth}\"\npart = {{ name = \"lower cup\", outside = [\"44.04 mm +/- 0.004 mm\"], insertion = \"12.0 mm\" }}\n{limits}"
+        )
     };
     let limit = |upper: &str| {
-        format!("limits = [{{ what = \"bore_depth\", upper = \"{upper}\", owner = \"frame maker\" }}]")
+        format!(
+            "limits = [{{ what = \"bore_depth\", upper = \"{upper}\", owner = \"frame maker\" }}]"
+        )
     };
     for (title, material, depth, limits, wanted, steps, asks) in [
-        ("3 mm proud, nobody says how deep it may be", "steel", "9.0 mm +/- 0.1 mm", String::new(), Out, &[][..], "head_tube.lower.limits"),
-        ("to 15 it may", "steel", "9.0 mm +/- 0.1 mm", limit("15 mm"), ToDo, &[Deepen], ""),
-        ("to 11 it may, 12 is needed", "steel", "9.0 mm +/- 0.1 mm", limit("11 mm"), State::Refer, &[Refer], ""),
-        ("laminate is not deepened, whatever the limit", "carbon", "9.0 mm +/- 0.1 mm", limit("15 mm"), State::Refer, &[Refer], ""),
-        ("nobody says what it is made of", "", "9.0 mm +/- 0.1 mm", limit("15 mm"), Out, &[], "head_tube.lower.material"),
-        ("0.1 of room, read to 0.1: too close to tell", "steel", "12.1 mm +/- 0.1 mm", String::new(), Open, &[], "head_tube.lower.bore_depth"),
-        ("a millimetre of room", "steel", "13.0 mm +/- 0.1 mm", String::new(), Leave, &[], ""),
+        (
+            "3 mm proud, nobody says how deep it may be",
+            "steel",
+            "9.0 mm +/- 0.1 mm",
+            String::new(),
+            Out,
+            &[][..],
+            "head_tube.lower.limits",
+        ),
+        (
+            "to 15 it may",
+            "steel",
+            "9.0 mm +/- 0.1 mm",
+            limit("15 mm"),
+            ToDo,
+            &[Deepen],
+            "",
+        ),
+        (
+            "to 11 it may, 12 is needed",
+            "steel",
+            "9.0 mm +/- 0.1 mm",
+            limit("11 mm"),
+            State::Refer,
+            &[Refer],
+            "",
+        ),
+        (
+            "laminate is not deepened, whatever the limit",
+            "carbon",
+            "9.0 mm +/- 0.1 mm",
+            limit("15 mm"),
+            State::Refer,
+            &[Refer],
+            "",
+        ),
+        (
+            "nobody says what it is made of",
+            "",
+            "9.0 mm +/- 0.1 mm",
+            limit("15 mm"),
+            Out,
+            &[],
+            "head_tube.lower.material",
+        ),
+        (
+            "0.1 of room, read to 0.1: too close to tell",
+            "steel",
+            "12.1 mm +/- 0.1 mm",
+            String::new(),
+            Open,
+            &[],
+            "head_tube.lower.bore_depth",
+        ),
+        (
+            "a millimetre of room",
+            "steel",
+            "13.0 mm +/- 0.1 mm",
+            String::new(),
+            Leave,
+            &[],
+            "",
+        ),
     ] {
-        let material = if material.is_empty() { String::new() } else { format!("material = \"{material}\"") };
+        let material = if material.is_empty() {
+            String::new()
+        } else {
+            format!("material = \"{material}\"")
+        };
         let plan = planned(&sheet(&material, depth, &limits));
         let told = said(&plan, "head_tube.lower");
         assert_eq!(state(&plan, "head_tube.lower"), wanted, "{title}\n{told}");
-        assert_eq!(operations(&plan, "head_tube.lower"), steps, "{title}\n{told}");
-        assert!(asks.is_empty() || plan.questions.iter().any(|q| q.answer == asks), "{title}\n{told}");
+        assert_eq!(
+            operations(&plan, "head_tube.lower"),
+            steps,
+            "{title}\n{told}"
+        );
+        assert!(
+            asks.is_empty() || plan.questions.iter().any(|q| q.answer == asks),
+            "{title}\n{told}"
+        );
         super::never_unsafe(&plan, title);
     }
 }
@@ -190,22 +293,34 @@ fn depth_against_the_list() {
     hold(&[
         Case(
             "EC49 is listed for 25.4",
-            "head_tube.lower", Out, &[], &["head_tube.lower.part.insertion"],
+            "head_tube.lower",
+            Out,
+            &[],
+            &["head_tube.lower.part.insertion"],
             "material = \"steel\"\n[head_tube.lower]\nbelieved = \"EC49\"\ncoating = \"bare\"\nbore = [\"0 deg: 49.59 mm +/- 0.003 mm\", \"90 deg: 49.59 mm +/- 0.003 mm\"]\nbore_depth = \"15 mm +/- 0.1 mm\"",
         ),
         Case(
             "ZS44 is listed for 15",
-            "head_tube.upper", Out, &[], &["head_tube.upper.part.insertion"],
+            "head_tube.upper",
+            Out,
+            &[],
+            &["head_tube.upper.part.insertion"],
             "material = \"steel\"\n[head_tube.upper]\nbelieved = \"ZS44\"\ncoating = \"bare\"\nbore = [\"0 deg: 43.97 mm +/- 0.003 mm\", \"90 deg: 43.97 mm +/- 0.003 mm\"]\nbore_depth = \"12 mm +/- 0.1 mm\"",
         ),
         Case(
             "a cup that goes in 10 sits in 12 all the same",
-            "head_tube.upper", Leave, &[], &[],
+            "head_tube.upper",
+            Leave,
+            &[],
+            &[],
             "material = \"steel\"\n[head_tube.upper]\nbelieved = \"ZS44\"\ncoating = \"bare\"\nbore = [\"0 deg: 43.97 mm +/- 0.003 mm\", \"90 deg: 43.97 mm +/- 0.003 mm\"]\nbore_depth = \"12 mm +/- 0.1 mm\"\npart = { name = \"cup\", outside = [\"44.04 mm +/- 0.003 mm\"], insertion = \"10 mm\" }",
         ),
         Case(
             "EC34 is listed for 12.5",
-            "head_tube.upper", Leave, &[], &[],
+            "head_tube.upper",
+            Leave,
+            &[],
+            &[],
             "material = \"steel\"\n[head_tube.upper]\nbelieved = \"EC34\"\ncoating = \"bare\"\nbore = [\"0 deg: 33.92 mm +/- 0.003 mm\", \"90 deg: 33.92 mm +/- 0.003 mm\"]\nbore_depth = \"13 mm +/- 0.1 mm\"",
         ),
     ]);
@@ -217,28 +332,45 @@ fn over_at_one_place_and_under_at_another() {
     hold(&[
         Case(
             "oval: over across, under along",
-            "head_tube.upper", Out, &[], &[],
+            "head_tube.upper",
+            Out,
+            &[],
+            &[],
             "material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nbore = [\"0 deg: 33.85 mm +/- 0.005 mm\", \"90 deg: 34.02 mm +/- 0.005 mm\"]\noutside = [\"37.0 mm +/- 0.02 mm\"]",
         ),
         Case(
             "taper: over at the mouth, under below",
-            "head_tube.upper", Out, &[], &[],
+            "head_tube.upper",
+            Out,
+            &[],
+            &[],
             "material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nbore = [\"2 mm deep, 0 deg: 34.02 mm +/- 0.005 mm\", \"12 mm deep, 0 deg: 33.86 mm +/- 0.005 mm\"]\noutside = [\"37.0 mm +/- 0.02 mm\"]",
         ),
         Case(
             "over all round",
-            "head_tube.lower", Out, &[], &[],
+            "head_tube.lower",
+            Out,
+            &[],
+            &[],
             "material = \"steel\"\n[head_tube.lower]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nbore = [\"0 deg: 34.10 mm +/- 0.01 mm\", \"90 deg: 34.10 mm +/- 0.01 mm\"]",
         ),
         Case(
             "under at one place, within at the other: that is reamed",
-            "head_tube.upper", ToDo, &[Ream], &[],
+            "head_tube.upper",
+            ToDo,
+            &[Ream],
+            &[],
             "material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nbore = [\"0 deg: 33.86 mm +/- 0.005 mm\", \"90 deg: 33.93 mm +/- 0.005 mm\"]\noutside = [\"37.0 mm +/- 0.02 mm\"]",
         ),
     ]);
-    let plan = planned("material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nbore = [\"2 mm deep, 0 deg: 34.02 mm +/- 0.005 mm\", \"12 mm deep, 0 deg: 33.86 mm +/- 0.005 mm\"]");
+    let plan = planned(
+        "material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nbore = [\"2 mm deep, 0 deg: 34.02 mm +/- 0.005 mm\", \"12 mm deep, 0 deg: 33.86 mm +/- 0.005 mm\"]",
+    );
     let told = said(&plan, "head_tube.upper");
-    assert!(told.contains("over at 2.000 mm deep") && told.contains("under at 12.000 mm deep"), "{told}");
+    assert!(
+        told.contains("over at 2.000 mm deep") && told.contains("under at 12.000 mm deep"),
+        "{told}"
+    );
 }
 
 /// Who may cut: the material of the joint, and who allows it.
@@ -248,20 +380,58 @@ fn by_material() {
     for (title, frame, joint, wanted, steps, asks) in [
         ("steel", "material = \"steel\"", "", ToDo, &[Ream][..], ""),
         ("nobody says", "", "", Open, &[], "head_tube.upper.material"),
-        ("carbon", "material = \"carbon\"", "", State::Refer, &[Refer], ""),
-        ("plastic", "material = \"steel\"", "material = \"plastic\"", State::Refer, &[Refer], ""),
-        ("an aluminium insert in a carbon frame, nobody allows it", "material = \"carbon\"", "material = \"aluminium\"", Open, &[], "head_tube.upper.consent"),
-        ("the same, its maker allows it", "material = \"carbon\"", "material = \"aluminium\"\nconsent = \"frame maker, letter of 3 May\"", ToDo, &[Ream], ""),
+        (
+            "carbon",
+            "material = \"carbon\"",
+            "",
+            State::Refer,
+            &[Refer],
+            "",
+        ),
+        (
+            "plastic",
+            "material = \"steel\"",
+            "material = \"plastic\"",
+            State::Refer,
+            &[Refer],
+            "",
+        ),
+        (
+            "an aluminium insert in a carbon frame, nobody allows it",
+            "material = \"carbon\"",
+            "material = \"aluminium\"",
+            Open,
+            &[],
+            "head_tube.upper.consent",
+        ),
+        (
+            "the same, its maker allows it",
+            "material = \"carbon\"",
+            "material = \"aluminium\"\nconsent = \"frame maker, letter of 3 May\"",
+            ToDo,
+            &[Ream],
+            "",
+        ),
     ] {
         let plan = planned(&format!("{frame}\n[head_tube.upper]\n{joint}\n{bore}"));
         assert_eq!(state(&plan, "head_tube.upper"), wanted, "{title}");
         assert_eq!(operations(&plan, "head_tube.upper"), steps, "{title}");
-        assert!(asks.is_empty() || plan.questions.iter().any(|q| q.answer == asks), "{title}");
+        assert!(
+            asks.is_empty() || plan.questions.iter().any(|q| q.answer == asks),
+            "{title}"
+        );
         super::never_unsafe(&plan, title);
     }
     // Without a word on the coating the cut waits for it.
-    let plan = planned(&format!("material = \"steel\"\n[head_tube.upper]\n{}", bore.replace("coating = \"bare\"\n", "")));
-    let ream = plan.steps.iter().find(|s| s.operation == Operation::Ream).unwrap();
+    let plan = planned(&format!(
+        "material = \"steel\"\n[head_tube.upper]\n{}",
+        bore.replace("coating = \"bare\"\n", "")
+    ));
+    let ream = plan
+        .steps
+        .iter()
+        .find(|s| s.operation == Operation::Ream)
+        .unwrap();
     let waits = &plan.questions[ream.waits_for[0] - 1];
     assert_eq!(waits.answer, "head_tube.upper.coating");
     assert_eq!(state(&plan, "head_tube.upper"), Open);
@@ -276,17 +446,36 @@ fn contradictions_hold_the_cut() {
         assert!(plan.steps.iter().all(|s| !s.cuts()), "{}", place.name);
         (!place.contradictions.is_empty(), place.state)
     };
-    let seat = |believed: &str, bore: &str, part: &str| {
-        format!("material = \"steel\"\n[head_tube.lower]\nconfirmed = \"{believed}\"\ncoating = \"bare\"\nbore = [\"0 deg: {bore} mm +/- 0.005 mm\", \"90 deg: {bore} mm +/- 0.005 mm\"]\noutside = [\"60 mm +/- 0.02 mm\"]\npart = {part}")
+    let seat = |how: &str, code: &str, bore: &str, part: &str| {
+        format!(
+            "material = \"steel\"\n[head_tube.lower]\n{how} = \"{code}\"\ncoating = \"bare\"\nbore = [\"0 deg: {bore} mm +/- 0.005 mm\", \"90 deg: {bore} mm +/- 0.005 mm\"]\noutside = [\"60 mm +/- 0.02 mm\"]\npart = {part}"
+        )
     };
-    let cup = "{ name = \"lower cup\", outside = [\"52.10 mm +/- 0.005 mm\"] }";
-    assert_eq!(contradicted(&seat("IS52", "52.10", cup)), (true, Open));
+    let cup = "{ name = \"lower cup\", outside = [\"52.00 mm +/- 0.005 mm\"] }";
+    assert_eq!(
+        contradicted(&seat("believed", "IS52", "52.10", cup)),
+        (true, Open)
+    );
     let tight = "{ name = \"44 mm part\", outside = [\"52.30 mm +/- 0.005 mm\"] }";
-    assert_eq!(contradicted(&seat("IS52", "52.10", tight)), (true, Open));
+    assert_eq!(
+        contradicted(&seat("believed", "IS52", "52.10", tight)),
+        (true, Open)
+    );
     let bearing = "{ name = \"bearing 41\", outside = [\"41.0 mm +/- 0.005 mm\"] }";
-    assert_eq!(contradicted(&seat("EC44", "43.90", bearing)), (true, Open));
+    assert_eq!(
+        contradicted(&seat("believed", "EC44", "43.90", bearing)),
+        (true, Open)
+    );
+    // Proved, so the part is wrong: no question is left.
+    assert_eq!(
+        contradicted(&seat("confirmed", "IS52", "52.10", cup)),
+        (false, Out)
+    );
     let right = "{ name = \"bearing\", outside = [\"52.00 mm +/- 0.005 mm\"] }";
-    assert!(!contradicted(&seat("IS52", "52.10", right)).0);
+    assert_eq!(
+        contradicted(&seat("believed", "IS52", "52.10", right)),
+        (false, Leave)
+    );
     // A bore that grew narrower under the work.
     let narrower = "material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nbore = [\"0 deg: 33.86 mm +/- 0.005 mm\"]\npasses = [{ bore = [\"0 deg: 33.80 mm +/- 0.005 mm\"] }]";
     assert_eq!(contradicted(narrower), (true, Open));
@@ -295,10 +484,15 @@ fn contradictions_hold_the_cut() {
 /// What was cut counts: wall and width from the last pass, notes at their place.
 #[test]
 fn the_last_pass_counts() {
-    let plan = planned("material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nnote = \"lug brazed hot\"\nbore = [\"0 deg: 33.80 mm +/- 0.005 mm\", \"90 deg: 33.80 mm +/- 0.005 mm\"]\noutside = [\"37.00 mm +/- 0.01 mm\"]\npasses = [{ bore = [\"0 deg: 33.86 mm +/- 0.005 mm\", \"90 deg: 33.86 mm +/- 0.005 mm\"], note = \"chips fine\" }, { bore = [\"0 deg: 33.92 mm +/- 0.005 mm\", \"90 deg: 33.92 mm +/- 0.005 mm\"], part = \"fits\" }]");
+    let plan = planned(
+        "material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nnote = \"lug brazed hot\"\nbore = [\"0 deg: 33.80 mm +/- 0.005 mm\", \"90 deg: 33.80 mm +/- 0.005 mm\"]\noutside = [\"37.00 mm +/- 0.01 mm\"]\npasses = [{ bore = [\"0 deg: 33.86 mm +/- 0.005 mm\", \"90 deg: 33.86 mm +/- 0.005 mm\"], note = \"chips fine\" }, { bore = [\"0 deg: 33.92 mm +/- 0.005 mm\", \"90 deg: 33.92 mm +/- 0.005 mm\"], part = \"fits\" }]",
+    );
     let told = said(&plan, "head_tube.upper");
     assert_eq!(state(&plan, "head_tube.upper"), State::Done, "{told}");
     // (37.00 - 33.92) / 2, by hand.
     assert!(told.contains("1.540 mm"), "{told}");
-    assert!(told.contains("lug brazed hot") && told.contains("chips fine"), "{told}");
+    assert!(
+        told.contains("lug brazed hot") && told.contains("chips fine"),
+        "{told}"
+    );
 }
