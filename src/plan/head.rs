@@ -72,6 +72,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet) -> Vec<PlaceWork> {
         planned.push(Planned {
             row,
             contradicted: !work.contradictions.is_empty(),
+            asked: work.questions.iter().map(|q| q.answer.clone()).collect(),
             end,
         });
         works.push(work);

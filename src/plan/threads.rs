@@ -10,7 +10,7 @@ use super::permit::Identity;
 use super::sheet::{ThreadEntry, ThreadSheet};
 use super::site::{Site, on_surface};
 use super::thread::{self, Bench, told};
-use super::thread_now::{self, Stated};
+use super::thread_now;
 use super::work::PlaceWork;
 use crate::evidence::{Fact, Grade};
 use crate::identify::{Feature, Observation, identify};

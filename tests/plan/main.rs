@@ -11,6 +11,7 @@
 
 mod fork;
 mod head;
+mod head_depths;
 mod head_limits;
 mod mounts;
 mod mounts_limits;
