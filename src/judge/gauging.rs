@@ -320,8 +320,19 @@ impl Gauging {
                 "Forced once: gauge before use, even if a part runs in by hand after chasing.",
             );
         }
-        if self.saw(ThreadSeen::Jams) || self.saw(ThreadSeen::Fouled) || self.saw(ThreadSeen::Rough)
-        {
+        if self.saw(ThreadSeen::Fouled) || self.saw(ThreadSeen::Rough) {
+            sign(
+                Outcome::Undecided,
+                if self.saw(ThreadSeen::Fouled) {
+                    "fouled"
+                } else {
+                    "rough"
+                },
+                "no verdict before it is cleaned, followed with a chaser of the same pitch and hand, and gauged",
+                "Fouled or rough is no verdict: clean, chase with a chaser of the same pitch and hand, then gauge.",
+            );
+        }
+        if self.saw(ThreadSeen::Jams) {
             sign(
                 Outcome::Undecided,
                 "jams",

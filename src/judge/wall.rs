@@ -8,10 +8,10 @@ use super::held::{OwnLimits, held};
 use super::tube::wall_implied;
 use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked};
 use super::{Finding, sizes_against};
-use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, settled_cmp};
+use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, Surface, settled_cmp};
 use crate::quantity::{Length, in_mm, positive};
 use crate::read::{Inside, Outside, form, missing};
-use crate::standard::{CuttingRule, FacingRule, Tables};
+use crate::standard::{CuttingRule, FacingRule, Place, Tables};
 use crate::{Error, ErrorKind};
 
 form! {
@@ -21,6 +21,7 @@ form! {
     /// ```
     /// use framegauge::{judge::Wall, measure::{Limits, Outcome}, standard::Tables};
     /// let head = Wall {
+    ///     place: None,
     ///     outside: "36.0 +/- 0.02 mm".parse().unwrap(), bore: vec!["33.95 +/- 0.01 mm".parse().unwrap()],
     ///     least: vec!["at least 1.1 mm".parse::<Limits>().unwrap().into()], rule: None,
     /// };
@@ -28,6 +29,8 @@ form! {
     /// assert_eq!((said.outcome, said.millimetres("wall")), (Outcome::NonconformityShown, Some(1.025)));
     /// ```
     Wall {
+        /// Where it is: what builders use of one place is not held against another.
+        place: Option<Place>,
         /// Outside diameter.
         outside: Reading => Outside,
         /// The bore; the largest reading leaves the least wall.
@@ -96,7 +99,7 @@ fn judged(
     wall: Reading,
     least: &[OwnLimits],
     rule: DecisionRule,
-    tables: Tables<'_>,
+    (tables, of): (Tables<'_>, Option<&Place>),
 ) -> Result<Verdict, Error> {
     let mut findings: Vec<Finding> = held(least, None, tables)?
         .iter()
@@ -113,7 +116,8 @@ fn judged(
         });
     }
     let mut said = Verdict::from_findings(place, findings);
-    if let Ok(row) = tables.find::<FacingRule>("head_tube_wall") {
+    let head_tube = of.is_none_or(|place| matches!(place, Place::HeadTube(_)));
+    if head_tube && let Ok(row) = tables.find::<FacingRule>("head_tube_wall") {
         said.beside.push(sizes_against(
             row.what.clone(),
             &[wall],
@@ -154,7 +158,24 @@ impl Wall {
         let (_, widest) = ends(&self.bore)?;
         let wall = implied(&self.outside, &widest)?;
         let rule = self.rule.unwrap_or_default();
-        let said = judged("wall", wall, &self.least, rule, tables)?;
+        let mut said = judged(
+            "wall",
+            wall,
+            &self.least,
+            rule,
+            (tables, self.place.as_ref()),
+        )?;
+        // Paint in the bore makes the wall look thicker than it is: only what is too thin even so is shown.
+        if self.bore.iter().any(|p| p.surface == Surface::OverPaint)
+            && said.outcome == Outcome::ConformityShown
+        {
+            said.findings = said
+                .findings
+                .into_iter()
+                .map(Finding::through_paint)
+                .collect();
+            said.outcome = Outcome::Undecided;
+        }
         let words = says(said.outcome, &self.least);
         let said = said
             .saying(format!("A wall of {}: {words}.", in_mm(wall.value())))
@@ -196,11 +217,11 @@ impl Ream {
             .as_ref()
             .map(|outside| {
                 implied(outside, &narrowest)?;
-                implied(outside, &Reading::exact(to)?)
+                implied(outside, &Reading::exact(to).map_err(|e| e.named("to"))?)
             })
             .transpose()?;
         let mut said = match left {
-            Some(left) => judged(place, left, &self.least, rule, tables)?,
+            Some(left) => judged(place, left, &self.least, rule, (tables, None))?,
             None => Verdict::from_findings(place, Vec::new()).then(NextStep::new(
                 "outside diameter around the bore, or the wall itself",
                 "nothing is cut before it is known what wall it leaves",

@@ -8,13 +8,14 @@ use super::thread::Bench;
 use crate::judge::{Remedy, ThreadSeen, Verdict};
 use crate::quantity::in_mm;
 use crate::rescue::{Damage, Stand, ThreadRescue};
+use crate::standard::Tables;
 use crate::thread::Designation;
 
 /// Most cures that are told; the rest stays with `rescue`.
 const MOST: usize = 6;
 
 /// The cures of a thread that has lost metal.
-pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
+pub(super) fn of_thread(tables: Tables<'_>, bench: &Bench<'_>) -> Vec<String> {
     let damage = match bench.now.state {
         Some(ThreadSeen::Stripped) => Damage::Stripped,
         Some(ThreadSeen::Crossed) => Damage::CrossCut,
@@ -23,7 +24,9 @@ pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
     let mut rescue = ThreadRescue::new(Designation::new(bench.size).with_hand(bench.hand), damage);
     rescue.material = bench.joint.material;
     rescue.bore = bench.now.minor.first().map(|p| p.reading);
-    let Ok(found) = rescue.options() else {
+    rescue.outside = bench.outside;
+    rescue.shell = bench.shell;
+    let Ok(found) = rescue.options(tables) else {
         return Vec::new();
     };
     found
@@ -50,7 +53,7 @@ pub(super) fn of_verdict(verdict: &Verdict) -> Vec<String> {
                 Remedy::RoundOut => "bring it round again, without cutting",
                 Remedy::Ream => "ream it",
                 Remedy::Deepen => "deepen it",
-                Remedy::Face => "face it",
+                Remedy::Face => "face it, with the frame maker's word on how much",
                 Remedy::Spacer => "a spacer",
                 Remedy::Chase => "chase it with the same thread",
                 Remedy::OtherPart => "another part",

@@ -15,7 +15,7 @@ use crate::face::{
 };
 use crate::judge::{Finding, extremes};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
-use crate::quantity::{Length, Radius, in_mm, mm};
+use crate::quantity::{Length, Radius, in_mm};
 use crate::standard::Place;
 use crate::thread::Turn;
 use crate::{Error, ErrorKind};
@@ -100,14 +100,9 @@ pub(super) struct Now<'a> {
     pub removed: Vec<Reading>,
     /// Paint is still where it matters.
     pub covered: bool,
-    /// Whether the pass took the paint along everywhere is not told by these readings.
-    pub not_said: bool,
+    /// Whether a pass took the paint everywhere, the heights do not show.
+    pub unsure: bool,
     pub marks: Option<Marks>,
-}
-
-/// Nothing came off there, whatever the indicator: less than two thousandths is no cut (common practice).
-pub(super) fn left_alone(off: &Reading) -> bool {
-    !settled_below(mm(0.002), off.value())
 }
 
 impl Now<'_> {
@@ -144,7 +139,9 @@ pub(super) fn now(face: &Face, coating: Option<Coating>) -> Now<'_> {
         Vec::new()
     };
     let was = covered(coating);
-    let untouched = removed.iter().any(left_alone);
+    let untouched = removed
+        .iter()
+        .any(|off| !settled_below(crate::quantity::mm(0.0), off.value()));
     let unsure = removed.iter().any(|off| !off.sure_sign().is_gt());
     let covered = match (last.is_some() || left.is_some(), left) {
         (false, _) => was,
@@ -156,9 +153,9 @@ pub(super) fn now(face: &Face, coating: Option<Coating>) -> Now<'_> {
     Now {
         probes,
         cut: last.is_some(),
-        not_said: left.is_none() && last.is_some() && was && unsure && !untouched,
         removed,
         covered,
+        unsure: was && last.is_some() && left.is_none() && unsure && !untouched,
         marks,
     }
 }
@@ -204,24 +201,21 @@ fn allowance(facing: &Facing<'_>, now: &Now<'_>) -> Allowance {
     Allowance::new(left)
 }
 
-pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
-    let mut work = PlaceWork::new(facing.place.clone());
-    let face = facing.face;
-    let coating = face.coating.or(facing.coating);
+/// A face with what the sheet says of it: its notes and every limit.
+pub(super) fn begin(place: Place, face: &Face) -> PlaceWork {
+    let mut work = PlaceWork::new(place);
     work.notes.extend(face.note.clone());
     work.notes
         .extend(face.passes.iter().filter_map(|p| p.note.clone()));
+    work.hear(&face.limits);
+    work
+}
+
+pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
+    let face = facing.face;
+    let mut work = begin(facing.place.clone(), face);
+    let coating = face.coating.or(facing.coating);
     let now = now(face, coating);
-    for limit in &face.limits {
-        work.settled(Finding {
-            limits: Some(limit.limits),
-            owner: limit.owner.clone(),
-            ..Finding::stated(
-                format!("maker's limit on {}", limit.what),
-                format!("{} ({})", limit.limits, limit.owner),
-            )
-        });
-    }
     work.measured = !face.probes.is_empty() || face.coating.is_some();
     work.worked = now.cut || !face.passes.is_empty();
     if face.probes.is_empty() {
@@ -263,6 +257,19 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
         );
     }
     work.limits = allowance(&facing, &now);
+    if now.unsure {
+        let field = match face.passes.len().checked_sub(1) {
+            Some(last) => format!("{}.passes[{last}].coating_left", facing.path),
+            None => format!("{}.passes", facing.path),
+        };
+        work.ask(
+            field,
+            "is paint left anywhere on the flat? Ink it, and write what is left of the coating as a pass",
+            "in places less came off than the heights can show, so they do not say whether the paint is gone",
+            "ink, light",
+        );
+        return work;
+    }
     let over = surveyed.face().outer().length() * 2.0;
     let Some((needed, why)) = needed(site, &mut work, &facing, &surveyed, &now, over) else {
         return work;
@@ -426,14 +433,6 @@ fn needed(
             "the least that cleans it all round; only the flat matters, a chamfer below may keep paint"
         };
         return Some((to_clean, String::from(why)));
-    }
-    if now.not_said {
-        work.ask(
-            format!("{}.passes", facing.path),
-            "what is left of the coating on the face?",
-            "at some places the readings do not tell whether anything came off",
-            "ink, eye, light",
-        );
     }
     if besides.is_some() {
         return besides;

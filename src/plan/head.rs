@@ -4,6 +4,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::answer::Operation;
 use super::bore_now::{self, BoreNow};
 use super::caution::Caution;
 use super::head_face::Planned;
@@ -174,6 +175,14 @@ fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
         work.leave.push(String::from(
             "the seat itself: it is neither reamed nor faced here, its angle and depth belong together",
         ));
+    }
+    // What lies under a coating is read once it is off: the step asks for it.
+    let cleans = work
+        .steps
+        .iter()
+        .any(|step| step.operation() == Operation::Clean);
+    if cleans && !sheet.bore.is_empty() {
+        work.questions.retain(|q| q.answer != end.field("bore"));
     }
     (work, row)
 }

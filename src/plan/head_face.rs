@@ -193,25 +193,19 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
 
 /// A face that is left as it is. Its limits and what is known of it are told all the same.
 fn left(site: &Site<'_>, place: &Place, face: &Face, why: String) -> PlaceWork {
-    let mut work = PlaceWork::new(place.clone());
-    work.notes.extend(face.note.clone());
-    work.notes
-        .extend(face.passes.iter().filter_map(|p| p.note.clone()));
+    let mut work = super::face::begin(place.clone(), face);
     work.measured = true;
     work.leave.push(why);
     let tilt = surveyed(face).and_then(|s| s.tilt(s.face().outer().length() * 2.0).ok());
-    for limit in &face.limits {
-        match (limit.what, &tilt) {
-            (Limited::Squareness, Some(tilt)) => work.fact(sizes_against(
-                "squareness",
-                &[tilt.run_out],
-                &limit.limits,
-                &limit.owner,
-                None,
-                site.rule,
-            )),
-            _ => work.settled(super::head::unmeasured(limit)),
-        }
+    if let (Some(heard), Some(tilt)) = (Heard::of(&face.limits, Limited::Squareness), tilt) {
+        work.fact(sizes_against(
+            "squareness",
+            &[tilt.run_out],
+            &heard.limits,
+            &heard.owner(),
+            None,
+            site.rule,
+        ));
     }
     work
 }

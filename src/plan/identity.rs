@@ -9,12 +9,13 @@ use super::site::Site;
 use super::work::PlaceWork;
 use crate::evidence::Text;
 use crate::identify::{
-    BeliefFrom, Candidate, Feature, Identification, Observation, Options, Standing, identify,
+    BeliefFrom, Candidate, Feature, Identification, Next, Observation, Options, Standing, identify,
 };
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
 use crate::quantity::{mm, to_mm};
-use crate::standard::Place;
+use crate::standard::{Place, Shell, ThreadUse, find};
+use crate::thread::{Hand, Side};
 
 /// What may be worked to, and how sure it is.
 #[derive(Debug, Clone)]
@@ -112,12 +113,35 @@ impl<'a> Ranking<'a> {
     }
 }
 
-/// Two threads that one chaser follows: one pitch, and major diameters that hardly differ.
+/// Two threads that one chaser follows: one pitch, the same hands, and major diameters that hardly differ.
 fn one_chaser(a: &Candidate, b: &Candidate) -> bool {
     match (a.thread, b.thread) {
-        (Some(a), Some(b)) => {
-            a.pitch().same_as(b.pitch())
-                && settled_cmp((a.major() - b.major()).abs(), mm(ONE_CHASER_MM)).is_le()
+        (Some(one), Some(other)) => {
+            one.pitch().same_as(other.pitch())
+                && settled_cmp((one.major() - other.major()).abs(), mm(ONE_CHASER_MM)).is_le()
+                && same_hands(a, b)
+        }
+        _ => false,
+    }
+}
+
+/// Whether two rows of one family turn the same way, side by side. A hand that one shell does not state is not the same; a use
+/// of threads that states no left hand is right-hand.
+fn same_hands(a: &Candidate, b: &Candidate) -> bool {
+    let shell = |c: &Candidate| find::<Shell>(&c.code).ok();
+    let used = |c: &Candidate| find::<ThreadUse>(&c.code).ok();
+    let sides = [Side::Drive, Side::NonDrive];
+    match (shell(a), shell(b), used(a), used(b)) {
+        (Some(a), Some(b), ..) => sides
+            .iter()
+            .all(|side| a.hand(*side).is_some() && a.hand(*side) == b.hand(*side)),
+        (None, None, Some(a), Some(b)) => {
+            let hands = |row: &ThreadUse| {
+                [&row.hand, &row.hand_left, &row.hand_right]
+                    .map(|fact| fact.as_ref().and_then(|f| f.value().copied()))
+            };
+            let no_left = |row: &ThreadUse| !hands(row).contains(&Some(Hand::Left));
+            no_left(a) && no_left(b) || hands(a) == hands(b)
         }
         _ => false,
     }
@@ -246,7 +270,7 @@ pub(super) fn settle(
             identity: Identity::Known,
         }),
         (None, None) => {
-            open(work, path, &answer);
+            open(work, path, &answer, seen);
             None
         }
     };
@@ -268,7 +292,16 @@ fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String,
     }
 }
 
-/// The field of a sheet in which a feature is written, below the path of its place.
+/// The field of a sheet in which a feature is written, below the path of its place. A thread of the frame has no outside: what
+/// screws into it has.
+fn field_at(place: &Place, feature: Feature) -> &'static str {
+    match feature {
+        Feature::CrestDiameter | Feature::OutsideDiameter if place.is_thread() => "mate",
+        other => field_of(other),
+    }
+}
+
+/// The field of a sheet in which a feature is written, where its place has an outside.
 pub(super) const fn field_of(feature: Feature) -> &'static str {
     match feature {
         Feature::Bore => "bore",
@@ -295,10 +328,15 @@ pub(super) const fn field_of(feature: Feature) -> &'static str {
 }
 
 /// Asks for the measurement that tells most.
-pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
+pub(super) fn open(
+    work: &mut PlaceWork,
+    path: &str,
+    answer: &Identification,
+    seen: &[Observation],
+) {
     for doubt in &answer.doubts {
         work.ask(
-            format!("{path}.{}", field_of(doubt.about)),
+            format!("{path}.{}", field_at(&answer.place, doubt.about)),
             format!("{} again", doubt.about.words()),
             doubt.words.clone(),
             "as before, or a finer one",
@@ -311,7 +349,22 @@ pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
         .map(Text::as_ref)
         .take(5)
         .collect();
-    if let Some(next) = answer.next.first() {
+    // What was read already tells no more when it is read again with a tool that is no finer.
+    let told = |next: &Next| {
+        let tool = next
+            .instrument
+            .as_deref()
+            .and_then(|code| instrument(code).ok());
+        seen.iter().any(|o| match o {
+            Observation::Size {
+                feature, reading, ..
+            } if *feature == next.measure => tool
+                .and_then(|tool| tool.standard_uncertainty(reading.value()).ok())
+                .is_none_or(|u| !settled_below(u, reading.standard_uncertainty())),
+            _ => false,
+        })
+    };
+    if let Some(next) = answer.next.iter().find(|n| !told(n)) {
         let with = next
             .instrument
             .as_deref()
@@ -323,7 +376,7 @@ pub(super) fn open(work: &mut PlaceWork, path: &str, answer: &Identification) {
             format!("it would tell {} apart best", left.join(", "))
         };
         work.ask(
-            format!("{path}.{}", field_of(next.measure)),
+            format!("{path}.{}", field_at(&answer.place, next.measure)),
             next.measure.words(),
             why,
             with,

@@ -164,7 +164,7 @@ fn pilot(mount: &Mount<'_>) -> Pilot {
         .threads()
         .iter()
         .filter(|t| t.place == Place::Axle(mount.end))
-        .any(|t| !thread_now::now(&t.sheet.into()).guides());
+        .any(|t| !thread_now::of(t.sheet).guides());
     if torn {
         Pilot::Missing(
             "the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut yet; that comes first",

@@ -2,7 +2,6 @@
 
 use alloc::vec::Vec;
 
-use super::face::left_alone;
 use super::sheet::{BrakeSheet, Coating, CoatingLeft, Marks, MountPoint};
 use super::site::{covered, surface};
 use crate::face::{PadPoint, PadSurvey, Point};
@@ -74,7 +73,9 @@ pub(super) fn of(sheet: &BrakeSheet) -> MountNow<'_> {
     };
     let bare = sheet.coating == Some(Coating::Bare)
         || !points.is_empty() && points.iter().all(on(Surface::OnMetal));
-    let untouched = removed.iter().any(left_alone);
+    let untouched = removed
+        .iter()
+        .any(|off| !settled_below(mm(0.0), off.value()));
     let unsure = removed.is_empty() || removed.iter().any(|off| !off.sure_sign().is_gt());
     let (covered, not_said) = match (left, last.is_some()) {
         (Some(CoatingLeft::AllOff | CoatingLeft::Traces), _) => (false, false),

@@ -1,12 +1,10 @@
 //! Places that are looked at and not cut: dropout faces, the clamp slot, the underside of a mount, chain-guide tabs.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::site::{Site, covered};
 use super::work::{ByHand, Draft, PlaceWork};
-use crate::judge::Finding;
 use crate::standard::Place;
 
 pub(super) fn plan(site: &Site<'_>) -> Vec<PlaceWork> {
@@ -16,16 +14,7 @@ pub(super) fn plan(site: &Site<'_>) -> Vec<PlaceWork> {
         .map(|(place, sheet)| {
             let mut work = PlaceWork::new(place.clone());
             work.notes.extend(sheet.note.clone());
-            for limit in &sheet.limits {
-                work.settled(Finding {
-                    limits: Some(limit.limits),
-                    owner: limit.owner.clone(),
-                    ..Finding::stated(
-                        format!("maker's limit on {}", limit.what),
-                        format!("{} ({})", limit.limits, limit.owner),
-                    )
-                });
-            }
+            work.hear(&sheet.limits);
             let Some(coating) = sheet.coating else {
                 return work;
             };

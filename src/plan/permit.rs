@@ -199,18 +199,21 @@ fn within_limits(request: &Request<'_>) -> Option<Ruling> {
             .map_or_else(|| crate::quantity::mm(0.0), Reading::value)
     };
     let name = |limit: &crate::face::CutLimit| Text::Owned(limit.what().to_string());
+    let too_close = |limit: &crate::face::CutLimit| {
+        Some(Ruling::Ask(Reason::TooClose {
+            limit: name(limit),
+            needed: needed.value(),
+            allowed: amount(limit),
+        }))
+    };
     match request.allowance.pass(needed, request.decision).ok()? {
-        // However the makers' rule of decision reads: no more is promised than the limit allows for certain.
+        // A decision rule that accepts more risk than U still cuts no further than the limit allows for certain.
         Pass::Within { limit, .. }
             if limit
                 .surely()
                 .is_some_and(|sure| settled_below(sure, needed.value())) =>
         {
-            Some(Ruling::Ask(Reason::TooClose {
-                limit: name(limit),
-                needed: needed.value(),
-                allowed: amount(limit),
-            }))
+            too_close(limit)
         }
         Pass::Within { .. } => None,
         Pass::Nothing { limit } => Some(Ruling::Refer(Reason::NothingMayComeOff {
@@ -222,11 +225,7 @@ fn within_limits(request: &Request<'_>) -> Option<Ruling> {
             needed: needed.value(),
             allowed: limit.surely().unwrap_or_else(|| amount(limit)),
         })),
-        Pass::TooClose { limit } => Some(Ruling::Ask(Reason::TooClose {
-            limit: name(limit),
-            needed: needed.value(),
-            allowed: amount(limit),
-        })),
+        Pass::TooClose { limit } => too_close(limit),
         Pass::Unknown { limit } => Some(Ruling::Ask(Reason::LimitUnknown {
             limit: name(limit),
             measure: Text::Owned(limit.measure().to_string()),

@@ -10,7 +10,7 @@ use super::site::Site;
 use super::tried::{self, GoesIn};
 use super::work::{Answers, PlaceWork};
 use crate::fit::MaterialKind;
-use crate::judge::{Fit, Insertion, MemberOf, Shim, WrittenDepth};
+use crate::judge::{Finding, Fit, Insertion, MemberOf, Shim, WrittenDepth};
 use crate::measure::{Outcome, Placed, Reading, settled_below};
 use crate::quantity::Length;
 use crate::standard::{Joint, Seatpost};
@@ -71,12 +71,13 @@ pub(super) fn fit(
                 sized.size,
             )
         });
+    work.settled(Finding::stated("post in its tube", said.sentence.clone()));
     tried::heard(work, now.part, GoesIn::Slides, !unfinished);
     // Where published windows disagree the post itself decides, once it was tried.
     let fits = now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided;
-    if unfinished || fits {
+    if fits {
         work.found(&said);
-    } else {
+    } else if !unfinished {
         work.judged(&said, FIT);
     }
     let (Some(sheet), false) = (tube.shim.and_then(|s| Reading::exact(s).ok()), unfinished) else {
@@ -89,6 +90,7 @@ pub(super) fn fit(
         clearance: heard.map(|h| h.limits),
         sheet: Some(sheet),
         rule: Some(site.rule),
+        ..Shim::default()
     };
     if let Ok(said) = asked.answer(site.tables) {
         work.judged(
@@ -148,6 +150,7 @@ pub(super) fn insertion(
     let Ok(said) = asked.answer(site.tables) else {
         return;
     };
+    work.settled(Finding::stated("insertion", said.sentence.clone()));
     if inserted.is_some() {
         let weld = tube.weld_depth.is_none();
         work.judged(

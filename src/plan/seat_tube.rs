@@ -12,12 +12,12 @@ use super::seat_post;
 use super::seat_size::{self, Sized};
 use super::sheet::{Heard, Limited, Marks, SeatTubeSheet};
 use super::site::{Site, Wish, take, tool};
-use super::work::{Draft, PlaceWork};
+use super::work::{Answers, Draft, PlaceWork};
 use crate::evidence::{Grade, Text};
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
-use crate::judge::{Finding, extremes, sizes_against, spread};
-use crate::measure::{Placed, Reading, settled_below};
+use crate::judge::{Finding, OwnLimits, Wall, extremes, spread};
+use crate::measure::{Outcome, Placed, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
 use crate::standard::{CuttingRule, Place, Seatpost};
 use crate::thread::Turn;
@@ -35,16 +35,7 @@ pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
     work.notes.extend(tube.note.clone());
     work.notes
         .extend(tube.passes.iter().filter_map(|p| p.note.clone()));
-    for limit in &tube.limits {
-        work.settled(Finding {
-            limits: Some(limit.limits),
-            owner: limit.owner.clone(),
-            ..Finding::stated(
-                format!("maker's limit on {}", limit.what),
-                format!("{} ({})", limit.limits, limit.owner),
-            )
-        });
-    }
+    work.hear(&tube.limits);
     let now = bore_now::of(
         &tube.bore,
         &tube.after,
@@ -201,30 +192,34 @@ fn contradictions(work: &mut PlaceWork, tube: &SeatTubeSheet) {
 }
 
 fn wall(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreNow) {
-    let (Some(outside), Some(widest)) = (extremes(&tube.outside).first().copied(), now.largest())
-    else {
+    let Some(outside) = extremes(&tube.outside).first().copied() else {
         return;
     };
-    let wall = outside.less(&widest).scaled(0.5);
-    match Heard::of(&tube.limits, Limited::Wall) {
-        Some(heard) => work.fact(sizes_against(
-            "wall",
-            &[wall],
-            &heard.limits,
-            &heard.owner(),
-            None,
-            site.rule,
-        )),
-        None => work.settled(Finding {
-            readings: Vec::from([wall]),
-            ..Finding::stated(
-                "wall",
-                format!(
-                    "{} by outside less bore, halved; no published least wall, ask the frame maker before any cut beyond the paint",
-                    in_mm(wall.value())
-                ),
-            )
-        }),
+    let heard = Heard::of(&tube.limits, Limited::Wall);
+    let asked = Wall {
+        place: Some(Place::SeatTube),
+        outside,
+        bore: now.bore.clone(),
+        least: heard
+            .iter()
+            .map(|h| OwnLimits::of(h.limits, h.owner()))
+            .collect(),
+        rule: Some(site.rule),
+    };
+    let Ok(said) = asked.answer(site.tables) else {
+        return;
+    };
+    if heard.is_some() && !(now.covered && said.outcome == Outcome::Undecided) {
+        work.judged(
+            &said,
+            Answers {
+                reading: "seat_tube.outside",
+                trial: "seat_tube.passes",
+                written: "seat_tube.limits",
+            },
+        );
+    } else {
+        work.found(&said);
     }
 }
 
@@ -381,6 +376,23 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance 
             ),
         }
     }
+    // A tube that is opened further than its maker lets the post be loose would need another post.
+    let post = tube
+        .post
+        .as_ref()
+        .and_then(|p| extremes(&p.outside).first().copied());
+    if let (Some(post), Some((loose, words))) = (
+        post,
+        Heard::of(&tube.limits, Limited::Clearance).and_then(|h| h.at_most()),
+    ) && let Ok(loose) = Reading::exact(loose)
+    {
+        caps.extend(cap(
+            LimitKind::Clearance,
+            format!("clearance of the post {words}"),
+            post.plus(&loose).less(smallest),
+            Grade::Shop,
+        ));
+    }
     let stock = site
         .tables
         .all::<CuttingRule>()
@@ -394,9 +406,8 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance 
             cap(
                 LimitKind::Other,
                 format!(
-                    "{} at most of {}: beyond it, it is no paint and probably not this size",
-                    in_mm(most),
-                    row.what
+                    "{} of stock, the most that a text leaves for a reamer: more is no paint, and probably another size",
+                    in_mm(most)
                 ),
                 most_off,
                 grade,

@@ -16,7 +16,7 @@ use super::work::PlaceWork;
 use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
 use crate::identify::{Feature, Identification, Observation, identify};
-use crate::judge::{Finding, minor_held};
+use crate::judge::{Finding, extremes, minor_held, pattern_threads};
 use crate::measure::{Placed, Surface, settled_below};
 use crate::standard::{LocatedBy, Place, Shell};
 use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
@@ -86,16 +86,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
         .extend(sheet.passes.iter().filter_map(|p| p.note.clone()));
     shell.worked = !sheet.after.is_empty() || !sheet.passes.is_empty();
     shell.measured = !sheet.width.is_empty() || !sheet.bore.is_empty() || sheet.pitch.is_some();
-    for limit in &sheet.limits {
-        shell.settled(Finding {
-            limits: Some(limit.limits),
-            owner: limit.owner.clone(),
-            ..Finding::stated(
-                format!("maker's limit on {}", limit.what),
-                format!("{} ({})", limit.limits, limit.owner),
-            )
-        });
-    }
+    shell.hear(&sheet.limits);
     let sides = Sides::of(sheet);
     let settled = identify_shell(site, &mut shell, sheet, &sides);
     let row = settled
@@ -133,6 +124,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
         }
         (Some(row), Some(settled), None) => {
             shell_press::plan(site, &mut shell, sheet, row, &settled);
+            works.extend(without_thread(sheet, &shell));
             let whole = Whole {
                 sheet,
                 row: Some(row),
@@ -194,8 +186,9 @@ fn seen(
             .map(|r| Observation::size(Feature::HalfWidthNonDrive, r)),
     );
     seen.extend(sheet.pitch.map(Observation::Pitch));
-    if !sheet.bore.is_empty() && sheet.pitch.is_none() && !speaks_of_thread(sheet) {
-        seen.push(Observation::Threaded(false));
+    let thread = speaks_of_thread(sheet);
+    if sheet.pitch.is_none() && (thread || !sheet.bore.is_empty()) {
+        seen.push(Observation::Threaded(thread));
     }
     if let Some(side) = minor_of {
         let now = sides.get(side);
@@ -486,10 +479,7 @@ fn hand_for(work: &mut PlaceWork, whole: &Whole<'_>, side: Side) -> Option<Hand>
 fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<PlaceWork> {
     let here = side_of(whole.sheet, side);
     let size = whole.size?;
-    let mut work = PlaceWork::new(Place::ShellSide(side));
-    work.notes.extend(here.note.clone());
-    work.notes
-        .extend(here.passes.iter().filter_map(|p| p.note.clone()));
+    let mut work = begin(side, here);
     let now = whole.sides.get(side).clone();
     work.worked = now.worked;
     work.measured = here.state.is_some() || here.go.is_some() || !here.minor.is_empty();
@@ -514,6 +504,11 @@ fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<PlaceWork> {
         } else {
             whole.identity.clone()
         },
+        outside: extremes(&whole.sheet.outside).first().copied(),
+        shell: whole
+            .row
+            .and_then(|row| pattern_threads(row).ok())
+            .map(|threads| (threads, side)),
         guided: both.then_some(Text::Borrowed(
             "the thread itself, with the chaser of the other side: both are started by hand and guide each other",
         )),
@@ -562,8 +557,7 @@ fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> 
             continue;
         };
         if let Some(why) = stays {
-            let mut work = PlaceWork::new(Place::ShellFace(side));
-            work.notes.extend(face.note.clone());
+            let mut work = face::begin(Place::ShellFace(side), face);
             work.measured = true;
             work.leave.push(String::from(why));
             works.push(work);
@@ -654,19 +648,48 @@ fn facing<'a>(
     }
 }
 
+/// A side with what the sheet says of it: its notes and every limit.
+fn begin(side: Side, here: &ShellSide) -> PlaceWork {
+    let mut work = PlaceWork::new(Place::ShellSide(side));
+    work.notes.extend(here.note.clone());
+    work.notes
+        .extend(here.passes.iter().filter_map(|p| p.note.clone()));
+    work.hear(&here.limits);
+    work
+}
+
+/// Whether the sheet says anything of a side besides its face.
+fn spoken_of(here: &ShellSide) -> bool {
+    *here
+        != ShellSide {
+            face: here.face.clone(),
+            ..ShellSide::default()
+        }
+}
+
+/// Sides of a shell that has no thread, where the sheet speaks of them.
+fn without_thread(sheet: &ShellSheet, shell: &PlaceWork) -> Vec<PlaceWork> {
+    SIDES
+        .into_iter()
+        .filter(|side| spoken_of(side_of(sheet, *side)))
+        .map(|side| {
+            let mut work = begin(side, side_of(sheet, side));
+            work.leave
+                .push(String::from("there is no thread in this pattern"));
+            work.held = !shell.contradictions.is_empty();
+            work
+        })
+        .collect()
+}
+
 /// Sides and faces of a shell that is not named.
 fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
     let mut works = Vec::new();
     for side in SIDES {
         let here = side_of(whole.sheet, side);
         let now = whole.sides.get(side);
-        if here.state.is_some()
-            || here.go.is_some()
-            || !here.minor.is_empty()
-            || here.hand.is_some()
-        {
-            let mut work = PlaceWork::new(Place::ShellSide(side));
-            work.notes.extend(here.note.clone());
+        if spoken_of(here) {
+            let mut work = begin(side, here);
             work.measured = true;
             work.worked = now.worked;
             work.held = true;
@@ -686,8 +709,7 @@ fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
             works.push(work);
         }
         if let Some(face) = &here.face {
-            let mut work = PlaceWork::new(Place::ShellFace(side));
-            work.notes.extend(face.note.clone());
+            let mut work = face::begin(Place::ShellFace(side), face);
             work.measured = true;
             work.held = true;
             work.leave

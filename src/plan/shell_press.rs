@@ -165,6 +165,7 @@ fn wall(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &BoreNow
     };
     let heard = Heard::of(&sheet.limits, Limited::Wall);
     let asked = Wall {
+        place: Some(Place::Shell),
         outside,
         bore: now.bore.clone(),
         least: heard
@@ -174,7 +175,7 @@ fn wall(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &BoreNow
         rule: Some(site.rule),
     };
     if let Ok(said) = asked.answer(site.tables) {
-        if heard.is_some() {
+        if heard.is_some() && !(now.covered && said.outcome == Outcome::Undecided) {
             work.judged(
                 &said,
                 Answers {

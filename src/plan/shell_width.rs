@@ -153,6 +153,12 @@ pub(super) fn of(
         );
         return widths;
     };
+    // What was read last counts: with what came off added, it says how wide the shell was.
+    let taken: Vec<Reading> = SIDES.into_iter().filter_map(|s| off(sheet, s)).collect();
+    let width = match read_after(sheet).and_then(|after| extremes(after).first().copied()) {
+        Some(after) => taken.iter().fold(after, |w, off| w.plus(off)),
+        None => width,
+    };
     // Both faces share what the width can lose: half each is planned, the rest is measured again.
     let share = if faces.len() > 1 { 0.5 } else { 1.0 };
     let whose = if faces.len() > 1 {
@@ -173,12 +179,13 @@ pub(super) fn of(
         .ok()
         .map(|limit| limit.citing(lower.evidence)),
     );
-    if let Some(after) = read_after(sheet).and_then(|after| extremes(after).first().copied()) {
+    // A side that took more than its half leaves less to the other.
+    if let Some(last) = extremes(&now).first().filter(|_| now != sheet.width) {
         widths.now.extend(
             CutLimit::new(
                 LimitKind::MinimumWidth,
-                format!("{}, by the width read last", lower.words),
-                after.less(&least),
+                format!("{}, by the width that is left", lower.words),
+                last.less(&least),
                 lower.limits.grade(),
             )
             .ok()
@@ -427,6 +434,24 @@ fn halves(sheet: &ShellSheet, row: &Shell, work: &mut PlaceWork) {
     }
 }
 
+/// A maker's limit of parallelism that cannot be held against anything yet: it is heard by asking for what it needs.
+fn unsurveyed(sheet: &ShellSheet, heard: &Heard, works: &mut [PlaceWork]) {
+    let Some(work) = works.iter_mut().find(|w| w.place == Place::Shell) else {
+        return;
+    };
+    for side in [Side::Drive, Side::NonDrive] {
+        let face = side_of(sheet, side).face.as_ref();
+        if face.is_none_or(|f| f.probes.is_empty()) {
+            work.ask(
+                format!("shell.{side}.face.probes"),
+                "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
+                format!("{} limits how far the two faces may be out of parallel", heard.owner()),
+                "dial indicator turned about the pilot",
+            );
+        }
+    }
+}
+
 /// Both faces against a maker's limit on their parallelism.
 pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWork]) {
     let Some(heard) = Heard::of(&sheet.limits, Limited::Parallelism) else {
@@ -439,6 +464,7 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
         face::survey(face, face::now(face, coating).probes, "shell").ok()
     };
     let (Some(drive), Some(other)) = (survey(Side::Drive), survey(Side::NonDrive)) else {
+        unsurveyed(sheet, &heard, works);
         return;
     };
     let over = drive.face().outer().length() * 2.0;

@@ -229,15 +229,16 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
             "no figure is published, and nothing else stops the cut",
             "frame maker",
         ),
-        // Asked where it was found.
-        Reason::Contradicted if work.contradictions.is_empty() => {
+        // Asked where it was found; the work here waits for it.
+        Reason::Contradicted | Reason::IdentityOpen => {
             work.held = true;
-            work.leave.push(format!(
-                "the {}, for now: what contradicts itself at its place is cleared first",
-                wish.what
-            ));
+            if work.contradictions.is_empty() && work.questions.is_empty() {
+                work.leave.push(format!(
+                    "the {}, for now: what it waits for is asked at its place",
+                    wish.what
+                ));
+            }
         }
-        Reason::Contradicted | Reason::IdentityOpen => {}
         Reason::Carbon
         | Reason::Plastic
         | Reason::MetalLost

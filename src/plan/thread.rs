@@ -15,9 +15,9 @@ use crate::judge::{
     CONTRADICTION, Finding, HoleToTap, MinorHeld, OwnLimits, Passed, Remedy, ThreadSeen, Verdict,
     minor_held,
 };
-use crate::measure::Outcome;
+use crate::measure::{Outcome, Reading};
 use crate::standard::Place;
-use crate::thread::{Hand, ThreadSize};
+use crate::thread::{Hand, ShellThreads, Side, ThreadSize};
 
 /// A known thread on the bench.
 pub(super) struct Bench<'a> {
@@ -34,6 +34,10 @@ pub(super) struct Bench<'a> {
     pub limits: &'a [MakerLimit],
     pub now: Now,
     pub identity: Identity,
+    /// Outside diameter of the metal around it, where that was measured.
+    pub outside: Option<Reading>,
+    /// Both threads of its shell, and which of them it is.
+    pub shell: Option<(ShellThreads, Side)>,
     /// What guides the chaser, where it is more than the thread itself.
     pub guided: Option<Text>,
     pub proof: Option<&'static str>,
@@ -88,7 +92,9 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         return;
     };
     // What is out is dealt with below: chased, referred, or out for good.
-    work.found(&said);
+    if said.outcome != Outcome::NonconformityShown || now.lost() || cured_by(&said, Remedy::Chase) {
+        work.found(&said);
+    }
     let contradictions = said.findings.iter().filter(|f| f.what == CONTRADICTION);
     for found in contradictions {
         work.contradicts(
@@ -114,12 +120,15 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     let goes = now.go == Some(Passed::Passed);
     let clean = sound || (now.state.is_none() && !covered(now.coating));
     let to_chase = cured_by(&said, Remedy::Chase);
+    // A bore that is out is out, whatever runs in by hand.
+    let out = said.outcome == Outcome::NonconformityShown && !to_chase;
     match now.state {
         Some(ThreadSeen::Crossed) if bench.replaceable => work.steps.push(bench.replace(
             "a crossed thread may have lost its pitch diameter, and this part can be had new",
         )),
         // The judge wants to know more before anything is done.
         Some(ThreadSeen::Loose) => ask_next(work, bench, &said),
+        _ if out => work.verdict(&said),
         Some(ThreadSeen::TakesPart) if !to_chase => work
             .leave
             .push(String::from("the thread: takes its part by hand")),
@@ -128,19 +137,12 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         } else {
             "the thread: takes its part by hand"
         })),
-        _ if clean && now.go.is_none() => {
-            // A hole that is out for good needs no gauge to be told so.
-            if said.outcome == Outcome::NonconformityShown {
-                work.verdict(&said);
-            } else {
-                work.ask(
-                    bench.field("go"),
-                    "does the mating part or a GO gauge screw through by hand?",
-                    "a sound thread is left alone",
-                    "GO gauge or a known good part",
-                );
-            }
-        }
+        _ if clean && now.go.is_none() => work.ask(
+            bench.field("go"),
+            "does the mating part or a GO gauge screw through by hand?",
+            "a sound thread is left alone",
+            "GO gauge or a known good part",
+        ),
         _ => thread_cut::chase(site, work, bench),
     }
 }

@@ -16,6 +16,8 @@ pub(super) struct Now {
     pub go: Option<Passed>,
     pub not_go: Option<Passed>,
     pub minor: Vec<Placed>,
+    /// The hole was read before the last work at it: it names the thread, and no longer judges it.
+    pub minor_before: bool,
     pub coating: Option<Coating>,
     pub worked: bool,
     pub marks: Option<Marks>,
@@ -34,21 +36,6 @@ pub(super) struct Stated<'a> {
     pub coating: Option<Coating>,
 }
 
-impl<'a> From<&'a ThreadSheet> for Stated<'a> {
-    fn from(sheet: &'a ThreadSheet) -> Self {
-        Self {
-            state: sheet.state,
-            go: sheet.go,
-            not_go: sheet.not_go,
-            go_after: sheet.go_after,
-            not_go_after: sheet.not_go_after,
-            minor: &sheet.minor,
-            passes: &sheet.passes,
-            coating: sheet.coating,
-        }
-    }
-}
-
 /// The thread as the last pass left it: a thread that takes its gauge by hand is sound, whatever it was before, unless metal
 /// is gone.
 pub(super) fn now(stated: &Stated<'_>) -> Now {
@@ -58,6 +45,7 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
         not_go: stated.not_go,
         minor: on_surface(stated.minor, stated.coating),
         coating: stated.coating,
+        minor_before: false,
         worked: false,
         marks: None,
         part: None,
@@ -70,6 +58,7 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
     let format_1 = stated.go_after.is_some() || stated.not_go_after.is_some();
     for pass in format_1.then_some(&first).into_iter().chain(stated.passes) {
         now.worked = true;
+        now.minor_before = pass.minor.is_empty();
         now.coating = match pass.coating_left {
             Some(CoatingLeft::Remains) => stated.coating,
             _ => Some(Coating::Bare),
@@ -110,6 +99,20 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
     now
 }
 
+/// The thread of an entry now.
+pub(super) fn of(sheet: &ThreadSheet) -> Now {
+    now(&Stated {
+        state: sheet.state,
+        go: sheet.go,
+        not_go: sheet.not_go,
+        go_after: sheet.go_after,
+        not_go_after: sheet.not_go_after,
+        minor: &sheet.minor,
+        passes: &sheet.passes,
+        coating: sheet.coating,
+    })
+}
+
 impl Now {
     /// The judge's question about this thread. A hole that has no thread yet is another question.
     pub(super) fn asked(&self, thread: Option<(ThreadSize, Hand)>, rule: DecisionRule) -> Gauging {
@@ -125,7 +128,7 @@ impl Now {
             go: self.go,
             not_go: self.not_go,
             seen: seen.collect(),
-            minor: if self.state == Some(ThreadSeen::Uncut) {
+            minor: if self.state == Some(ThreadSeen::Uncut) || self.minor_before {
                 Vec::new()
             } else {
                 self.minor.clone()

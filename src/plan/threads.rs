@@ -16,7 +16,7 @@ use crate::evidence::{Fact, Grade};
 use crate::identify::{Feature, Observation, identify};
 use crate::judge::{Finding, ThreadSeen};
 use crate::standard::{End, LeftRight, Place, ThreadUse, ThreadedPart};
-use crate::thread::{Hand, ThreadSize};
+use crate::thread::{Designation, Hand, ThreadSize};
 
 /// Plans every thread that is neither shell nor steerer. Entries of one place are one thread.
 pub(super) fn plan(site: &Site<'_>) -> Vec<PlaceWork> {
@@ -112,16 +112,7 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
         || sheet.pitch.is_some()
         || sheet.go.is_some()
         || sheet.state.is_some();
-    for limit in &sheet.limits {
-        work.settled(Finding {
-            limits: Some(limit.limits),
-            owner: limit.owner.clone(),
-            ..Finding::stated(
-                format!("maker's limit on {}", limit.what),
-                format!("{} ({})", limit.limits, limit.owner),
-            )
-        });
-    }
+    work.hear(&sheet.limits);
     if matches!(entry.place, Place::Hanger(End::Front)) {
         work.contradicts(
             "a derailleur hanger at the front: no frame has one there",
@@ -129,7 +120,7 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
             "the place itself",
         );
     }
-    let now = thread_now::now(&sheet.into());
+    let now = thread_now::of(sheet);
     work.worked = now.worked;
     let replaceable = sheet.replaceable == Some(true);
     let Some((size, row, identity)) = size_of(site, work, entry, sheet, now.coating) else {
@@ -150,6 +141,8 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
         limits: &sheet.limits,
         now,
         identity,
+        outside: None,
+        shell: None,
         guided: None,
         proof: proof_of(entry.part),
         replaceable,
@@ -185,10 +178,16 @@ fn proof_of(part: ThreadedPart) -> Option<&'static str> {
     }
 }
 
-/// A thread that was stated as text.
+/// A thread that was stated as text; `M10x26tpi`, as some write it, is a metric diameter with an inch pitch.
 fn stated(text: Option<&str>) -> Option<ThreadSize> {
-    text.and_then(|text| text.parse::<crate::thread::Designation>().ok())
-        .map(|d| d.size)
+    let text = text?.trim();
+    let read = |text: &str| text.parse::<Designation>().ok().map(|d| d.size);
+    read(text).or_else(|| {
+        let (major, pitch) = text
+            .strip_prefix(['M', 'm'])?
+            .split_once(['x', 'X', '\u{d7}'])?;
+        read(&format!("{} mm x {}", major.trim(), pitch.trim()))
+    })
 }
 
 /// The row of this part with that thread.
@@ -315,7 +314,7 @@ fn by_tables<'a>(
     // A thread is worked to only where its pitch was read or its part is at hand.
     let settled = code.filter(|_| sheet.pitch.is_some());
     if settled.is_none() {
-        identity::open(work, &entry.path, &answer);
+        identity::open(work, &entry.path, &answer, &seen);
     }
     identity::tell(work, answer);
     let row =

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use super::answer::{Change, Operation, PlaceReport, State, Tool, WeakFigure};
 use super::caution::Caution;
 use super::permit::Permit;
+use super::sheet::MakerLimit;
 use crate::evidence::{Grade, Text};
 use crate::face::Allowance;
 use crate::identify::Identification;
@@ -250,6 +251,20 @@ impl PlaceWork {
         self.facts.push(finding);
     }
 
+    /// Every limit that a maker wrote for this place, with whose it is.
+    pub(super) fn hear(&mut self, limits: &[MakerLimit]) {
+        for limit in limits {
+            self.settled(Finding {
+                limits: Some(limit.limits),
+                owner: limit.owner.clone(),
+                ..Finding::stated(
+                    alloc::format!("maker's limit on {}", limit.what),
+                    alloc::format!("{} ({})", limit.limits, limit.owner),
+                )
+            });
+        }
+    }
+
     /// Everything that a verdict found. Out, and nothing planned: the place is out, and the verdict's cures are told.
     pub(super) fn verdict(&mut self, verdict: &Verdict) {
         if verdict.outcome == Outcome::NonconformityShown {
@@ -284,15 +299,9 @@ impl PlaceWork {
 
     /// Everything that a verdict found, where a step or a question deals with it, or where it does not decide.
     pub(super) fn found(&mut self, verdict: &Verdict) {
+        // What stands beside decides nothing; who wants to see it asks the question by itself.
         for finding in &verdict.findings {
             self.settled(finding.clone());
-        }
-        // What stands beside does not decide, so nothing is out or within by it.
-        for finding in &verdict.beside {
-            self.settled(Finding {
-                outcome: None,
-                ..finding.clone()
-            });
         }
     }
 

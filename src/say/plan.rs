@@ -198,7 +198,7 @@ fn place(out: &mut String, report: &PlaceReport) {
         &format!("{}: {}", safe(&report.name), state(report.state)),
     );
     for note in &report.notes {
-        wrapped(out, "  note  ", note);
+        wrapped(out, "  note: ", note);
     }
     for words in &report.contradictions {
         wrapped(out, "  !!    ", words);
@@ -220,9 +220,9 @@ fn place(out: &mut String, report: &PlaceReport) {
         );
     }
     for leave in &report.leave {
-        wrapped(out, "  leave ", leave);
+        wrapped(out, "  leave: ", leave);
     }
     for cure in &report.cures {
-        wrapped(out, "  cure  ", cure);
+        wrapped(out, "  cure: ", cure);
     }
 }

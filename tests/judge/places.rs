@@ -237,6 +237,7 @@ fn a_width_over_its_window() {
 fn walls() {
     let of = |least: &[&str]| {
         Wall {
+            place: None,
             outside: read("36.00 +/- 0.02 mm"),
             bore: placed(&["33.90 +/- 0.01 mm", "33.95 +/- 0.01 mm"]),
             least: least

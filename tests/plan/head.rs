@@ -1,6 +1,6 @@
 //! Head tubes: paint, passes, filled bores, depths, seats that are not cut.
 
-use framegauge::plan::Operation::{Clean, Deepen, Face, Ream, Refer};
+use framegauge::plan::Operation::{Clean, Face, Ream, Refer};
 use framegauge::plan::State::{Leave, Open, Out, ToDo};
 use framegauge::plan::{Operation, State};
 

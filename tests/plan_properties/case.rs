@@ -5,7 +5,9 @@ use framegauge::read::Tree;
 use framegauge::standard::Tables;
 use serde::Deserialize;
 
+use crate::draw::Frame;
 use crate::leaf::{Said, Sheet, Unit};
+use crate::random::Dice;
 
 /// A sheet with its plan.
 pub struct Case {
@@ -13,6 +15,8 @@ pub struct Case {
     pub told: Sheet,
     pub lies: bool,
     pub faults: bool,
+    /// The number of its frame.
+    pub number: u32,
     pub plan: Plan,
 }
 
@@ -52,15 +56,25 @@ pub fn planned(told: &Sheet, unit: Unit) -> Option<Plan> {
 }
 
 impl Case {
-    pub fn of(truth: &Sheet, told: &Sheet, lies: bool, faults: bool) -> Option<Self> {
+    /// The case of a frame of which this was told.
+    pub fn of(frame: &Frame, told: &Sheet) -> Option<Self> {
         let plan = planned(told, Unit::Millimetres)?;
         Some(Self {
-            truth: truth.clone(),
+            truth: frame.truth.clone(),
             told: told.clone(),
-            lies,
-            faults,
+            lies: frame.lies,
+            faults: frame.faults,
+            number: frame.number,
             plan,
         })
+    }
+
+    /// Dice that fall alike for one field of one frame, however much else is told.
+    pub fn dice(&self, field: &str) -> Dice {
+        let spread = field.bytes().fold(self.number, |sum, byte| {
+            sum.wrapping_mul(31).wrapping_add(u32::from(byte))
+        });
+        Dice::numbered(63, spread)
     }
 
     /// The cutting steps.

@@ -9,6 +9,7 @@ use crate::random::Dice;
 /// A frame and what is said of it.
 #[derive(Debug, Clone)]
 pub struct Frame {
+    pub number: u32,
     /// Everything that could be said and is so.
     pub truth: Sheet,
     /// What is said.
@@ -139,7 +140,7 @@ impl Draw {
         if self.truth.word("material") != Some(joint) {
             self.word(path, "material", joint);
         }
-        if self.carbon && self.chance(50) {
+        if self.chance(if self.carbon { 50 } else { 20 }) {
             self.word(
                 path,
                 "consent",
@@ -234,6 +235,7 @@ impl Frame {
         let mut told = tell(&truth, &mut dice);
         let lies = dice.chance(15) && crate::lies::lie(&truth, &mut told, &mut dice);
         Self {
+            number,
             truth,
             told,
             lies,

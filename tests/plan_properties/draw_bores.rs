@@ -58,7 +58,7 @@ impl Draw {
             "outside",
             Leaf::Many(vec![exact("", outside), exact("", outside + 0.01)]),
         );
-        let clear = self.between(110.0, 300.0).round();
+        let clear = self.between(155.0, 300.0).round();
         self.put(path, "clear_depth", Leaf::Size(clear));
         if self.chance(50) {
             let weld = self.between(30.0, 70.0).round();
@@ -85,7 +85,7 @@ impl Draw {
             } else {
                 post + self.between(-0.08, 0.05)
             };
-            self.bore_passes(path, after.max(metal - 0.02), coat, &[10.0, 60.0, 150.0]);
+            self.bore_passes(path, after.max(metal), coat, &[10.0, 60.0, 150.0]);
         }
         if self.chance(15) {
             let coat = self.coat();
@@ -117,9 +117,16 @@ impl Draw {
         }
     }
 
-    /// Passes over a bore that end at a size.
+    /// Passes over a bore that end at a size: nowhere narrower than before.
     pub fn bore_passes(&mut self, path: &str, size: f64, coat: Coat, depths: &[f64]) {
-        let readings = bore(self, size, depths);
+        let before = self.truth.readings(&format!("{path}.bore")).to_vec();
+        let opened = |mut readings: Vec<Said>| {
+            for (now, was) in readings.iter_mut().zip(&before) {
+                now.mm = now.mm.max(was.mm);
+            }
+            readings
+        };
+        let readings = opened(bore(self, size, depths));
         if self.chance(40) {
             self.put(path, "after", Leaf::Many(readings));
             return;
@@ -141,7 +148,11 @@ impl Draw {
             self.note(&format!("{path}.passes[0]"));
         }
         if self.chance(20) {
-            let readings = bore(self, size + 0.01, depths);
+            let mut readings = self
+                .truth
+                .readings(&format!("{path}.passes[0].bore"))
+                .to_vec();
+            readings.iter_mut().for_each(|r| r.mm += 0.01);
             self.put(path, "passes[1].bore", Leaf::Many(readings));
         }
     }
@@ -151,13 +162,13 @@ impl Draw {
         if self.truth.speaks_of(path) {
             return;
         }
-        let (code, low, high, integrated) = *self.dice.of(&ROWS.seats);
+        let (code, low, high, integrated, listed) = *self.dice.of(&ROWS.seats);
         let coat = self.coat();
         self.common(path, coat);
         self.word(path, "believed", code);
         let metal = if self.fault(20) {
             high + self.between(0.03, 0.3)
-        } else if self.chance(50) {
+        } else if !integrated && self.chance(50) {
             low - self.between(0.02, 0.2)
         } else {
             self.between(low, high)
@@ -176,9 +187,14 @@ impl Draw {
         } else {
             insertion + self.between(0.3, 5.0)
         };
+        // Most bores are as deep as their seat is listed.
+        let depth = listed
+            .filter(|_| self.dice.chance(85))
+            .map_or(depth, |least| depth.max(least + 0.3));
         self.put(path, "bore_depth", Leaf::One(exact("", depth)));
         if self.chance(80) {
-            self.word(path, "part.name", "headset cup");
+            let name = if integrated { "bearing" } else { "headset cup" };
+            self.word(path, "part.name", name);
             let tight = self.between(0.02, 0.2);
             let outside = if integrated {
                 low - tight.min(0.15)
@@ -214,7 +230,7 @@ impl Draw {
             } else {
                 self.between(low - 0.05, high)
             };
-            self.bore_passes(path, after.max(metal - 0.02), coat, &[5.0]);
+            self.bore_passes(path, after.max(metal), coat, &[5.0]);
         }
     }
 

@@ -144,7 +144,7 @@ impl Draw {
         if self.chance(50) {
             self.word(path, "not_go", not_go);
         }
-        if !torn && self.chance(12) {
+        if !torn && state != "sound" && self.chance(12) {
             self.thread_passes(path);
         }
     }
@@ -228,7 +228,7 @@ impl Draw {
             } else {
                 self.between(low - 0.03, high)
             };
-            self.bore_passes(path, after.max(metal - 0.02), coat, &[5.0, 60.0]);
+            self.bore_passes(path, after.max(metal), coat, &[5.0, 60.0]);
         }
     }
 

@@ -5,7 +5,7 @@ use framegauge::thread::ThreadSize;
 
 use crate::draw::{Draw, exact};
 use crate::leaf::{Leaf, Said, rounded};
-use crate::rows::ROWS;
+use crate::rows::{ROWS, use_hand};
 
 /// Where a thread can stand: path, what it is for, end.
 const TABLE: [(&str, ThreadedPart); 6] = [
@@ -46,6 +46,15 @@ impl Draw {
             } else {
                 path.to_owned()
             };
+            let end = path.rsplit('.').next().unwrap_or_default().to_owned();
+            let said = (0..listed).any(|i| {
+                let word = |field: &str| self.truth.word(&format!("thread[{i}].{field}"));
+                word("place") == Some(part.to_string().as_str())
+                    && (part == ThreadedPart::Pedal || word("end") == Some(end.as_str()))
+            });
+            if said && part != ThreadedPart::BottleBoss {
+                return;
+            }
             // The same place is drawn anew, never said twice, unless somebody is mistaken.
             self.truth.0.retain(|key, _| !key.starts_with(&path));
             let part = if path == "boss.rack_left" {
@@ -84,6 +93,10 @@ impl Draw {
                     }
                     self.word(&path, "end", end);
                 }
+                ThreadedPart::Pedal if self.truth.speaks_of("pedal") => {
+                    self.truth.0.remove(&format!("{path}.place"));
+                    return;
+                }
                 ThreadedPart::Pedal => {
                     left = self.chance(50);
                     let name = format!(
@@ -121,6 +134,11 @@ impl Draw {
             self.word(path, "believed", &name);
         }
         self.word(path, "pitch", &size.pitch().to_string());
+        let listed = rows
+            .iter()
+            .find(|row| row.size == size)
+            .and_then(|row| use_hand(row.code));
+        let left = listed.map_or(left, |hand| hand == "left");
         self.word(path, "hand", if left { "left" } else { "right" });
         let rough = framegauge::settled_mm(size.major())
             - 1.08 * framegauge::settled_mm(size.pitch().length());
@@ -145,6 +163,10 @@ impl Draw {
                 Leaf::Many(vec![exact("0 deg", hole), exact("90 deg", hole + 0.003)]),
             );
             self.word(path, "state", "uncut");
+            // Nobody reads the pitch or the hand of a plain hole.
+            for field in ["pitch", "hand"] {
+                self.truth.0.remove(&format!("{path}.{field}"));
+            }
         } else {
             let on = clean - 2.0 * coat.thick.min(0.05);
             self.put(path, "minor", Leaf::Many(vec![exact("", on)]));
@@ -156,6 +178,8 @@ impl Draw {
         }
         if self.chance(15) {
             let upper = high + self.between(-0.05, 0.05);
+            // A hole that its maker's limit forbids is a fault.
+            self.faults |= clean > upper - 0.02;
             self.limit(path, "minor", None, Some(upper));
         }
         if self.chance(15) {

@@ -15,6 +15,9 @@ pub fn findings(case: &Case) -> Vec<Failure> {
         let place = report.place.to_string();
         let state = report.state;
         let asked = case.plan.questions.iter().any(|q| q.place == report.place);
+        // What a part of it waits for may be asked of the whole.
+        let whole = report.place.whole();
+        let asked_of_whole = case.plan.questions.iter().any(|q| q.place.whole() == whole);
         let steps: Vec<Operation> = case
             .plan
             .steps_at(&report.place)
@@ -69,7 +72,7 @@ pub fn findings(case: &Case) -> Vec<Failure> {
             );
         }
         if state == State::Open
-            && !asked
+            && !asked_of_whole
             && report.contradictions.is_empty()
             && report.leave.is_empty()
             && steps.is_empty()

@@ -102,6 +102,8 @@ properties! {
     telling;
     /// 5. A row that has nothing to do with a frame changes nothing.
     shop_row;
+    /// 5. What is so contradicts itself nowhere.
+    honest;
     /// 6. The pilot is there, and sound before anything pilots on it.
     pilots;
     /// 7. No hand is assumed where there are two.

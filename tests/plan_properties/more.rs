@@ -13,12 +13,7 @@ use serde_json::Value;
 use crate::case::{Case, Failure, fails, planned, read};
 use crate::draw::as_read;
 use crate::leaf::{Leaf, Sheet, Unit, at};
-use crate::random::Dice;
 use crate::safety::kind;
-
-fn dice(case: &Case) -> Dice {
-    Dice::numbered(63, case.told.0.len() as u32)
-}
 
 /// What may be added without showing a fault: names, sizes beside others, gauges that passed.
 fn harmless(path: &str, leaf: &Leaf, told: &Sheet) -> bool {
@@ -28,16 +23,11 @@ fn harmless(path: &str, leaf: &Leaf, told: &Sheet) -> bool {
     }
     match (field, leaf) {
         ("believed" | "pitch" | "hand" | "note" | "consent" | "mate", Leaf::Text(_)) => true,
-        ("state", Leaf::Text(word)) => word == "sound",
         ("go", Leaf::Text(word)) => {
             word == "passed" && told.word(&format!("{place}.state")) == Some("sound")
         }
         ("not_go", Leaf::Text(word)) => word == "passed",
-        (
-            "clear_depth" | "inner_radius" | "outer_radius" | "probe_radius" | "pad_length"
-            | "bolt",
-            _,
-        ) => true,
+        ("clear_depth" | "pad_length" | "bolt", _) => true,
         _ => false,
     }
 }
@@ -47,9 +37,9 @@ const LISTS: [&str; 4] = ["width", "minor", "seat", "bore"];
 
 /// Every sheet with one true thing more, and what it is.
 fn richer(case: &Case) -> Vec<(String, Sheet)> {
-    let mut dice = dice(case);
     let mut out = Vec::new();
     for (path, leaf) in &case.truth.0 {
+        let mut dice = case.dice(path);
         let place = path.rsplit_once('.').map_or("", |(place, _)| place);
         let field = path.rsplit('.').next().unwrap_or_default();
         match case.told.get(path) {
@@ -60,7 +50,18 @@ fn richer(case: &Case) -> Vec<(String, Sheet)> {
                 told.put(path, as_read(path, leaf, 0.02, &mut dice));
                 out.push((path.clone(), told));
             }
-            Some(Leaf::Many(many)) if LISTS.contains(&field) && !many.is_empty() => {
+            Some(Leaf::Many(many))
+                if LISTS.contains(&field)
+                    && !many.is_empty()
+                    && case.told.word(&format!("{place}.state")) != Some("uncut")
+                    && case
+                        .told
+                        .word(&format!(
+                            "{}.believed",
+                            place.split('.').next().unwrap_or(place)
+                        ))
+                        .is_some() =>
+            {
                 let Leaf::Many(all) = leaf else { continue };
                 let (like, again) = (&many[0], dice.of(all).clone());
                 let mut told = case.told.clone();
@@ -130,6 +131,30 @@ fn asked(plan: &Plan, place: &str) -> String {
             .flat_map(|p| p.contradictions.clone()),
     );
     words.join("\n")
+}
+
+/// A frame without a fault of which nothing is said that is not so contradicts itself nowhere.
+pub fn honest(case: &Case) -> Vec<Failure> {
+    let mut out = Vec::new();
+    if case.lies || case.faults {
+        return out;
+    }
+    for report in &case.plan.places {
+        for words in &report.contradictions {
+            let place = report.place.to_string();
+            let what: String = words
+                .chars()
+                .filter(|c| !c.is_ascii_digit())
+                .take(60)
+                .collect();
+            fails(
+                &mut out,
+                format!("a contradiction at {}: {what}", kind(&place)),
+                words,
+            );
+        }
+    }
+    out
 }
 
 /// Rows of a shop that no frame here has anything to do with.
@@ -233,9 +258,17 @@ pub fn answers(case: &Case) -> Vec<Failure> {
     if case.lies {
         return out;
     }
-    let mut dice = dice(case);
     for question in &case.plan.questions {
         let path = &question.answer;
+        let mut dice = case.dice(path);
+        let open = case
+            .plan
+            .place(&question.place)
+            .is_some_and(|p| p.contradictions.is_empty());
+        if !open || path.ends_with(".limits") {
+            // Which of two is so, and which of several limits is meant, no single field answers.
+            continue;
+        }
         let Some(truth) = case.truth.get(path) else {
             continue;
         };
@@ -248,6 +281,16 @@ pub fn answers(case: &Case) -> Vec<Failure> {
                 format!("asks for what was told: {}", kind(path)),
                 words,
             );
+            continue;
+        }
+        let field = path.rsplit('.').next().unwrap_or_default();
+        let covered = case.truth.0.iter().any(|(key, leaf)| {
+            key.ends_with("coating")
+                && path.starts_with(key.trim_end_matches("coating"))
+                && *leaf != Leaf::word("bare")
+        });
+        if covered && matches!(field, "bore" | "minor" | "seat") {
+            // It is asked for on metal; what can be read lies over paint.
             continue;
         }
         if case.told.get(path).is_some() {

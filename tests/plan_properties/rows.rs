@@ -51,8 +51,8 @@ impl ThreadRow {
 pub struct Rows {
     pub threaded: Vec<ShellRow>,
     pub plain: Vec<ShellRow>,
-    /// Code, least bore, greatest bore, integrated.
-    pub seats: Vec<(&'static str, f64, f64, bool)>,
+    /// Code, least bore, greatest bore, integrated, least depth where one is printed.
+    pub seats: Vec<(&'static str, f64, f64, bool, Option<f64>)>,
     pub posts: Vec<(&'static str, f64)>,
     /// Code, seat.
     pub crowns: Vec<(&'static str, f64)>,
@@ -119,7 +119,20 @@ fn rows() -> Rows {
             .filter_map(|s| {
                 let (low, high) =
                     limits(&s.bore).or_else(|| nominal(&s.bore).map(|n| (n, n + 0.05)))?;
-                Some((s.code.as_ref(), low, high, s.kind == SeatKind::Integrated))
+                {
+                    let depth = s
+                        .bore_depth
+                        .as_ref()
+                        .and_then(|d| d.lower().or_else(|| d.nominal()))
+                        .map(settled_mm);
+                    Some((
+                        s.code.as_ref(),
+                        low,
+                        high,
+                        s.kind == SeatKind::Integrated,
+                        depth,
+                    ))
+                }
             })
             .collect(),
         posts: Seatpost::table()
@@ -176,4 +189,24 @@ pub fn hands_of(code: &str) -> Option<[Option<&'static str>; 2]> {
         .iter()
         .find(|s| s.code == code)
         .map(|s| s.hands)
+}
+
+/// The hand of a use of threads by the tables.
+pub fn use_hand(code: &str) -> Option<&'static str> {
+    let row = ThreadUse::table().iter().find(|t| t.code == code)?;
+    word(row.hand.as_ref().and_then(|h| h.value().copied()))
+}
+
+/// The uses of a thread of this size at a place of this kind: one pitch, and a major diameter within five hundredths.
+pub fn uses(part: &str, size: &str) -> Vec<String> {
+    let Ok(size) = size.parse::<ThreadSize>() else {
+        return Vec::new();
+    };
+    let near = |row: &&ThreadRow| {
+        row.size.pitch().same_as(size.pitch())
+            && (settled_mm(row.size.major()) - settled_mm(size.major())).abs() <= 0.05
+    };
+    let here = ROWS.threads.iter().filter(|t| t.part.to_string() == part);
+    let hands = here.filter(near).filter(|t| use_hand(t.code).is_some());
+    hands.map(|t| t.code.to_owned()).collect()
 }

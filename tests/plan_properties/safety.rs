@@ -1,10 +1,11 @@
 //! Properties 1, 3, 6, 7, 8: what may be cut, with what, from where, in which order.
 
+use framegauge::identify::Standing;
 use framegauge::plan::{Operation, Step};
 use framegauge::thread::{Hand, Turn};
 
 use crate::case::{Case, Failure, fails};
-use crate::rows::{hands_of, is_metal};
+use crate::rows::{hands_of, is_metal, use_hand, uses};
 
 /// 1. No cut in carbon or in unknown material; in a bonded insert only with its maker's consent.
 pub fn material(case: &Case) -> Vec<Failure> {
@@ -150,7 +151,8 @@ pub fn pilots(case: &Case) -> Vec<Failure> {
                 if stuck(end) || fitted(end) {
                     fails(&mut out, format!("{operation} where a part sits"), &place);
                 }
-                if stuck(other) {
+                // A bore is deepened along itself.
+                if stuck(other) && operation != Operation::Deepen {
                     fails(
                         &mut out,
                         format!("{operation} piloted by a bore that is filled"),
@@ -252,18 +254,53 @@ fn hand(case: &Case, place: &str) -> Option<Hand> {
         "pedal.left" => Some("left".to_owned()),
         "pedal.right" => Some("right".to_owned()),
         "shell.drive" | "shell.non_drive" => {
-            let shell = case
-                .plan
-                .places
-                .iter()
-                .find(|p| p.place.to_string() == "shell")?;
-            let code = shell.identification.as_ref()?.outcome.identified()?;
-            let [drive, other] = hands_of(code)?;
-            if place == "shell.drive" { drive } else { other }.map(str::to_owned)
+            let side = usize::from(place == "shell.non_drive");
+            leading(case, "shell", &|code| {
+                hands_of(code).and_then(|hands| hands[side])
+            })
         }
-        _ => None,
+        _ => {
+            let path = case.paths(place).into_iter().next()?;
+            let part = case.told.word(&format!("{path}.place"))?.to_owned();
+            let by_size = || {
+                let size = ["mate", "believed"]
+                    .iter()
+                    .find_map(|f| case.told.word(&format!("{path}.{f}")))?;
+                one_of(uses(&part, size).iter().map(|code| use_hand(code)))
+            };
+            by_size()
+                .map(str::to_owned)
+                .or_else(|| leading(case, place, &|code| use_hand(code)))
+        }
     };
     told.or_else(named)?.parse().ok()
+}
+
+/// The hand of those that hold four fifths of the ranking of a place (design: identification).
+fn leading(
+    case: &Case,
+    place: &str,
+    hand: &dyn Fn(&str) -> Option<&'static str>,
+) -> Option<String> {
+    let report = case
+        .plan
+        .places
+        .iter()
+        .find(|p| p.place.to_string() == place)?;
+    let found = report.identification.as_ref()?;
+    ["left", "right"].into_iter().find_map(|wanted| {
+        let of_hand = found
+            .candidates
+            .iter()
+            .filter(|c| c.standing == Standing::Possible && hand(&c.code) == Some(wanted));
+        (of_hand.map(|c| c.share).sum::<f64>() >= 0.8).then(|| wanted.to_owned())
+    })
+}
+
+/// The one hand that all of them have.
+fn one_of(mut hands: impl Iterator<Item = Option<&'static str>>) -> Option<&'static str> {
+    let first = hands.next()??;
+    hands.all(|hand| hand == Some(first)).then_some(first)
 }
 
 /// Whether a thread of this place exists with a left hand.

@@ -13,13 +13,14 @@ use crate::{amounts, change, findings, more, safety};
 pub const SHEETS: u32 = 20_000;
 
 /// Every property by its name, and of how many sheets it is asked once.
-pub const PROPERTIES: [(&str, u32, Property); 17] = [
+pub const PROPERTIES: [(&str, u32, Property); 18] = [
     ("material", 1, safety::material),
     ("amounts", 1, amounts::amounts),
     ("refusals", 1, safety::refusals),
     ("findings", 1, findings::findings),
     ("heard", 1, findings::heard),
     ("pilots", 1, safety::pilots),
+    ("honest", 1, more::honest),
     ("hands", 1, safety::hands),
     ("turning", 1, safety::turning),
     ("answer_fields", 1, more::answer_fields),
@@ -66,7 +67,7 @@ impl Survey {
     fn look(&mut self, number: u32) {
         let frame = Frame::numbered(number);
         self.sheets += 1;
-        let Some(case) = Case::of(&frame.truth, &frame.told, frame.lies, frame.faults) else {
+        let Some(case) = Case::of(&frame, &frame.told) else {
             let errors = crate::case::read(
                 &frame.told,
                 Unit::Millimetres,
@@ -211,7 +212,7 @@ pub fn holds(name: &str) {
 /// The smallest sheet that still fails in this way.
 fn shrunk(frame: &Frame, kind: &str, property: Property) -> Option<(Sheet, String)> {
     let fails = |told: &Sheet| -> Option<String> {
-        let case = Case::of(&frame.truth, told, frame.lies, frame.faults)?;
+        let case = Case::of(frame, told)?;
         property(&case)
             .into_iter()
             .find(|f| f.kind == kind)
