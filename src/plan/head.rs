@@ -73,6 +73,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet) -> Vec<PlaceWork> {
         planned.push(Planned {
             row,
             contradicted: !work.contradictions.is_empty(),
+            asked: work.questions.iter().map(|q| q.answer.clone()).collect(),
             end,
         });
         works.push(work);
@@ -166,7 +167,7 @@ fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
     let integrated = row.is_some_and(|r| r.kind == SeatKind::Integrated);
     head_part::wrong_kind(end, row, &mut work);
     let changes = head_bore::bore(end, &named, &mut work);
-    head_depth::depth(end, row, &mut work);
+    head_depth::depth(end, &named, &mut work);
     head_depth::crown_gap(end, &mut work);
     head_part::fit(end, row, changes, &mut work);
     if integrated {
@@ -242,6 +243,16 @@ pub(super) fn heard(
 pub(super) struct Named<'a> {
     pub row: Option<&'a HeadSeat>,
     pub identity: Identity,
+    /// Only a label says so.
+    pub by_label: bool,
+}
+
+impl Named<'_> {
+    const OPEN: Self = Self {
+        row: None,
+        identity: Identity::Open,
+        by_label: false,
+    };
 }
 
 /// A size that misses what was proved by no more may be that, made or left wrong. Common practice: half a millimetre is what
@@ -255,6 +266,7 @@ fn named<'a>(end: &HeadEnd<'a>, work: &mut PlaceWork) -> Named<'a> {
     let known = |row: &'a HeadSeat| Named {
         row: Some(row),
         identity: Identity::Known,
+        by_label: false,
     };
     if let Some(name) = sheet.confirmed.as_deref() {
         return match tables.find::<HeadSeat>(name) {
@@ -269,37 +281,62 @@ fn named<'a>(end: &HeadEnd<'a>, work: &mut PlaceWork) -> Named<'a> {
                     error.problem(),
                     "as named",
                 );
-                Named {
-                    row: None,
-                    identity: Identity::Open,
-                }
+                Named::OPEN
             }
         };
     }
-    let believed = sheet
+    let believed = match sheet
         .believed
         .as_deref()
-        .and_then(|name| tables.find::<HeadSeat>(name).ok());
-    if !end.now.on_metal()
-        && let Some(row) = believed
-        && explained(row, end)
+        .map(|b| tables.find::<HeadSeat>(b))
     {
+        Some(Ok(row)) => Some(row),
+        Some(Err(error)) => {
+            work.ask(
+                end.field("believed"),
+                error.remedy(),
+                error.problem(),
+                "as named",
+            );
+            None
+        }
+        None => None,
+    };
+    let not_over_paint = identity::on_metal(&end.now.bore);
+    let taken = believed
+        .filter(|row| end.now.bore.is_empty() || !end.now.on_metal() && explained(row, end));
+    if let Some(row) = taken {
         work.settled(Finding::stated(
             "which standard",
             format!(
-                "taken for {}, as it is called: paint may narrow a bore, so its size says nothing before it is read on metal",
+                "taken for {}, as it is called: a label proves nothing, and paint narrows a bore, so it is read on metal first",
                 row.code
             ),
         ));
-        return known(row);
-    }
-    let mut seen = identity::observed(Feature::Bore, &identity::on_metal(&end.now.bore));
-    seen.extend(identity::belief(sheet.believed.as_deref()));
-    if seen.is_empty() {
         return Named {
-            row: None,
-            identity: Identity::Open,
+            row: Some(row),
+            identity: if end.now.bore.is_empty() {
+                Identity::Open
+            } else {
+                Identity::Known
+            },
+            by_label: true,
         };
+    }
+    let readings = match (not_over_paint.is_empty(), believed) {
+        (false, _) => not_over_paint,
+        // So far from what it is called that no coat is why.
+        (true, Some(_)) => end.now.readings(),
+        (true, None) => Vec::new(),
+    };
+    let mut seen = identity::observed(Feature::Bore, &readings);
+    seen.extend(
+        believed
+            .and(sheet.believed.as_deref())
+            .and_then(|b| identity::belief(Some(b))),
+    );
+    if seen.is_empty() {
+        return Named::OPEN;
     }
     let settled = identity::settle(
         end.site,
@@ -313,11 +350,9 @@ fn named<'a>(end: &HeadEnd<'a>, work: &mut PlaceWork) -> Named<'a> {
         Some(settled) => Named {
             row: tables.find::<HeadSeat>(&settled.code).ok(),
             identity: settled.identity,
+            by_label: false,
         },
-        None => Named {
-            row: None,
-            identity: Identity::Open,
-        },
+        None => Named::OPEN,
     }
 }
 

@@ -6,21 +6,22 @@ use alloc::vec::Vec;
 
 use super::answer::{Change, Counted, Operation};
 use super::caution::Caution;
-use super::head::{HeadEnd, heard};
+use super::head::{HeadEnd, Named, heard};
 use super::permit::{Identity, Pilot, Reason, Request, Ruling, rule};
 use super::sheet::{Heard, Limited};
 use super::site::{Wish, take, tool};
 use super::work::{Draft, PlaceWork};
 use crate::evidence::Grade;
 use crate::face::{Allowance, CutLimit, LimitKind};
-use crate::judge::{CupDepth, Verdict, sizes_against};
+use crate::judge::{CupDepth, Finding, Verdict, sizes_against};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm};
 use crate::standard::{HeadSeat, HeadTubeEnd, Place};
 use crate::thread::Turn;
 
 /// Is the bore deep enough for what goes in?
-pub(super) fn depth(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) {
+pub(super) fn depth(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) {
+    let row = named.row;
     let depth = end.sheet.bore_depth;
     let readings: Vec<Reading> = depth.into_iter().collect();
     if heard(
@@ -65,7 +66,7 @@ pub(super) fn depth(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceW
             .answer(end.site.tables)
             .ok()
         });
-    listed(end, row, &depth, verdict.as_ref(), work);
+    listed(end, named, &depth, verdict.as_ref(), work);
     let (Some(verdict), Some(insertion)) = (verdict, insertion) else {
         return;
     };
@@ -99,12 +100,13 @@ pub(super) fn as_good(insertion: Length, depth: &Reading) -> Option<Reading> {
 /// The depth that the list wants. The cup at hand decides before the list.
 fn listed(
     end: &HeadEnd<'_>,
-    row: Option<&HeadSeat>,
+    named: &Named<'_>,
     depth: &Reading,
     cup: Option<&Verdict>,
     work: &mut PlaceWork,
 ) {
-    let Some(least) = row
+    let Some(least) = named
+        .row
         .and_then(|r| r.bore_depth.as_ref())
         .filter(|f| f.is_known())
     else {
@@ -120,7 +122,7 @@ fn listed(
     );
     let short = least.lower().map(|least| least - depth.value());
     match (found.outcome, cup, short) {
-        (Some(Outcome::NonconformityShown), None, Some(short)) => {
+        (Some(Outcome::NonconformityShown), None, Some(short)) if !named.by_label => {
             work.fact(found);
             work.cures.push(format!(
                 "a cup made for the listed depth stands {} proud: take one that goes in less, have this one shortened by its maker's word, or have the bore deepened where the frame maker allows it",
@@ -133,6 +135,11 @@ fn listed(
                 "depth caliper",
             );
         }
+        // The cup at hand decides, and a label proves nothing: the list stands beside.
+        (Some(Outcome::NonconformityShown), ..) => work.settled(Finding {
+            outcome: None,
+            ..found
+        }),
         _ => work.settled(found),
     }
 }
@@ -263,12 +270,9 @@ pub(super) fn crown_gap(end: &HeadEnd<'_>, work: &mut PlaceWork) {
         ));
     }
     if !limited && let Some(gap) = end.sheet.crown_gap {
-        work.settled(crate::judge::Finding {
+        work.settled(Finding {
             readings,
-            ..crate::judge::Finding::stated(
-                "gap to the crown",
-                format!("{gap}; no number is published"),
-            )
+            ..Finding::stated("gap to the crown", format!("{gap}; no number is published"))
         });
     }
     if limited && end.sheet.crown_gap.is_none() {

@@ -8,13 +8,14 @@ use super::answer::Change;
 use super::face::{self, Facing};
 use super::head::HeadEnd;
 use super::head_depth::{as_good, gap_limit, too_shallow};
+use super::head_parallel::{parallel, together};
 use super::permit::Pilot;
 use super::sheet::{Face, Fitted, HeadTubeSheet, Heard, Limited};
-use super::site::{Site, verb};
+use super::site::Site;
 use super::work::PlaceWork;
 use crate::evidence::{Evidence, Grade, Text};
 use crate::face::{CutLimit, LimitKind, RingSurvey};
-use crate::judge::{Finding, sizes_against};
+use crate::judge::sizes_against;
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::mm;
 use crate::standard::{FacingRule, HeadSeat, HeadTubeEnd, Place, SeatKind};
@@ -25,16 +26,24 @@ pub(super) struct Planned<'a> {
     pub row: Option<&'a HeadSeat>,
     /// Statements about the seat contradict each other.
     pub contradicted: bool,
+    /// Fields that the seat asks for.
+    pub asked: Vec<String>,
 }
 
-/// Parallelism of the two faces, as surveyed.
-struct Parallel {
-    found: Vec<Finding>,
-    worst: Outcome,
+impl Planned<'_> {
+    fn is_integrated(&self) -> bool {
+        self.row.is_some_and(|r| r.kind == SeatKind::Integrated)
+    }
+
+    /// A cup is or will be clamped against this face.
+    fn is_clamped(&self) -> bool {
+        let fitted = self.end.sheet.part.as_ref().and_then(|p| p.fitted);
+        !self.is_integrated() && fitted != Some(Fitted::Stuck)
+    }
 }
 
 /// What is printed for both end faces together.
-fn published<'a>(site: &Site<'a>) -> Option<(Limits, Option<&'a Evidence>)> {
+pub(super) fn published<'a>(site: &Site<'a>) -> Option<(Limits, Option<&'a Evidence>)> {
     let row = site
         .tables
         .find::<FacingRule>("end_face_parallelism")
@@ -44,10 +53,11 @@ fn published<'a>(site: &Site<'a>) -> Option<(Limits, Option<&'a Evidence>)> {
     Some((limits, row.window.evidence()))
 }
 
-const PUBLISHED: &str = "a headset maker's ceiling for both end faces together";
+pub(super) const PUBLISHED: &str = "a headset maker's ceiling for both end faces together";
 
 pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet, ends: &[Planned<'_>]) -> Vec<PlaceWork> {
-    let parallel = parallel(site, sheet);
+    let clamped = ends.iter().all(Planned::is_clamped);
+    let parallel = parallel(site, sheet, clamped);
     let out = parallel
         .as_ref()
         .is_some_and(|p| p.worst == Outcome::NonconformityShown);
@@ -67,62 +77,13 @@ pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet, ends: &[Planned<'_>])
         works.push(one(site, planned, face, cut));
     }
     if let Some(parallel) = parallel {
-        together(site, ends, &parallel, &mut works);
+        together(ends, &parallel, &mut works);
     }
     works
 }
 
-/// The finding on both faces, where it belongs: at each of them.
-fn together(_site: &Site<'_>, ends: &[Planned<'_>], parallel: &Parallel, works: &mut [PlaceWork]) {
-    let dealt = works
-        .iter()
-        .any(|w| !w.steps.is_empty() || !w.questions.is_empty());
-    let will_change = works
-        .iter()
-        .any(|w| w.steps.iter().any(|s| s.operation().cuts()));
-    for work in works.iter_mut() {
-        for finding in &parallel.found {
-            if dealt {
-                work.settled(finding.clone());
-            } else {
-                work.fact(finding.clone());
-            }
-        }
-        if work.out {
-            work.cures.push(format!(
-                "{} both ends with the pilot centred in the opposite bore, where that is permitted; else the frame maker",
-                verb(super::answer::Operation::Face)
-            ));
-        }
-        if parallel.worst == Outcome::Undecided && !will_change {
-            let path = ends
-                .iter()
-                .find(|p| Place::HeadFace(p.end.end) == work.place)
-                .map_or("head_tube.lower", |p| p.end.path);
-            work.ask(
-                format!("{path}.face.{}", probes_field(ends, &work.place)),
-                "heights of both faces again, finer; or ink both and take the first light cut where a cut is permitted",
-                "whether the two faces are parallel enough is not shown either way",
-                "dial indicator turned about the pilot",
-            );
-        }
-    }
-}
-
-/// Where new heights of a face are written.
-fn probes_field(ends: &[Planned<'_>], place: &Place) -> &'static str {
-    let face = ends
-        .iter()
-        .find(|p| Place::HeadFace(p.end.end) == *place)
-        .and_then(|p| p.end.sheet.face.as_ref());
-    match face {
-        Some(face) if !face::passes(face).is_empty() => "passes",
-        _ => "probes",
-    }
-}
-
 /// A face as it is now, about the axis of the head tube.
-fn surveyed(face: &Face) -> Option<RingSurvey> {
+pub(super) fn surveyed(face: &Face) -> Option<RingSurvey> {
     let now = face::now(face, face.coating);
     face::survey(face, now.probes, "axis of the head tube").ok()
 }
@@ -134,64 +95,6 @@ pub(super) fn both_surveyed(sheet: &HeadTubeSheet) -> bool {
             .and_then(|e| e.face.as_ref())
             .is_some_and(|f| surveyed(f).is_some())
     })
-}
-
-/// Both faces against every limit of parallelism, the makers' first.
-fn parallel(site: &Site<'_>, sheet: &HeadTubeSheet) -> Option<Parallel> {
-    let (upper, lower) = (sheet.upper.as_ref()?, sheet.lower.as_ref()?);
-    let (here, there) = (
-        surveyed(upper.face.as_ref()?)?,
-        surveyed(lower.face.as_ref()?)?,
-    );
-    let outer = |s: &RingSurvey| s.face().outer().length();
-    let over = outer(&here).max(outer(&there)) * 2.0;
-    let measured = here.parallelism(&there, over).ok()?.run_out;
-    let mut found = Vec::new();
-    let mut worst = Outcome::ConformityShown;
-    let makers = [&upper.limits, &lower.limits]
-        .into_iter()
-        .flatten()
-        .filter(|l| l.what == Limited::Parallelism);
-    for limit in makers {
-        let finding = sizes_against(
-            "parallelism of both faces",
-            &[measured],
-            &limit.limits,
-            &limit.owner,
-            None,
-            site.rule,
-        );
-        worst = worse(worst, finding.outcome);
-        found.push(finding);
-    }
-    if let Some((limits, evidence)) = published(site) {
-        let mut finding = sizes_against(
-            "parallelism of both faces",
-            &[measured],
-            &limits,
-            PUBLISHED,
-            evidence,
-            site.rule,
-        );
-        if found.is_empty() {
-            worst = worse(worst, finding.outcome);
-        } else {
-            // The maker's own figure decides; this one is shown beside it.
-            finding.outcome = None;
-        }
-        found.push(finding);
-    }
-    (!found.is_empty()).then_some(Parallel { found, worst })
-}
-
-fn worse(one: Outcome, other: Option<Outcome>) -> Outcome {
-    match (one, other) {
-        (Outcome::NonconformityShown, _) | (_, Some(Outcome::NonconformityShown)) => {
-            Outcome::NonconformityShown
-        }
-        (Outcome::Undecided, _) | (_, Some(Outcome::Undecided)) => Outcome::Undecided,
-        _ => one,
-    }
 }
 
 /// One face.
@@ -210,7 +113,7 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
             ),
         );
     }
-    if planned.row.is_some_and(|r| r.kind == SeatKind::Integrated) {
+    if planned.is_integrated() {
         return left(
             site,
             &place,
@@ -234,7 +137,11 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
             by: None,
         });
     }
-    let pilot = if end.pilot == Pilot::There && too_shallow(end) {
+    let pilot = if planned.row.is_none() {
+        Pilot::Missing(
+            "the seat is not named yet, and where a bearing lies in the frame itself the face is not cut",
+        )
+    } else if end.pilot == Pilot::There && too_shallow(end) {
         Pilot::Missing(
             "the bore is too shallow for its part, and facing makes it shallower; that is settled first",
         )
@@ -269,6 +176,18 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
         },
     );
     what_is_unknown(end, &mut work);
+    let by_seat = work.steps.is_empty()
+        && !work.questions.is_empty()
+        && work
+            .questions
+            .iter()
+            .all(|q| planned.asked.contains(&q.answer));
+    if by_seat {
+        work.leave.push(format!(
+            "the face, for now: what it waits for is asked at the {}",
+            end.what()
+        ));
+    }
     work
 }
 

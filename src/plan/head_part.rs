@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::head::{HeadEnd, unmeasured};
 use super::sheet::{Limited, Part};
 use super::tried::{self, GoesIn};
-use super::work::PlaceWork;
+use super::work::{Answers, PlaceWork};
 use crate::judge::{Finding, Fit, MemberOf, extremes};
 use crate::measure::{Outcome, settled_below, settled_cmp};
 use crate::quantity::{in_mm, mm};
@@ -45,26 +45,35 @@ pub(super) fn wrong_kind(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut P
     // Only on metal: through paint a bore reads too small.
     let presses = end.now.on_metal()
         && matches!((outside.last(), bore.first()), (Some(o), Some(b)) if o.less(b).sure_sign().is_gt());
-    if integrated && (cup && !bearing || presses) {
-        let name = end.part_name();
+    let pressed = matches!(row.kind, SeatKind::ExternalCup | SeatKind::ZeroStack);
+    let name = end.part_name();
+    let words = if integrated && (cup && !bearing || presses) {
         let how = if presses { ", larger than it" } else { "" };
+        format!(
+            "{name} is meant for a pressed bore, and {} is a seat in which a bearing lies by hand{how}",
+            row.code
+        )
+    } else if pressed && bearing && !cup {
+        format!(
+            "{name} is a bearing, and {} is a bore into which a cup is pressed",
+            row.code
+        )
+    } else {
+        return;
+    };
+    if end.sheet.confirmed.is_some() {
+        // The seat was proved, so it is the part that is wrong.
+        work.fact(Finding {
+            outcome: Some(Outcome::NonconformityShown),
+            ..Finding::stated("part", words)
+        });
+        work.cures
+            .push(String::from("the part that this seat was made for"));
+    } else {
         work.contradicts(
-            format!(
-                "{name} is meant for a pressed bore, and {} is a seat in which a bearing lies by hand{how}",
-                row.code
-            ),
-            end.field("part.name"),
-            "the part itself, frame maker's sheet",
-        );
-    } else if bearing && !cup && matches!(row.kind, SeatKind::ExternalCup | SeatKind::ZeroStack) {
-        work.contradicts(
-            format!(
-                "{} is a bearing, and {} is a bore into which a cup is pressed",
-                end.part_name(),
-                row.code
-            ),
-            end.field("part.name"),
-            "the part itself, frame maker's sheet",
+            words,
+            end.field("confirmed"),
+            "the part itself tried by hand, frame maker's sheet",
         );
     }
 }
@@ -126,31 +135,34 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
         format!("{} in its bore", end.part_name()),
         verdict.sentence.clone(),
     ));
-    if changes || end.now.covered || end.now.outdated() {
+    // A bearing that lies in its seat, of which nobody prints how loosely: its own size and the bore's have been judged.
+    let nobody_says = integrated
+        && verdict.outcome == Outcome::Undecided
+        && verdict.findings.iter().all(|f| f.limits.is_none());
+    if changes || end.now.covered || end.now.outdated() || nobody_says {
         work.found(&verdict);
         return;
     }
-    let decided = verdict.findings.iter().any(|f| f.limits.is_some());
-    if verdict.outcome == Outcome::Undecided && decided {
-        work.ask(
-            end.field("part.outside"),
-            verdict.next.first().map_or_else(
-                || String::from("the part and its bore again, finer"),
-                |n| n.measure.clone().into_owned(),
-            ),
-            "whether the part fits is not shown either way; steering must not be ridden before it is",
-            "outside micrometer and three-point internal micrometer",
-        );
-    }
+    let (outside, passes, limits) = (
+        end.field("part.outside"),
+        end.field("passes"),
+        end.field("limits"),
+    );
+    work.judged(
+        &verdict,
+        Answers {
+            reading: &outside,
+            trial: &passes,
+            written: &limits,
+        },
+    );
     if verdict.outcome == Outcome::NonconformityShown {
-        work.out = true;
         work.cures.push(String::from(if integrated {
             "the bearing that this frame was made for, by its maker's sheet"
         } else {
-            "another cup, by its maker's word: a larger outside where it is loose, a smaller one where it presses too hard; never by filing a cup, a punch or raised burrs"
+            "a larger cup where it is loose, a smaller one where it presses too hard, by its maker's word; never by filing a cup, a punch or raised burrs"
         }));
     }
-    work.found(&verdict);
 }
 
 /// The bearings that are listed for an integrated seat, and whether the one at hand is one of them.

@@ -73,13 +73,16 @@ pub(super) fn of(sheet: &BrakeSheet) -> MountNow<'_> {
     };
     let bare = sheet.coating == Some(Coating::Bare)
         || !points.is_empty() && points.iter().all(on(Surface::OnMetal));
-    let untouched = removed.is_empty() || removed.iter().any(|off| !off.sure_sign().is_gt());
+    let untouched = removed
+        .iter()
+        .any(|off| !settled_below(mm(0.0), off.value()));
+    let unsure = removed.is_empty() || removed.iter().any(|off| !off.sure_sign().is_gt());
     let (covered, not_said) = match (left, last.is_some()) {
         (Some(CoatingLeft::AllOff | CoatingLeft::Traces), _) => (false, false),
         (Some(CoatingLeft::Remains), _) => (true, false),
         (None, false) => (was, !was && !bare),
         // A pass that touched every place took the paint with it; one that did not, left it there.
-        (None, true) => (was && untouched, untouched && !was && !bare),
+        (None, true) => (was && untouched, unsure && !bare && !(was && untouched)),
     };
     MountNow {
         points,

@@ -230,7 +230,15 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
             "frame maker",
         ),
         // Asked where it was found; the work here waits for it.
-        Reason::Contradicted | Reason::IdentityOpen => work.held = true,
+        Reason::Contradicted | Reason::IdentityOpen => {
+            work.held = true;
+            if work.contradictions.is_empty() && work.questions.is_empty() {
+                work.leave.push(format!(
+                    "the {}, for now: what it waits for is asked at its place",
+                    wish.what
+                ));
+            }
+        }
         Reason::Carbon
         | Reason::Plastic
         | Reason::MetalLost

@@ -27,7 +27,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &SteererSheet) -> PlaceWork {
     work.measured = !sheet.outside.is_empty() || sheet.length.is_some() || !sheet.stack.is_empty();
     named(site, sheet, &mut work);
     let carbon = site.joint(&sheet.common()).material == Some(MaterialKind::Carbon);
-    if carbon {
+    if carbon && work.measured {
         work.cautions.push(Caution::Carbon);
         work.leave.push(String::from(
             "the steerer: laminate; it is shortened, plugged and clamped only as its maker writes",
