@@ -23,7 +23,7 @@ const SIMPLE: [&str; 8] = [
     r#"{"id":2,"ask":"fit_limits","nominal":"42 mm","class":"N7"}"#,
     r#"{"id":3,"ask":"hand","shell":"bsc","side":"drive"}"#,
     r#"{"id":4,"ask":"convert","length":"1 3/8 in"}"#,
-    r#"{"id":5,"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","part":"12.0 +/- 0.1 mm"}"#,
+    r#"{"id":5,"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","insertion":"12.0 +/- 0.1 mm"}"#,
     r#"{"id":6,"ask":"pitch_mismatch","a":"M35x1","b":"1.370 in x 24 tpi BSC"}"#,
     r#"{"id":7,"ask":"conform","readings":["41.975 +/- 0.004 mm"],"class":"42 N7"}"#,
     r#"{"id":8,"ask":"fit_limits","nominal":42,"class":"N7"}"#,

@@ -12,13 +12,13 @@ mod support;
 
 use std::process::ExitCode;
 
-use framegauge::fit::{MaterialKind, SizeReading};
+use framegauge::fit::MaterialKind;
 use framegauge::judge::pattern_threads;
 use framegauge::measure::Reading;
 use framegauge::rescue::{
     BoreRescue, Damage, Rescue, Stand, Step, Symptom, ThreadRescue, diagnose,
 };
-use framegauge::standard::{Joint, Shell, find};
+use framegauge::standard::{Joint, Shell, Tables, find};
 use framegauge::thread::Side;
 use framegauge::{Error, ErrorKind, parse_length};
 use support::{Answer, Words, answer};
@@ -73,7 +73,7 @@ fn rescue(words: &Words) -> Result<Rescue, Error> {
         )?;
         let mut ask = BoreRescue::new(joint, damage(words, 1)?);
         for text in words.all("hole") {
-            ask.hole.push(SizeReading::new(text.parse()?));
+            ask.hole.push(text.parse()?);
         }
         ask.shaft = reading(words, "part")?;
         ask.outside = reading(words, "outside")?;
@@ -85,7 +85,7 @@ fn rescue(words: &Words) -> Result<Rescue, Error> {
             .into_iter()
             .map(parse_length)
             .collect::<Result<_, _>>()?;
-        return ask.options();
+        return ask.options(Tables::ours());
     }
     let mut ask = if let Some(code) = first.strip_prefix("shell=") {
         let shell = pattern_threads(find::<Shell>(code)?)?;
@@ -109,7 +109,7 @@ fn rescue(words: &Words) -> Result<Rescue, Error> {
     ask.outside = reading(words, "outside")?;
     ask.bore = reading(words, "bore")?;
     ask.material = material(words)?;
-    ask.options()
+    ask.options(Tables::ours())
 }
 
 fn main() -> ExitCode {

@@ -1,4 +1,4 @@
-//! Stacks, temperature, clamps, slides, insertion and lengths.
+//! Stacks, temperature, clamps, slides and lengths.
 #![allow(
     clippy::unwrap_used,
     clippy::expect_used,
@@ -12,10 +12,9 @@ use core::f64::consts::PI;
 
 use fit_support::published;
 use framegauge::fit::{
-    Caution, ClampModel, InsertionRule, Link, Material, MaterialKind, RuleDepth, SizeReading,
-    SlitClamp, Temperature, at_reference, at_reference_with_gauge, bolt_force, bolt_length,
-    clearance_change, engagement_left, gap_between_flanges, insertion, post_insertion, room_below,
-    slide, stack, steerer_length, strap_tension, width_with_spacers,
+    Caution, ClampModel, Link, Material, MaterialKind, SizeReading, SlitClamp, Temperature,
+    at_reference, at_reference_with_gauge, bolt_force, clearance_change, engagement_left,
+    gap_between_flanges, post_insertion, slide, stack, steerer_length, strap_tension,
 };
 use framegauge::measure::{DecisionRule, Limits, Outcome, Reading};
 use framegauge::{
@@ -221,70 +220,9 @@ fn slide_depth_by_depth() {
     assert!(sits.cautions.contains(&Caution::ShapeAtLeast) && sits.bore.ovality().is_none());
 }
 
-/// One frame maker's manual: 2.5 diameters, so 75 mm for a 30 mm post, and below the junction where that is deeper.
-#[test]
-fn the_largest_insertion_rules() {
-    let rule =
-        |name: &'static str, depth| InsertionRule::new(name, depth, Grade::Published).unwrap();
-    let rules = [
-        rule("a manual", RuleDepth::Diameters(2.5)),
-        rule("a fixed depth", RuleDepth::Fixed(mm(65.0))),
-        rule("below the junction", RuleDepth::BelowJunction(mm(10.0))),
-    ];
-    let post = ShaftDiameter::new(mm(30.0)).unwrap();
-    let short = insertion(&rules, post, None).unwrap();
-    assert_eq!(
-        (
-            in_mm(short.ruling.depth).to_string().as_str(),
-            short.not_judged.len()
-        ),
-        ("75.000 mm", 1)
-    );
-    assert_eq!(
-        short.holds(&read("74.0 +/- 0.2 mm"), RULE).unwrap().outcome,
-        Outcome::NonconformityShown
-    );
-    assert_eq!(
-        short.holds(&read("80.0 +/- 1 mm"), RULE).unwrap().outcome,
-        Outcome::ConformityShown
-    );
-    let tall = insertion(&rules, post, Some(mm(95.0))).unwrap();
-    assert_eq!(in_mm(tall.ruling.depth).to_string(), "105.000 mm");
-    assert!(tall.cautions.contains(&Caution::MakerFirst));
-    assert_eq!(
-        insertion(&[], post, None).unwrap_err().kind(),
-        ErrorKind::Missing
-    );
-    assert!(insertion(&rules, post, Some(mm(-5.0))).is_err());
-    assert!(
-        insertion(&rules[2..], post, None)
-            .unwrap_err()
-            .value()
-            .contains("junction")
-    );
-}
-
 #[test]
 fn lengths_are_signed_and_judged() {
     let at_least = |low: f64| Limits::at_least(mm(low), Grade::Published).unwrap();
-    assert_eq!(
-        room_below(
-            &read("12.5 +/- 0.1 mm"),
-            &read("10.0 +/- 0.05 mm"),
-            at_least(0.5),
-            RULE
-        )
-        .unwrap()
-        .decision
-        .outcome,
-        Outcome::ConformityShown
-    );
-    let wanted = Limits::between(mm(72.8), mm(73.2), Grade::Published).unwrap();
-    let bare = width_with_spacers(&read("68.0 +/- 0.05 mm"), &[], wanted, RULE).unwrap();
-    assert_eq!(
-        in_mm(bare.decision.margin.unwrap()).to_string(),
-        "-4.800 mm"
-    );
     let wide = gap_between_flanges(
         &read("86.5 +/- 0.05 mm"),
         &read("86.9 +/- 0.05 mm"),
@@ -324,17 +262,6 @@ fn lengths_are_signed_and_judged() {
     )
     .unwrap();
     assert_eq!(none.turns, 0);
-    let engaged = Limits::between(mm(9.0), mm(9.5), Grade::Shop).unwrap();
-    assert!(
-        bolt_length(
-            &read("12.4 +/- 0.1 mm"),
-            &[mm(18.0), mm(23.0)],
-            &engaged,
-            RULE
-        )
-        .unwrap()
-        .is_none()
-    );
     assert_eq!(
         steerer_length(&[], mm(3.0)).unwrap_err().kind(),
         ErrorKind::Missing
@@ -357,24 +284,7 @@ fn a_length_below_zero_is_refused_by_name() {
     let (one, below) = (read("10 +/- 0.1 mm"), read("-2 +/- 0.1 mm"));
     let wanted = Limits::at_least(mm(0.0), Grade::Shop).unwrap();
     let pitch = Pitch::tpi(24).unwrap();
-    let bolt = |mount, bolt| bolt_length(mount, &[bolt], &wanted, RULE).map(drop);
     let refused = [
-        (
-            room_below(&below, &one, wanted, RULE).map(drop),
-            "bore depth",
-        ),
-        (
-            room_below(&one, &below, wanted, RULE).map(drop),
-            "insertion",
-        ),
-        (
-            width_with_spacers(&below, &[], wanted, RULE).map(drop),
-            "shell",
-        ),
-        (
-            width_with_spacers(&one, &[one, below], wanted, RULE).map(drop),
-            "spacers",
-        ),
         (
             gap_between_flanges(&below, &one, &[], wanted, RULE).map(drop),
             "between flanges",
@@ -399,8 +309,6 @@ fn a_length_below_zero_is_refused_by_name() {
             engagement_left(&one, &[], &below, pitch, wanted, RULE).map(drop),
             "shell thread",
         ),
-        (bolt(&below, mm(18.0)), "mount"),
-        (bolt(&one, mm(-18.0)), "bolts"),
         (steerer_length(&[one, below], mm(3.0)).map(drop), "parts"),
         (steerer_length(&[below], mm(3.0)).map(drop), "parts"),
         (steerer_length(&[one], mm(-3.0)).map(drop), "below top"),
@@ -424,9 +332,6 @@ fn a_length_below_zero_is_refused_by_name() {
             (ErrorKind::OutOfRange, field)
         );
     }
-    let nothing = read("0 +/- 0.01 mm");
-    let stack = width_with_spacers(&one, &[nothing], wanted, RULE).unwrap();
-    assert_eq!(in_mm(stack.length.value()).to_string(), "10.000 mm");
 }
 
 proptest! {

@@ -8,7 +8,7 @@ use super::told::answer;
 use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::MaterialKind;
-use crate::judge::pattern_threads;
+use crate::judge::{Gauging, pattern_threads};
 use crate::measure::{Placed, Reading};
 use crate::quantity::Length;
 use crate::read::{Inside, Shape, form, words};
@@ -17,7 +17,7 @@ use crate::rescue::{
 };
 use crate::standard::Joint;
 use crate::standard::Shell;
-use crate::thread::{Designation, Gauging, Side};
+use crate::thread::{Designation, Side};
 use crate::{Error, ErrorKind, Grade};
 
 words!(Damage, Symptom);
@@ -25,26 +25,6 @@ words!(Damage, Symptom);
 told! {
     Options => Shape::Report { what: "what, damage, options in order of caution (step, stand, why, worked, next, costs, cautions, check_after), shells_after, sentence" },
     Diagnosis => Shape::Report { what: "symptom, outcome, causes, checks in order, until_then" },
-}
-
-form! {
-    /// What thread gauges said.
-    ///
-    /// ```
-    /// use framegauge::{ask::GaugesSaid, read::Tree};
-    /// let tree: Tree = serde_json::from_str(r#"{"go_passes":true,"not_go_turns":4.0}"#).unwrap();
-    /// assert_eq!(framegauge::read::read_whole::<GaugesSaid>(\&tree, framegauge::standard::Tables::ours()).unwrap().not_go_turns, Some(4.0));
-    /// ```
-    GaugesSaid {
-        /// The threaded GO gauge ran through by hand.
-        go_passes: Option<bool>,
-        /// Turns that the NOT GO gauge went in.
-        not_go_turns: Option<f64>,
-        /// The plain GO gauge passed the crests.
-        plain_go_passes: Option<bool>,
-        /// The plain NOT GO gauge entered.
-        plain_not_go_enters: Option<bool>,
-    }
 }
 
 form! {
@@ -71,7 +51,7 @@ form! {
         /// Which side of that shell.
         side: Option<Side>,
         /// What the gauges said.
-        gauging: Option<GaugesSaid>,
+        gauging: Option<Gauging>,
         /// Threads that could be cut instead; those of the tables unless stated.
         to: Vec<Designation>,
         /// Bore over the crests of the thread as found.
@@ -168,12 +148,7 @@ impl RescueOf {
         ask.shell = shell;
         ask.outside = self.outside;
         ask.bore = self.bore;
-        ask.gauging = self.gauging.as_ref().map(|said| Gauging {
-            go_passes: said.go_passes,
-            not_go_turns: said.not_go_turns,
-            plain_go_passes: said.plain_go_passes,
-            plain_not_go_enters: said.plain_not_go_enters,
-        });
+        ask.gauging.clone_from(&self.gauging);
         ask.material = self.material;
         ask.to.clone_from(&self.to);
         let names = [
@@ -188,12 +163,24 @@ impl RescueOf {
         } else {
             "shell"
         };
-        ask.options().map_err(|e| said_of(&e, &names, otherwise))
+        ask.options(context.tables()).map_err(|e| {
+            // The form of the gauges names its own fields.
+            if e.field().starts_with("gauging.") {
+                e
+            } else {
+                said_of(&e, &names, otherwise)
+            }
+        })
     }
 
-    fn bore_options(&self, joint: Joint, damage: Damage) -> Result<Options, Error> {
+    fn bore_options(
+        &self,
+        context: &Context<'_>,
+        joint: Joint,
+        damage: Damage,
+    ) -> Result<Options, Error> {
         let mut ask = BoreRescue::new(joint, damage);
-        ask.hole = crate::judge::sizes(&self.hole).map_err(|e| named(&e, "hole"))?;
+        ask.hole.clone_from(&self.hole);
         ask.shaft = self.shaft;
         ask.wanted_interference = self.wanted_interference;
         ask.compound_gap = self.compound_gap;
@@ -207,7 +194,8 @@ impl RescueOf {
             ("outside", "outside"),
             ("size", "sizes"),
         ];
-        ask.options().map_err(|e| said_of(&e, &names, "hole"))
+        ask.options(context.tables())
+            .map_err(|e| said_of(&e, &names, "hole"))
     }
 }
 
@@ -251,7 +239,7 @@ impl Ask for RescueOf {
                     &self.of_thread(),
                     "belongs to a thread, and a joint is asked about",
                 )?;
-                self.bore_options(joint, damage)?
+                self.bore_options(context, joint, damage)?
             }
             None => {
                 self.stray(

@@ -1,9 +1,9 @@
-//! Lengths along an axis: cups in bores, spacers, units between flanges, bolts, steerers, posts.
+//! Lengths along an axis: units between flanges, engaged thread, steerers, posts.
 
 use alloc::vec::Vec;
 
 use super::caution::Caution;
-use crate::measure::{Decision, DecisionRule, Limits, Outcome, Reading, decide, settled_cmp};
+use crate::measure::{Decision, DecisionRule, Limits, Reading, decide, settled_cmp};
 use crate::quantity::{Length, Pitch, mm, nanometres, not_negative};
 use crate::{Error, ErrorKind};
 
@@ -47,52 +47,6 @@ fn summed(first: Reading, field: &'static str, others: &[Reading]) -> Result<Rea
     others
         .iter()
         .try_fold(first, |sum, other| Ok(sum.plus(&read(field, other)?)))
-}
-
-/// Room left below a pressed part: bore depth less insertion. Negative: the part bottoms and stands proud by that much.
-///
-/// ```
-/// use framegauge::{Grade, fit::room_below, in_mm, measure::{DecisionRule, Limits, Outcome}, mm};
-/// // Reported: a lower cup that needs 12 mm in a bore cut only 9 mm deep stopped 3 mm proud.
-/// let wanted = Limits::at_least(mm(0.0), Grade::CommonPractice).unwrap();
-/// let room = room_below(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), wanted, DecisionRule::default()).unwrap();
-/// assert_eq!(in_mm(room.length.value()).to_string(), "-3.000 mm");
-/// assert_eq!(room.decision.outcome, Outcome::NonconformityShown);
-/// ```
-///
-/// # Errors
-/// `OutOfRange` for a length below zero or above 1000 mm.
-pub fn room_below(
-    bore_depth: &Reading,
-    insertion: &Reading,
-    wanted: Limits,
-    rule: DecisionRule,
-) -> Result<LengthCheck, Error> {
-    let left = read("bore depth", bore_depth)?.less(&read("insertion", insertion)?);
-    Ok(LengthCheck::of(left, wanted, rule))
-}
-
-/// Shell width with its spacers, held against the width that a unit wants.
-///
-/// ```
-/// use framegauge::{Grade, fit::width_with_spacers, in_mm, measure::{DecisionRule, Limits, Outcome}, mm};
-/// let wanted = Limits::between(mm(72.5), mm(73.5), Grade::Published).unwrap();
-/// let spacers = ["2.5 +/- 0.02 mm".parse().unwrap(), "2.5 +/- 0.02 mm".parse().unwrap()];
-/// let stack = width_with_spacers(&"68.1 +/- 0.05 mm".parse().unwrap(), &spacers, wanted, DecisionRule::default()).unwrap();
-/// assert_eq!(in_mm(stack.length.value()).to_string(), "73.100 mm");
-/// assert_eq!(stack.decision.outcome, Outcome::ConformityShown);
-/// ```
-///
-/// # Errors
-/// `OutOfRange` for a length below zero or above 1000 mm.
-pub fn width_with_spacers(
-    shell: &Reading,
-    spacers: &[Reading],
-    wanted: Limits,
-    rule: DecisionRule,
-) -> Result<LengthCheck, Error> {
-    let whole = summed(read("shell", shell)?, "spacers", spacers)?;
-    Ok(LengthCheck::of(whole, wanted, rule))
 }
 
 /// What is left between the flanges of a unit once it stands on the shell: distance between flanges less shell and spacers.
@@ -170,45 +124,6 @@ pub fn engagement_left(
         turns: u32::try_from(nm / pitch).unwrap_or(u32::MAX),
         decision: decide(&length, &wanted, rule),
     })
-}
-
-/// A bolt through a mount: which of these lengths leaves a wanted length in the thread behind it.
-///
-/// `engaged` says at least how much thread is needed and at most how much there is room for. The shortest bolt that is shown to
-/// conform is taken; `None` when none is.
-///
-/// ```
-/// use framegauge::{Grade, fit::bolt_length, in_mm, measure::{DecisionRule, Limits}, mm};
-/// // Invented mount: 12.4 mm of frame, 10 to 12 mm in the thread.
-/// let engaged = Limits::between(mm(10.0), mm(12.0), Grade::Shop).unwrap();
-/// let found = bolt_length(&"12.4 +/- 0.1 mm".parse().unwrap(), &[mm(18.0), mm(23.0), mm(28.0)], &engaged, DecisionRule::default());
-/// let (bolt, check) = found.unwrap().unwrap();
-/// assert_eq!(in_mm(bolt).to_string(), "23.000 mm");
-/// assert_eq!(in_mm(check.length.value()).to_string(), "10.600 mm");
-/// ```
-///
-/// # Errors
-/// `OutOfRange` for a length below zero or above 1000 mm; `NotFinite` for a bolt that is no length.
-pub fn bolt_length(
-    mount: &Reading,
-    bolts: &[Length],
-    engaged: &Limits,
-    rule: DecisionRule,
-) -> Result<Option<(Length, LengthCheck)>, Error> {
-    let mount = read("mount", mount)?;
-    let mut shortest: Option<(Length, LengthCheck)> = None;
-    for bolt in bolts {
-        let bolt = not_negative("bolts", *bolt)?;
-        let left = mount.scaled(-1.0).shifted(bolt);
-        let check = LengthCheck::of(left, *engaged, rule).with(Caution::MakerFirst);
-        let shorter = |(other, _): &(Length, _)| settled_cmp(bolt, *other).is_lt();
-        if check.decision.outcome == Outcome::ConformityShown
-            && shortest.as_ref().is_none_or(shorter)
-        {
-            shortest = Some((bolt, check));
-        }
-    }
-    Ok(shortest)
 }
 
 /// Length to cut a steerer to, from the crown race seat: everything that stands on it (head tube, headset above and below,

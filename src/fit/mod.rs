@@ -11,7 +11,6 @@ mod designation;
 mod deviation;
 mod finding;
 mod hold;
-mod insertion;
 mod left;
 mod lengths;
 mod material;
@@ -39,11 +38,10 @@ pub use deviation::{
 };
 pub use finding::MemberFinding;
 pub use hold::PressReport;
-pub use insertion::{Insertion, InsertionRule, RuleDepth, RuledDepth, insertion};
 pub use left::{ClearanceLeft, clearance_left};
 pub use lengths::{
-    EngagementLeft, LengthCheck, bolt_length, engagement_left, gap_between_flanges, post_insertion,
-    room_below, steerer_length, width_with_spacers,
+    EngagementLeft, LengthCheck, engagement_left, gap_between_flanges, post_insertion,
+    steerer_length,
 };
 pub use material::{Material, MaterialKind};
 pub use member::{Hole, HoleMember, Member, Part, Shaft, ShaftMember};

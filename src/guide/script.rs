@@ -75,8 +75,8 @@
 //!     "hand":"left","tighten":"counter-clockwise","loosen":"clockwise"
 //! {"id":7,"ask":"conform","readings":["45.80 +/- 0.05 mm","45.97 +/- 0.05 mm"],"limits":"45.95 mm to 46.00 mm","measures":"inside"}
 //!     "outcome":"nonconformity_shown"
-//! {"id":11,"ask":"mate","hole":{"readings":["27.40 +/- 0.02 mm"],"nominal":"27.2 mm"},"shaft":{"readings":["27.00 +/- 0.02 mm"]},"clearance":["0 mm to 0.1 mm"]}
-//!     "kind":"clearance","tightest_mm":0.4
+//! {"id":11,"ask":"fit","hole":{"readings":["27.40 +/- 0.02 mm"],"nominal":"27.2 mm"},"shaft":{"readings":["27.00 +/- 0.02 mm"]},"clearance":["0 mm to 0.1 mm"]}
+//!     "out":"both"
 //! {"id":12,"ask":"press","hole":{"readings":["43.98 +/- 0.005 mm"]},"shaft":{"readings":["44.05 +/- 0.005 mm"]},"hub_outside":"50 mm","shaft_bore":"41 mm","length":"10 mm","hub_material":"al_6061_t6","shaft_material":"al_6061_t6","friction":{"holding":0.06,"pressing":0.15}}
 //!     "push_in_force_n":1142.868
 //! {"id":13,"ask":"face","datum":"shell thread, drive side","inner_radius":"17 mm","outer_radius":"21 mm","probe_radius":"20 mm","probes":[{"at":"0 deg","height":"0.15 +/- 0.008 mm"},{"at":"72 deg","height":"0.11 +/- 0.008 mm"},{"at":"144 deg","height":"0.03 +/- 0.008 mm"},{"at":"216 deg","height":"0.02 +/- 0.008 mm"},{"at":"288 deg","height":"0.09 +/- 0.008 mm"}],"square_within":"0.05 mm","over":"40 mm","limits":[{"what":"least width","measured":"68.4 +/- 0.02 mm","least":"68 mm"}]}
@@ -92,17 +92,45 @@
 //! {"id":18,"ask":"three_wire","thread":"M10x1","over_wires":"10.21 +/- 0.01 mm"}
 //!     "best_wire_mm":0.57735
 //! {"id":19,"ask":"seatpost_for_tube","bore":["27.24 +/- 0.02 mm"],"clearance":"0 mm to 0.1 mm"}
-//!     "posts":[{"code":"27.2","diameter_mm":27.2
-//! {"id":20,"ask":"insertion","post":"27.2 mm","junction":"40 mm","inserted":"120 +/- 1 mm"}
-//!     "depth_mm":90.0
+//!     "cures":[{"by":"other_part","size_mm":27.2
+//! {"id":20,"ask":"insertion","post":"27.2 mm","weld":"40 mm","inserted":"120 +/- 1 mm"}
+//!     "depth_mm":100.0,"by_the_weld_rule_mm":90.0
 //! {"id":21,"ask":"shim","bore":["27.40 +/- 0.02 mm"],"post":["27.00 +/- 0.02 mm"],"nominal":"27.2 mm","clearance":"0 mm to 0.1 mm"}
 //!     "shim_wall_mm":0.2
-//! {"id":22,"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","part":"12.0 +/- 0.1 mm"}
-//!     "outcome":"nonconformity_shown","length_mm":-3.0
-//! {"id":23,"ask":"width_stack","shell":"68.1 +/- 0.05 mm","spacers":["2.5 +/- 0.02 mm","2.5 +/- 0.02 mm"],"wanted":"72.5 mm to 73.5 mm"}
-//!     "outcome":"conformity_shown","length_mm":73.1
-//! {"id":24,"ask":"bolt_length","mount":"12.4 +/- 0.1 mm","bolts":["18 mm","23 mm","28 mm"],"engaged":"10 mm to 12 mm"}
-//!     "bolt_mm":23.0
+//! {"id":22,"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","insertion":"12.0 +/- 0.1 mm"}
+//!     "stands_proud_mm":3.0
+//! {"id":23,"ask":"width_stack","width":"68.1 +/- 0.05 mm","spacers":["2.5 +/- 0.02 mm","2.5 +/- 0.02 mm"],"wanted":"72.5 mm to 73.5 mm"}
+//!     "over_all_mm":73.1
+//! {"id":24,"ask":"bolt_length","thickness":"12.4 +/- 0.1 mm","bolts":["18 mm","23 mm","28 mm"],"engaged":"10 mm to 12 mm"}
+//!     "bolt_length_mm":23.0
+//! {"id":92,"ask":"spindle_width","width":"68.7 +/- 0.05 mm","made_for":"68 mm"}
+//!     "outcome":"undecided"
+//! {"id":93,"ask":"caliper_tilt","kind":"posts","points":["-37 mm along, -7.5 mm across: 0 +/- 0.008 mm","-37 mm along, 7.5 mm across: 0.3 +/- 0.008 mm","37 mm along, -7.5 mm across: 0 +/- 0.008 mm","37 mm along, 7.5 mm across: 0.3 +/- 0.008 mm"],"pad_length":"25 mm","pad_clearance":"0.2 mm"}
+//!     "outcome":"nonconformity_shown"
+//! {"id":94,"ask":"bore","bore":["3 mm deep, 0 deg: 42.02 +/- 0.004 mm","55 mm deep, 0 deg: 41.90 +/- 0.004 mm"],"limits":[{"limits":"41.96 to 41.985 mm","owner":"the frame builder's drawing"}]}
+//!     {"by":"ream","size_mm":41.96,"at":"55.000 mm deep"}
+//! {"id":96,"ask":"gauging","thread":"M10x1-6H","go":"passed","not_go":"failed","minor":"9.05 +/- 0.02 mm","seen":["sound"]}
+//!     "what":"contradiction"
+//! {"id":97,"ask":"wall","outside":"36.0 +/- 0.02 mm","bore":"33.95 +/- 0.01 mm","least":"at least 1.1 mm"}
+//!     "wall_mm":1.025
+//! {"id":98,"ask":"ream","outside":"31.7 +/- 0.02 mm","bore":"29.7 +/- 0.02 mm","to":"30.1 mm"}
+//!     "stock_on_diameter_mm":0.4,"wall_left_mm":0.8
+//! {"id":99,"ask":"hole_to_tap","thread":"M10x1","hole":"8.5 +/- 0.05 mm"}
+//!     "to_enlarge_by_least_mm":0.417
+//! {"id":100,"ask":"parallel_faces","parallelism":"0.12 +/- 0.02 mm"}
+//!     "ceiling_mm":0.075
+//! {"id":101,"ask":"hub_width","pattern":"ta_12x142","over_caps":"139.4 +/- 0.1 mm"}
+//!     "short_by_mm":2.6
+//! {"id":102,"ask":"caliper_place","native":"160 mm","adapter":"20 mm","rotor":"160 mm"}
+//!     "caliper_too_high_by_mm":10.0
+//! {"id":103,"ask":"dropouts","spacing":"114 +/- 0.2 mm","hub":"108 mm","difference":"1.0 +/- 0.1 mm","angle":"2 deg"}
+//!     "spacing_off_by_mm":6.0,"each_side_mm":3.0
+//! {"id":104,"ask":"spindle_binds","spindle":"29.98 +/- 0.004 mm","bearing_bore":"29.995 +/- 0.004 mm","offset":["0.30 +/- 0.02 mm","0.40 +/- 0.02 mm"],"apart":"60 mm","ring_width":"7 mm","binds_unloaded":true}
+//!     "offset_of_the_bores_mm":0.5
+//! {"id":105,"ask":"coating","member":"shaft","reading":"28.83 +/- 0.02 mm","expected":"28.6 mm"}
+//!     "coat_on_each_side_mm":0.115
+//! {"id":106,"ask":"temperature","hole":{"readings":["41.995 +/- 0.002 mm"]},"hole_material":"al_6061_t6","hole_celsius":60,"shaft":{"readings":["41.998 +/- 0.001 mm"]},"shaft_material":"steel_4130_normalised"}
+//!     "outcome":"nonconformity_shown"
 //! {"id":25,"ask":"standard","code":"27.2"}
 //!     "family":"seatpost","code":"27.2"
 //! {"id":26,"ask":"convert","length":"1 3/8 in"}

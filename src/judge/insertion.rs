@@ -285,7 +285,7 @@ impl Insertion {
         };
         Ok(Finding {
             outcome,
-            readings: Vec::from([Reading::exact(clear)?]),
+            readings: Vec::from([Reading::exact(clear).map_err(|e| e.named("clear"))?]),
             owner: String::from(owner),
             grade: Some(Grade::Shop),
             ..Finding::stated(ROOM, words)

@@ -75,5 +75,4 @@ pub use wall::{Ream, Wall};
 pub use width::WidthWindow;
 
 pub(crate) use finding::{extremes, fit_words, from_to, spread};
-#[cfg(feature = "serde")]
 pub(crate) use member::sizes;

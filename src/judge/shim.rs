@@ -9,9 +9,9 @@ use super::{Finding, Fit, MemberOf};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, decide, settled_cmp};
-use crate::quantity::{Length, in_mm, positive};
+use crate::quantity::{Length, in_mm, not_negative, positive};
 use crate::read::{Inside, Outside, form, missing};
-use crate::standard::{Joint, Tables};
+use crate::standard::{Hold, Joint, Tables};
 
 form! {
     /// A shim in the gap of a tube and a post: the wall it needs is **half** the difference of the diameters. With the sheet at
@@ -34,6 +34,12 @@ form! {
         bore: Vec<Placed> => Inside,
         /// Outside of the post.
         post: Vec<Placed> => Outside,
+        /// The joint, where it is not a post in its tube.
+        joint: Option<Joint>,
+        /// How it is meant to hold, where that differs from the usual.
+        hold: Option<Hold>,
+        /// Interference that is wanted with the shim in, on diameter, for a part that presses.
+        interference: Option<Length>,
         /// Nominal size that both are sold as.
         nominal: Option<Length>,
         /// Clearance that is wanted; every published window unless stated.
@@ -57,8 +63,15 @@ impl Shim {
         if self.post.is_empty() {
             return Err(missing("post"));
         }
+        let joint = self.joint.unwrap_or(Joint::Seatpost);
+        let hold = self.hold.unwrap_or(joint.hold());
+        let press = self
+            .interference
+            .map(|l| not_negative("interference", l))
+            .transpose()?;
         let fit = Fit {
-            joint: Some(Joint::Seatpost),
+            joint: Some(joint),
+            hold: Some(hold),
             hole: MemberOf::placed(self.bore.clone()),
             shaft: MemberOf::placed(self.post.clone()),
             sold_as: self.nominal,
@@ -71,35 +84,62 @@ impl Shim {
                 f if f.starts_with("hole") => "bore",
                 f if f.starts_with("shaft") => "post",
                 "sold_as" => "nominal",
+                "interference" => "interference",
                 _ => "clearance",
             };
             e.named(field)
         })?;
         said.place = String::from("shim");
-        let gap = self.gap().ok_or_else(|| missing("bore"))?;
-        let wall = gap.scaled(0.5);
-        let some = settled_cmp(gap.value(), NOTHING).is_gt();
-        if some && said.number("shim wall").is_none() {
-            said = said.with(Worked::length(
-                "shim wall",
-                wall.value(),
-                "half the gap on diameter",
-            ));
+        // A part that slides has to pass the tightest place; one that presses has to press at the loosest.
+        let ends = (hold == Hold::Press, press);
+        let (gap, wall) = match ends {
+            (true, Some(press)) => {
+                let gap = self.gap(false).ok_or_else(|| missing("bore"))?;
+                (gap, Some(gap.shifted(press).scaled(0.5)))
+            }
+            (true, None) => (self.gap(false).ok_or_else(|| missing("bore"))?, None),
+            (false, _) => {
+                let gap = self.gap(true).ok_or_else(|| missing("bore"))?;
+                (gap, Some(gap.scaled(0.5)))
+            }
+        };
+        let tight = self.gap(true).ok_or_else(|| missing("bore"))?;
+        let room = |wall: &Reading| {
+            settled_cmp(wall.value(), NOTHING).is_gt()
+                && !(hold == Hold::Press && settled_cmp(gap.value(), NOTHING).is_le())
+                && (hold == Hold::Press || settled_cmp(tight.value(), NOTHING).is_gt())
+        };
+        let wall = wall.filter(|wall| room(wall));
+        said.worked.retain(|w| w.what != "shim wall");
+        match &wall {
+            Some(wall) => {
+                let how = if hold == Hold::Press {
+                    "(gap + wanted interference) / 2"
+                } else {
+                    "half the gap on diameter"
+                };
+                said = said.with(Worked::length("shim wall", wall.value(), how));
+                said.sentence.push_str(&format!(
+                    " A shim has a wall of {}: {how}, because it lies on both sides.",
+                    in_mm(wall.value())
+                ));
+            }
+            None if hold == Hold::Press && settled_cmp(gap.value(), NOTHING).is_gt() => {
+                said = said.then(NextStep::new(
+                    "interference that the maker of the part wants",
+                    "wall = (gap + interference) / 2",
+                    "part maker",
+                ));
+            }
+            None => said.sentence.push_str(" There is no gap to fill."),
         }
         said = said.with(Worked::length(
             "gap on diameter",
             gap.value(),
-            "smallest bore less largest post",
+            "bore less part",
         ));
-        if some {
-            said.sentence.push_str(&format!(
-                " A shim that fills the gap has a wall of {}: half of {}, because it lies on both sides.",
-                in_mm(wall.value()),
-                in_mm(gap.value())
-            ));
-        } else {
-            said.sentence.push_str(" There is no gap to fill.");
-        }
+        let some = wall.is_some();
+        let wall = wall.unwrap_or_else(|| gap.scaled(0.5));
         if let Some(sheet) = &self.sheet {
             positive("sheet", sheet.value())?;
             said = self.with_sheet(said, sheet, &wall)?;
@@ -114,8 +154,8 @@ impl Shim {
         Ok(said.minding("a shim at least as long as the insertion, slot on slot (common practice; no length is published)"))
     }
 
-    /// Smallest bore less largest post.
-    fn gap(&self) -> Option<Reading> {
+    /// Smallest bore less largest post, or the largest less the smallest.
+    fn gap(&self, tightest: bool) -> Option<Reading> {
         let end = |placed: &[Placed], first: bool| {
             let all: Vec<Reading> = placed.iter().map(|p| p.reading).collect();
             let ends = super::extremes(&all);
@@ -125,7 +165,7 @@ impl Shim {
                 ends.last().copied()
             }
         };
-        Some(end(&self.bore, true)?.less(&end(&self.post, false)?))
+        Some(end(&self.bore, tightest)?.less(&end(&self.post, !tightest)?))
     }
 
     /// Whether this sheet goes into the gap; the fit as found then stands beside.

@@ -123,7 +123,8 @@ impl SpindleBinds {
                 ));
                 if let (Some(gap), Some(width)) = (clearance, self.ring_width) {
                     let share = to_mm(positive("ring_width", width)?) / to_mm(apart);
-                    let taken = Reading::new(mm(e * share), mm(u * share))?;
+                    let taken =
+                        Reading::new(mm(e * share), mm(u * share)).map_err(|e| e.named("apart"))?;
                     worked.push(Worked::length(
                         "clearance taken by the tilt",
                         taken.value(),

@@ -217,7 +217,7 @@ impl Ream {
             .as_ref()
             .map(|outside| {
                 implied(outside, &narrowest)?;
-                implied(outside, &Reading::exact(to)?)
+                implied(outside, &Reading::exact(to).map_err(|e| e.named("to"))?)
             })
             .transpose()?;
         let mut said = match left {

@@ -8,13 +8,14 @@ use super::thread::Bench;
 use crate::judge::{Remedy, ThreadSeen, Verdict};
 use crate::quantity::in_mm;
 use crate::rescue::{Damage, Stand, ThreadRescue};
+use crate::standard::Tables;
 use crate::thread::Designation;
 
 /// Most cures that are told; the rest stays with `rescue`.
 const MOST: usize = 6;
 
 /// The cures of a thread that has lost metal.
-pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
+pub(super) fn of_thread(tables: Tables<'_>, bench: &Bench<'_>) -> Vec<String> {
     let damage = match bench.now.state {
         Some(ThreadSeen::Stripped) => Damage::Stripped,
         Some(ThreadSeen::Crossed) => Damage::CrossCut,
@@ -25,7 +26,7 @@ pub(super) fn of_thread(bench: &Bench<'_>) -> Vec<String> {
     rescue.bore = bench.now.minor.first().map(|p| p.reading);
     rescue.outside = bench.outside;
     rescue.shell = bench.shell;
-    let Ok(found) = rescue.options() else {
+    let Ok(found) = rescue.options(tables) else {
         return Vec::new();
     };
     found

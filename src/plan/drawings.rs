@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 
 use super::answer::Plan;
 use super::sheet::{Face, FacePoint, FrameSheet, MountPoint};
-use super::{face, mount, prepare_with};
+use super::{face, mount_now, prepare_with};
 use crate::face::Allowance;
 use crate::quantity::Length;
 use crate::standard::{HeadTubeEnd, Place, Tables};
@@ -69,7 +69,7 @@ fn draw(out: &mut Vec<Picture>, sheet: &FrameSheet, plan: &Plan, when: &str) {
     }
     for brake in &sheet.brake {
         let place = Place::Brake(brake.end);
-        let points = mount::points_now(&brake.sheet);
+        let points = mount_now::points_now(&brake.sheet);
         if let Some(picture) = pads(plan, (place, when), points) {
             out.push(picture);
         }
@@ -112,7 +112,7 @@ fn ring(out: &mut Vec<Picture>, plan: &Plan, (place, when): (Place, &str), face:
 }
 
 fn pads(plan: &Plan, (place, when): (Place, &str), points: &[MountPoint]) -> Option<Picture> {
-    let survey = mount::survey(points).ok()?;
+    let survey = mount_now::survey(points).ok()?;
     let (depth, limits) = planned(plan, &place);
     let depth = depth.unwrap_or_else(|| survey.range());
     let svg = survey.drawing(depth, &limits).ok()?;

@@ -102,6 +102,13 @@ fn earlier(place: &Place, at: Stage) -> Vec<(Place, Stage, &'static str)> {
             out.push((Place::Axle(*end), Stage::Thread, axle));
             out.push((Place::Axle(*end), Stage::Clean, axle));
         }
+        Place::Steerer if at == Stage::Check => {
+            let faces = "what comes off the faces lowers the stack: length last";
+            for end in [HeadTubeEnd::Upper, HeadTubeEnd::Lower] {
+                out.push((Place::HeadFace(end), Stage::Face, faces));
+                out.push((Place::HeadTube(end), Stage::Bore, faces));
+            }
+        }
         Place::Crown if at == Stage::Check => {
             out.push((
                 Place::HeadFace(HeadTubeEnd::Lower),

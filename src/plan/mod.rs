@@ -7,6 +7,7 @@
 mod answer;
 mod bore_now;
 mod caution;
+mod crown;
 mod cures;
 mod drawings;
 mod face;
@@ -19,6 +20,10 @@ mod head_part;
 mod head_ream;
 mod identity;
 mod mount;
+mod mount_bolt;
+mod mount_merge;
+mod mount_now;
+mod mount_square;
 mod others;
 mod permit;
 mod record;
@@ -31,6 +36,7 @@ mod shell;
 mod shell_press;
 mod shell_width;
 mod site;
+mod steerer;
 mod thread;
 mod thread_cut;
 mod thread_now;
@@ -99,6 +105,9 @@ fn works(site: &Site<'_>) -> Vec<PlaceWork> {
     );
     works.extend(sheet.shell.iter().flat_map(|s| shell::plan(site, s)));
     works.extend(head::plan(site, &sheet.head_tube));
+    works.extend(sheet.crown.iter().map(|c| crown::plan(site, c)));
+    works.extend(sheet.steerer.iter().map(|s| steerer::plan(site, s)));
+    works.extend(mount::plan(site, &sheet.brake));
     works.extend(threads::plan(site));
     works.extend(others::plan(site));
     works

@@ -207,7 +207,7 @@ static ROWS: &[WorkRow] = &[
         ("", ""),
         ("", ""),
         &[
-            "diameter of the seat again in two directions, on metal, into the sheet",
+            "diameter of the seat again in two directions, bare, into the sheet",
             "bore of the race",
         ],
         "the race seats on its shoulder all round with the setting tool",

@@ -90,6 +90,7 @@ pub(super) fn fit(
         clearance: heard.map(|h| h.limits),
         sheet: Some(sheet),
         rule: Some(site.rule),
+        ..Shim::default()
     };
     if let Ok(said) = asked.answer(site.tables) {
         work.judged(

@@ -164,7 +164,8 @@ pub(super) fn lost(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         ..wish(bench, Operation::Chase, &what)
     };
     let _ = take(work, ruling, &wish);
-    work.cures.extend(super::cures::of_thread(bench));
+    work.cures
+        .extend(super::cures::of_thread(site.tables, bench));
 }
 
 /// Opens a hole that is too small; whether that is permitted.

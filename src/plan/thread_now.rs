@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::sheet::{Coating, CoatingLeft, Marks, PartDid, ThreadPass};
+use super::sheet::{Coating, CoatingLeft, Marks, PartDid, ThreadPass, ThreadSheet};
 use super::site::on_surface;
 use crate::judge::{Gauging, Passed, Remedy, ThreadSeen, Verdict};
 use crate::measure::{DecisionRule, Placed, Surface};
@@ -93,6 +93,20 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
         }
     }
     now
+}
+
+/// The thread of an entry now.
+pub(super) fn of(sheet: &ThreadSheet) -> Now {
+    now(&Stated {
+        state: sheet.state,
+        go: sheet.go,
+        not_go: sheet.not_go,
+        go_after: sheet.go_after,
+        not_go_after: sheet.not_go_after,
+        minor: &sheet.minor,
+        passes: &sheet.passes,
+        coating: sheet.coating,
+    })
 }
 
 impl Now {

@@ -10,7 +10,7 @@ use super::permit::Identity;
 use super::sheet::{ThreadEntry, ThreadSheet};
 use super::site::{Site, on_surface};
 use super::thread::{self, Bench, told};
-use super::thread_now::{self, Stated};
+use super::thread_now;
 use super::work::PlaceWork;
 use crate::evidence::{Fact, Grade};
 use crate::identify::{Feature, Observation, identify};
@@ -120,16 +120,7 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
             "the place itself",
         );
     }
-    let now = thread_now::now(&Stated {
-        state: sheet.state,
-        go: sheet.go,
-        not_go: sheet.not_go,
-        go_after: sheet.go_after,
-        not_go_after: sheet.not_go_after,
-        minor: &sheet.minor,
-        passes: &sheet.passes,
-        coating: sheet.coating,
-    });
+    let now = thread_now::of(sheet);
     work.worked = now.worked;
     let replaceable = sheet.replaceable == Some(true);
     let Some((size, row, identity)) = size_of(site, work, entry, sheet, now.coating) else {

@@ -95,14 +95,16 @@ fn items<T>(
     (out.len() == items.len()).then_some(out)
 }
 
-/// A list; one text stands for a list of one.
+/// A list; one text or one object stands for a list of one.
 impl<T: Read> Read for Vec<T> {
-    const SHAPE: Shape = Shape::List(&T::SHAPE);
+    const SHAPE: Shape = Shape::Either(&[T::SHAPE, Shape::List(&T::SHAPE)]);
     const NEEDED: bool = false;
     fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Self> {
         match tree {
             Tree::List(list) => items(list, context, T::read),
-            Tree::Text(_) => T::read(tree, context).map(|only| Self::from([only])),
+            Tree::Text(_) | Tree::Fields(_) => {
+                T::read(tree, context).map(|only| Self::from([only]))
+            }
             other => context.expected(other, "a list"),
         }
     }

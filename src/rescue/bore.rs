@@ -7,27 +7,26 @@ use alloc::vec::Vec;
 use super::option::{Damage, Rescue, RescueOption, Stand, Step};
 use crate::Error;
 use crate::evidence::Grade;
-use crate::fit::{MaterialKind, Shape, SizeReading};
-use crate::judge::{NextStep, Worked, from_to};
-use crate::measure::Reading;
+use crate::fit::{MaterialKind, Shape};
+use crate::judge::{NextStep, Worked, from_to, sizes};
+use crate::measure::{Placed, Reading};
 use crate::quantity::{Length, ShaftDiameter, Width};
-use crate::standard::Hold;
-use crate::standard::Joint;
+use crate::standard::{Hold, Joint, Tables};
 
 /// A damaged bore or seat, with what is known of it.
 ///
 /// ```
-/// use framegauge::{fit::SizeReading, mm, standard::Joint, rescue::{BoreRescue, Damage, Stand, Step}};
+/// use framegauge::{mm, standard::{Joint, Tables}, rescue::{BoreRescue, Damage, Stand, Step}};
 /// // A cup that drops in: without readings every cure waits for the gap.
-/// let open = BoreRescue::new(Joint::HeadCup, Damage::Loose).options().unwrap();
+/// let open = BoreRescue::new(Joint::HeadCup, Damage::Loose).options(Tables::ours()).unwrap();
 /// assert_eq!(open.stand(Step::Compound), Some(Stand::NeedsMeasurement));
 /// // With 0.06 mm of gap, 0.05 mm of wanted press, and a compound whose data sheet says 0.10 mm:
 /// let mut known = BoreRescue::new(Joint::HeadCup, Damage::Loose);
-/// known.hole.push(SizeReading::new("34.06 +/- 0.01 mm".parse().unwrap()));
+/// known.hole.push("34.06 +/- 0.01 mm".parse().unwrap());
 /// known.shaft = Some("34.00 +/- 0.01 mm".parse().unwrap());
 /// known.wanted_interference = Some(mm(0.05));
 /// known.compound_gap = Some(mm(0.10));
-/// let left = known.options().unwrap();
+/// let left = known.options(Tables::ours()).unwrap();
 /// assert_eq!(left.stand(Step::Compound), Some(Stand::Allowed));
 /// let shim = left.steps(Step::Shim).next().unwrap();
 /// assert_eq!(shim.millimetres("shim wall"), Some(0.055)); // (0.06 + 0.05) / 2
@@ -41,7 +40,7 @@ pub struct BoreRescue {
     /// How it is meant to hold.
     pub hold: Hold,
     /// Readings of the hole.
-    pub hole: Vec<SizeReading>,
+    pub hole: Vec<Placed>,
     /// The part that belongs in it.
     pub shaft: Option<Reading>,
     /// Interference that is wanted, on diameter, for a press fit.
@@ -80,22 +79,22 @@ impl BoreRescue {
     /// As [`Shape::of`]; `OutOfRange` and `NotFinite` for sizes that are none.
     ///
     /// ```
-    /// use framegauge::{fit::SizeReading, mm, standard::Joint, rescue::{BoreRescue, Damage, Stand, Step}};
+    /// use framegauge::{mm, standard::{Joint, Tables}, rescue::{BoreRescue, Damage, Stand, Step}};
     /// // An oval slip-fit seat: the widest gap is beyond the compound's 0.10 mm, so compound is no cure.
     /// let mut seat = BoreRescue::new(Joint::DirectBearing, Damage::Oval);
-    /// seat.hole.push(SizeReading::new("37.02 +/- 0.01 mm".parse().unwrap()));
-    /// seat.hole.push(SizeReading::new("37.20 +/- 0.01 mm".parse().unwrap()));
+    /// seat.hole.push("37.02 +/- 0.01 mm".parse().unwrap());
+    /// seat.hole.push("37.20 +/- 0.01 mm".parse().unwrap());
     /// seat.shaft = Some("37.00 +/- 0.005 mm".parse().unwrap());
     /// seat.compound_gap = Some(mm(0.10));
-    /// let left = seat.options().unwrap();
+    /// let left = seat.options(Tables::ours()).unwrap();
     /// assert_eq!(left.stand(Step::Compound), Some(Stand::Forbidden));
     /// ```
-    pub fn options(&self) -> Result<Rescue, Error> {
+    pub fn options(&self, tables: Tables<'_>) -> Result<Rescue, Error> {
         self.check()?;
         let shape = if self.hole.is_empty() {
             None
         } else {
-            Some(Shape::of(&self.hole)?)
+            Some(Shape::of(&sizes(&self.hole)?)?)
         };
         let gap = shape
             .as_ref()
@@ -110,7 +109,7 @@ impl BoreRescue {
             .graded(Grade::CommonPractice),
             self.gauge(shape.as_ref(), gap),
             self.part(shape.as_ref())?,
-            self.shim(gap)?,
+            self.shim(gap, tables)?,
             self.compound(gap)?,
             RescueOption::new(
                 Step::Refer,
@@ -129,7 +128,7 @@ impl BoreRescue {
             if matches!(self.damage, Damage::Oval | Damage::Pinched) {
                 options.push(self.round());
             }
-            options.extend(self.next_sizes(shape.as_ref())?);
+            options.extend(self.next_sizes(shape.as_ref(), tables)?);
             options.push(
                 RescueOption::new(
                     Step::Sleeve,

@@ -5,11 +5,10 @@ use super::option::{RescueOption, Stand, Step};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::{MaterialKind, Shape};
-use crate::judge::{NextStep, Worked, wall_implied};
+use crate::judge::{NextStep, Ream, Shim, Worked};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_cmp};
 use crate::quantity::{Length, in_mm, mm};
-use crate::standard::Hold;
-use crate::standard::Joint;
+use crate::standard::{Hold, Joint, Tables};
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -85,8 +84,13 @@ impl BoreRescue {
         })
     }
 
-    pub(super) fn shim(&self, gap: Option<(Reading, Reading)>) -> Result<RescueOption, Error> {
-        let Some((tight, loose)) = gap else {
+    /// The shim that `judge` reckons for this joint.
+    pub(super) fn shim(
+        &self,
+        gap: Option<(Reading, Reading)>,
+        tables: Tables<'_>,
+    ) -> Result<RescueOption, Error> {
+        let (Some(_), Some(part)) = (gap, self.shaft) else {
             return Ok(RescueOption::new(
                 Step::Shim,
                 Stand::NeedsMeasurement,
@@ -101,78 +105,49 @@ impl BoreRescue {
                 "a shim under a bearing ring deforms the ring",
             ));
         }
-        if decide(
-            &loose,
-            &Limits::at_most(mm(0.0), Grade::Derived)?,
-            DecisionRule::default(),
-        )
-        .outcome
-            == Outcome::ConformityShown
-        {
+        let asked = Shim {
+            joint: Some(self.joint),
+            hold: Some(self.hold),
+            bore: self.hole.clone(),
+            post: Vec::from([part.into()]),
+            interference: self.wanted_interference,
+            ..Shim::default()
+        };
+        let said = asked.answer(tables)?;
+        if let Some(wall) = said.number("shim wall") {
             return Ok(RescueOption::new(
                 Step::Shim,
-                Stand::Forbidden,
-                "there is no gap to fill",
-            ));
+                Stand::Allowed,
+                format!("a wall of {}: {}", in_mm(mm(wall.number())), wall.formula),
+            )
+            .of(format!("wall {}", in_mm(mm(wall.number()))))
+            .with(wall.clone())
+            .minding("one seam, no overlap, over the whole length of the seat")
+            .graded(Grade::CommonPractice));
         }
-        let wanted = match self.hold {
-            Hold::Press => self.wanted_interference,
-            Hold::Slip | Hold::Screw => Some(mm(0.0)),
-        };
-        let Some(wanted) = wanted else {
-            return Ok(RescueOption::new(
+        let wanted = self.hold == Hold::Press && self.wanted_interference.is_none();
+        let gap = said.number("gap on diameter").map_or(0.0, Worked::number);
+        Ok(if wanted && gap > 0.0 {
+            RescueOption::new(
                 Step::Shim,
                 Stand::NeedsMeasurement,
                 format!(
                     "gap {}; the interference that is wanted is not stated",
-                    in_mm(tight.value())
+                    in_mm(mm(gap))
                 ),
             )
             .needing(NextStep::new(
                 "interference that the maker of the part wants",
                 "wall = (gap + interference) / 2",
                 "part maker",
-            )));
-        };
-        let place = match self.hold {
-            Hold::Press => loose,
-            Hold::Slip | Hold::Screw => tight,
-        };
-        let wall = (place.value() + wanted) / 2.0;
-        if settled_cmp(wall, mm(0.0)).is_le() {
-            return Ok(RescueOption::new(
+            ))
+        } else {
+            RescueOption::new(
                 Step::Shim,
                 Stand::Forbidden,
-                "the tightest place leaves no room for a shim",
-            ));
-        }
-        Ok(RescueOption::new(
-            Step::Shim,
-            Stand::Allowed,
-            match self.hold {
-                Hold::Press => format!(
-                    "a wall of {}: half of gap {} and wanted interference {}",
-                    in_mm(wall),
-                    in_mm(place.value()),
-                    in_mm(wanted)
-                ),
-                Hold::Slip | Hold::Screw => {
-                    format!(
-                        "a wall of {}: half of gap {}",
-                        in_mm(wall),
-                        in_mm(place.value())
-                    )
-                }
-            },
-        )
-        .of(format!("wall {}", in_mm(wall)))
-        .with(Worked::length(
-            "shim wall",
-            wall,
-            "(gap + wanted interference) / 2",
-        ))
-        .minding("one seam, no overlap, over the whole length of the seat")
-        .graded(Grade::CommonPractice))
+                "there is no gap to fill, or the tightest place leaves no room for a shim",
+            )
+        })
     }
 
     pub(super) fn compound(&self, gap: Option<(Reading, Reading)>) -> Result<RescueOption, Error> {
@@ -274,7 +249,11 @@ impl BoreRescue {
             .graded(Grade::CommonPractice)
     }
 
-    pub(super) fn next_sizes(&self, shape: Option<&Shape>) -> Result<Vec<RescueOption>, Error> {
+    pub(super) fn next_sizes(
+        &self,
+        shape: Option<&Shape>,
+        tables: Tables<'_>,
+    ) -> Result<Vec<RescueOption>, Error> {
         let Some(shape) = shape else {
             return Ok(Vec::from([RescueOption::new(
                 Step::NextSize,
@@ -324,18 +303,25 @@ impl BoreRescue {
             let mut why = format!("takes {} on diameter", in_mm(stock));
             match &self.outside {
                 Some(outside) => {
-                    let wall = wall_implied(outside, &Reading::exact(size)?);
-                    match wall {
-                        Ok(wall) => {
+                    let cut = Ream {
+                        outside: Some(*outside),
+                        bore: self.hole.clone(),
+                        to: size,
+                        least: Vec::new(),
+                        rule: None,
+                    };
+                    match cut.answer(tables) {
+                        Ok(said) => {
                             if press.is_some() {
                                 option.stand = Stand::Allowed;
                             }
-                            why.push_str(&format!(" and leaves a wall of {}", in_mm(wall.value())));
-                            option = option.with(Worked::length(
-                                "wall left",
-                                wall.value(),
-                                "(outside - new bore) / 2",
-                            ));
+                            if let Some(wall) = said.number("wall left") {
+                                why.push_str(&format!(
+                                    " and leaves a wall of {}",
+                                    in_mm(mm(wall.number()))
+                                ));
+                                option = option.with(wall.clone());
+                            }
                         }
                         Err(_) => {
                             option.stand = Stand::Forbidden;

@@ -321,7 +321,7 @@ impl Rescue {
     ///
     /// ```
     /// use framegauge::rescue::{Damage, Stand, Step, ThreadRescue};
-    /// let hanger = ThreadRescue::new("M10x1".parse().unwrap(), Damage::Stripped).options().unwrap();
+    /// let hanger = ThreadRescue::new("M10x1".parse().unwrap(), Damage::Stripped).options(Tables::ours()).unwrap();
     /// assert_eq!(hanger.stand(Step::Chase), Some(Stand::Forbidden));
     /// assert_eq!(hanger.stand(Step::Insert), Some(Stand::NeedsMeasurement));
     /// ```

@@ -9,23 +9,21 @@ use super::thread_retap::clamp_in;
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::MaterialKind;
-use crate::judge::{NextStep, Worked};
-use crate::measure::{Reading, settled_cmp};
+use crate::judge::{Gauging, NextStep, Remedy, Worked};
+use crate::measure::{Outcome, Reading, settled_cmp};
 use crate::quantity::{BoreDiameter, ShaftDiameter, mm};
-use crate::thread::{
-    Designation, Gauging, Member, ShellThreads, Side, ThreadForm, chasing, flank_engagement,
-    judge_gauging,
-};
+use crate::standard::Tables;
+use crate::thread::{Designation, ShellThreads, Side, ThreadForm, chasing, flank_engagement};
 
 /// A damaged thread in a frame or part, with what is known of it.
 ///
 /// ```
-/// use framegauge::{rescue::{Damage, Stand, Step, ThreadRescue}, standard::{Shell, find}, thread::{Hand, Side}, judge::pattern_threads};
+/// use framegauge::{rescue::{Damage, Stand, Step, ThreadRescue}, standard::{Shell, Tables, find}, thread::{Hand, Side}, judge::pattern_threads};
 /// // The drive side of an English shell is stripped, the other side is good.
 /// let shell = pattern_threads(find::<Shell>("bsc").unwrap()).unwrap();
 /// let mut ask = ThreadRescue::new(shell.drive.unwrap(), Damage::Stripped).in_shell(shell, Side::Drive);
 /// ask.to.push("36 mm x 24 tpi".parse().unwrap());
-/// let left = ask.options().unwrap();
+/// let left = ask.options(Tables::ours()).unwrap();
 /// let recut = left.steps(Step::Retap).next().unwrap();
 /// assert_eq!(recut.stand, Stand::NeedsMeasurement); // outside of the shell not given
 /// assert_eq!(recut.millimetres("stock removed a side"), Some(0.601));
@@ -80,18 +78,18 @@ impl ThreadRescue {
     /// never "enough": that is for the frame maker to say.
     ///
     /// # Errors
-    /// Those of [`judge_gauging`], [`flank_engagement`] and the size checks.
+    /// Those of [`Gauging`], [`flank_engagement`] and the size checks.
     ///
     /// ```
-    /// use framegauge::rescue::{Damage, Stand, Step, ThreadRescue};
+    /// use framegauge::{rescue::{Damage, Stand, Step, ThreadRescue}, standard::Tables};
     /// let mut axle = ThreadRescue::new("M12x1".parse().unwrap(), Damage::Stripped);
     /// axle.outside = Some("20 +/- 0.1 mm".parse().unwrap());
-    /// let left = axle.options().unwrap();
+    /// let left = axle.options(Tables::ours()).unwrap();
     /// let insert = left.steps(Step::Insert).next().unwrap();
     /// assert_eq!(insert.stand, Stand::Allowed);
     /// assert_eq!(insert.millimetres("major diameter of the insert's tap"), Some(13.299));
     /// ```
-    pub fn options(&self) -> Result<Rescue, Error> {
+    pub fn options(&self, tables: Tables<'_>) -> Result<Rescue, Error> {
         for (name, reading) in [("outside", &self.outside), ("bore", &self.bore)] {
             if let Some(reading) = reading {
                 ShaftDiameter::new(reading.value()).map_err(|e| e.within(name))?;
@@ -99,22 +97,22 @@ impl ThreadRescue {
         }
         let mut options = Vec::from([self.clean()]);
         let gauged = match &self.gauging {
-            Some(found) => Some(judge_gauging(Member::Internal, found)?),
+            Some(asked) => Some(asked.answer(tables).map_err(|e| e.within("gauging"))?),
             None => None,
         };
+        // Metal is gone where the gauges show the thread out and a chaser is no cure of it.
+        let lost = gauged.as_ref().is_some_and(|said| {
+            said.outcome == Outcome::NonconformityShown
+                && !said.cures.iter().any(|c| c.by == Remedy::Chase)
+        });
         if self.damage == Damage::Seized {
             options.push(self.free());
         }
-        options.push(self.chase(gauged.as_ref().map(|g| g.chasing_may_help)));
+        options.push(self.chase(lost));
         options.push(match &gauged {
-            Some(found) => RescueOption::new(
-                Step::Gauge,
-                Stand::Allowed,
-                format!(
-                    "the gauges: {}; next: {}",
-                    found.says.join("; "),
-                    found.next
-                ),
+            Some(said) => said.next.iter().cloned().fold(
+                RescueOption::new(Step::Gauge, Stand::Allowed, said.sentence.clone()),
+                RescueOption::needing,
             ),
             None => RescueOption::new(
                 Step::Gauge,
@@ -130,14 +128,14 @@ impl ThreadRescue {
         options.push(self.part()?);
         options.push(self.compound());
         let mut shells = Vec::new();
-        for (option, after) in self.retaps() {
+        for (option, after) in self.retaps(tables) {
             options.push(option);
             shells.extend(after);
         }
         if self.damage != Damage::Seized {
             options.push(self.insert());
             if self.in_a_shell() {
-                options.push(clamp_in());
+                options.push(clamp_in(tables));
             }
             if matches!(self.damage, Damage::Swapped | Damage::OverCut) {
                 options.push(
@@ -210,19 +208,19 @@ impl ThreadRescue {
         .minding("no more torque until the hand is known")
     }
 
-    fn chase(&self, may_help: Option<bool>) -> RescueOption {
+    fn chase(&self, lost: bool) -> RescueOption {
         let facts = chasing();
         let never = facts.never_restores.first().copied().unwrap_or_default();
-        let option = match (self.damage, may_help) {
-            (Damage::Swapped, _) => RescueOption::new(
+        let option = match self.damage {
+            Damage::Swapped => RescueOption::new(
                 Step::Chase,
                 Stand::Forbidden,
                 "a chaser of the other hand would cut across the thread that is there",
             ),
-            (Damage::Seized, _) => {
+            Damage::Seized => {
                 RescueOption::new(Step::Chase, Stand::Forbidden, "the part is still in it")
             }
-            _ if self.lost_metal() || may_help == Some(false) => RescueOption::new(
+            _ if self.lost_metal() || lost => RescueOption::new(
                 Step::Chase,
                 Stand::Forbidden,
                 format!("metal is gone, and a chaser never restores {never}"),

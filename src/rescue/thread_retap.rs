@@ -6,7 +6,7 @@ use crate::evidence::Grade;
 use crate::judge::{NextStep, Worked};
 use crate::measure::settled_cmp;
 use crate::quantity::{in_mm, mm, to_mm};
-use crate::standard::{Row, Shell, find};
+use crate::standard::{Shell, Tables};
 use crate::thread::{
     Designation, Mates, Retap, ShellThreads, insert_sizes, minor_span, mismatch, retap,
 };
@@ -15,14 +15,14 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 impl ThreadRescue {
-    pub(super) fn retaps(&self) -> Vec<(RescueOption, Option<ShellThreads>)> {
+    pub(super) fn retaps(&self, tables: Tables<'_>) -> Vec<(RescueOption, Option<ShellThreads>)> {
         if self.damage == Damage::Seized {
             return Vec::new();
         }
         let given = !self.to.is_empty();
         let mut targets = self.to.clone();
         if !given && let Some((_, side)) = self.shell {
-            for row in Shell::table() {
+            for row in tables.all::<Shell>() {
                 let size = row.thread.as_ref().and_then(|t| t.value());
                 if let (Some(size), Some(hand)) = (size, row.hand(side)) {
                     let target = Designation::new(*size).with_hand(hand);
@@ -57,7 +57,7 @@ impl ThreadRescue {
         let mut out = Vec::new();
         for target in targets {
             match retap(&self.thread, &target, self.outside.map(|r| r.value())) {
-                Ok(cut) => out.push(self.retap(&target, &cut)),
+                Ok(cut) => out.push(self.retap(&target, &cut, tables)),
                 // No larger thread, or none that the outside leaves room for.
                 Err(e) => out.push((
                     RescueOption::new(Step::Retap, Stand::Forbidden, e.problem().to_string())
@@ -69,7 +69,12 @@ impl ThreadRescue {
         out
     }
 
-    fn retap(&self, target: &Designation, cut: &Retap) -> (RescueOption, Option<ShellThreads>) {
+    fn retap(
+        &self,
+        target: &Designation,
+        cut: &Retap,
+        tables: Tables<'_>,
+    ) -> (RescueOption, Option<ShellThreads>) {
         let height = (to_mm(cut.to.major()) - minor_span(&cut.to).0) / 2.0;
         let share = to_mm(cut.old_thread_left_max) / height;
         let same_helix = settled_cmp(
@@ -162,7 +167,7 @@ impl ThreadRescue {
                 ));
                 option = option.minding("a hybrid: each side needs its own cup; write both threads and both hands on the frame");
             }
-            for row in Shell::table() {
+            for row in tables.all::<Shell>() {
                 if row.thread.as_ref().and_then(|t| t.value()) == Some(&target.size)
                     && row.hand(side) == Some(target.hand)
                 {
@@ -259,8 +264,8 @@ impl ThreadRescue {
     }
 }
 
-pub(super) fn clamp_in() -> RescueOption {
-    let row = find::<Shell>("mavic_bevel").ok();
+pub(super) fn clamp_in(tables: Tables<'_>) -> RescueOption {
+    let row = tables.find::<Shell>("mavic_bevel").ok();
     RescueOption::new(Step::ClampInUnit, Stand::NeedsMeasurement, "a unit that clamps itself in the shell needs no thread, only a round bore and sound faces; the bevelled pattern needs a 45 degree chamfer on both faces")
         .needing(NextStep::new("bore on two axes at both ends, width, and the range the unit is made for", "it has to fit what is left of the bore", "bore gauge, unit maker's sheet"))
         .resting_on(row.and_then(|r| r.widths.first()).and_then(|w| w.evidence()))

@@ -2,7 +2,6 @@
 
 use alloc::format;
 use alloc::string::String;
-use alloc::vec::Vec;
 
 use super::{
     Bearing, BoreWindow, CrownSeat, CuttingRule, FacingRule, HeadSeat, HeadsetBearing, PressPart,
@@ -94,10 +93,7 @@ pub fn figure<'a>(
             "field",
             String::from(field),
             "no size of this family",
-            format!(
-                "one of {}",
-                known.iter().copied().collect::<Vec<_>>().join(", ")
-            ),
+            format!("one of {}", known.join(", ")),
         )
     })?;
     found.filter(|figure| figure.is_known()).ok_or_else(|| {

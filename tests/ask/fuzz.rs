@@ -240,7 +240,9 @@ fn check_error(line: &[u8], json: &str) {
     let question: Value = serde_json::from_slice(line).unwrap_or(Value::Null);
     let known = forms()
         .iter()
-        .filter(|form| question["ask"] == form.name)
+        .filter(|form| {
+            question["ask"] == form.name || form.other.iter().any(|other| question["ask"] == *other)
+        })
         .flat_map(|form| form.question)
         .any(|f| f.name == first);
     let written = error["kind"] == "unknown_field";

@@ -85,16 +85,19 @@ fn plain_arithmetic() {
     let shim = reply(
         r#"{"ask":"shim","bore":["27.40 +/- 0.02 mm"],"post":["27.00 +/- 0.02 mm"],"nominal":"27.2 mm","clearance":"0 mm to 0.1 mm"}"#,
     );
-    assert_eq!(shim["answer"]["shim_wall_mm"], 0.2);
+    assert_eq!(shim["answer"]["numbers"]["shim_wall_mm"], 0.2);
     assert_eq!(shim["answer"]["out"], "both");
 }
 
 /// Practitioners' case D14 (trade rule, one author): 90 mm where the weld ends at 50 mm, 105 mm where it ends at 80 mm.
 #[test]
 fn insertion_of_a_post() {
-    for (junction, depth) in [(50, 90.0), (80, 105.0)] {
-        let line = format!(r#"{{"ask":"insertion","post":"27.2 mm","junction":"{junction} mm"}}"#);
-        assert_eq!(reply(&line)["answer"]["depth_mm"], json!(depth));
+    for (weld, depth) in [(50, 90.0), (80, 105.0)] {
+        let line = format!(r#"{{"ask":"insertion","post":"27.2 mm","weld":"{weld} mm"}}"#);
+        let numbers = &reply(&line)["answer"]["numbers"];
+        assert_eq!(numbers["by_the_weld_rule_mm"], json!(depth));
+        // Whoever asks most rules: 100 mm by a retailer's general rule, where the weld rule asks less.
+        assert_eq!(numbers["depth_mm"], json!(f64::max(depth, 100.0)));
     }
 }
 

@@ -112,7 +112,12 @@ fn every_question_has_a_line_that_the_schema_admits() {
         if !reply.answered {
             continue;
         }
-        let name = question["ask"].as_str().unwrap().to_owned();
+        let asked = question["ask"].as_str().unwrap();
+        let form = forms()
+            .iter()
+            .find(|form| form.name == asked || form.other.contains(&asked))
+            .unwrap();
+        let name = form.name.to_owned();
         let by_name = |kind: &str| root["$defs"][format!("{name}_{kind}")].clone();
         admits(&root, &by_name("question"), &question).unwrap_or_else(|e| panic!("{line}: {e}"));
         admits(&root, &root["$defs"]["question"], &question)

@@ -99,19 +99,6 @@ fn lengths_and_stacks() {
     let rule = DecisionRule::default();
     page.title("lengths");
     page.said(
-        "room",
-        room_below(&read(9.3, 0.05), &read(12.1, 0.04), between(0.5, 4.0), rule),
-    );
-    page.said(
-        "width",
-        width_with_spacers(
-            &read(68.12, 0.03),
-            &[read(2.5, 0.01), read(1.8, 0.02)],
-            between(72.0, 72.6),
-            rule,
-        ),
-    );
-    page.said(
         "gap",
         gap_between_flanges(
             &read(86.72, 0.05),
@@ -132,16 +119,6 @@ fn lengths_and_stacks() {
             rule,
         ),
     );
-    let bolts = [mm(18.0), mm(23.0), mm(28.0)];
-    for thick in [6.2, 11.8, 12.6, 30.0] {
-        let found = bolt_length(&read(thick, 0.1), &bolts, &between(10.0, 12.0), rule).unwrap();
-        page.line(&match found {
-            Some((bolt, check)) => {
-                format!("bolt through {thick}: {}: {}", in_um(bolt), json(&check))
-            }
-            None => format!("bolt through {thick}: none"),
-        });
-    }
     page.said(
         "steerer",
         steerer_length(
@@ -159,28 +136,6 @@ fn lengths_and_stacks() {
             rule,
         ),
     );
-    page.title("insertion");
-    let rules = [
-        InsertionRule::new("2.5 diameters", RuleDepth::Diameters(2.5), Grade::Published).unwrap(),
-        InsertionRule::new("65 mm", RuleDepth::Fixed(mm(65.0)), Grade::Memory).unwrap(),
-        InsertionRule::new(
-            "10 mm below",
-            RuleDepth::BelowJunction(mm(10.0)),
-            Grade::Shop,
-        )
-        .unwrap(),
-    ];
-    for (d, junction) in [(27.2, Some(mm(48.0))), (30.9, Some(mm(81.0))), (25.4, None)] {
-        let post = framegauge::ShaftDiameter::new(mm(d)).unwrap();
-        let said = insertion(&rules, post, junction).unwrap();
-        page.fields(&said);
-        for depth in [64.0, 66.9, 79.0, 95.0] {
-            page.said(
-                &format!("    {depth} in"),
-                said.holds(&read(depth, 0.6), rule),
-            );
-        }
-    }
     page.title("stack");
     let link = |nominal: f64, tolerance: f64, sign: f64| {
         Link::new(mm(nominal), mm(tolerance), sign).unwrap()

@@ -1,23 +1,23 @@
 //! Damaged bores and seats.
 
-use framegauge::fit::{MaterialKind, SizeReading};
-use framegauge::measure::Reading;
+use framegauge::fit::MaterialKind;
+use framegauge::measure::{Placed, Reading};
 use framegauge::rescue::{BoreRescue, Damage, Rescue, Step};
-use framegauge::standard::Joint;
+use framegauge::standard::{Joint, Tables};
 use framegauge::{ErrorKind, mm};
 
 use super::{Case, MEASURE, NO, YES, exact, hold, read};
 
 pub fn bore(joint: Joint, damage: Damage, hole: &[Reading], part: Option<Reading>) -> BoreRescue {
     let mut ask = BoreRescue::new(joint, damage);
-    ask.hole = hole.iter().copied().map(SizeReading::new).collect();
+    ask.hole = hole.iter().copied().map(Placed::from).collect();
     ask.shaft = part;
     ask
 }
 
 pub fn with(mut ask: BoreRescue, change: impl FnOnce(&mut BoreRescue)) -> Rescue {
     change(&mut ask);
-    ask.options().unwrap()
+    ask.options(Tables::ours()).unwrap()
 }
 
 pub fn cup(hole: f64) -> BoreRescue {
@@ -59,14 +59,14 @@ fn damages() {
                 ],
                 "every cure waits for the gap",
                 BoreRescue::new(Joint::HeadCup, Damage::Loose)
-                    .options()
+                    .options(Tables::ours())
                     .unwrap(),
             ),
             Case(
                 "loose cup, measured",
                 &[(Step::Peen, YES)],
                 "the last resort is open once the gap is known (common practice)",
-                cup(34.06).options().unwrap(),
+                cup(34.06).options(Tables::ours()).unwrap(),
             ),
             Case(
                 "oval head tube of unknown material",
@@ -103,7 +103,7 @@ fn damages() {
                     &[exact(27.0), exact(27.2)],
                     Some(exact(27.2)),
                 )
-                .options()
+                .options(Tables::ours())
                 .unwrap(),
             ),
             Case(
@@ -115,7 +115,7 @@ fn damages() {
                 ],
                 "the part is still in: nothing else belongs here",
                 bore(Joint::Seatpost, Damage::Seized, &[], None)
-                    .options()
+                    .options(Tables::ours())
                     .unwrap(),
             ),
             Case(
@@ -123,13 +123,13 @@ fn damages() {
                 &[(Step::Compound, MEASURE)],
                 "a slip fit is not peened; steering",
                 BoreRescue::new(Joint::IntegratedBearing, Damage::Worn)
-                    .options()
+                    .options(Tables::ours())
                     .unwrap(),
             ),
         ],
     );
     let left = BoreRescue::new(Joint::IntegratedBearing, Damage::Worn)
-        .options()
+        .options(Tables::ours())
         .unwrap();
     assert_eq!(left.stand(Step::Peen), None, "a slip fit needs no grip");
 }
@@ -168,7 +168,7 @@ fn shims_and_compound() {
                 "press not stated",
                 &[(Step::Shim, MEASURE)],
                 "half of gap and press together: the press is not known",
-                cup(34.06).options().unwrap(),
+                cup(34.06).options(Tables::ours()).unwrap(),
             ),
             Case(
                 "bearing pressed straight into the shell",
@@ -180,7 +180,7 @@ fn shims_and_compound() {
                     &[exact(42.05)],
                     Some(exact(42.0)),
                 )
-                .options()
+                .options(Tables::ours())
                 .unwrap(),
             ),
             Case(
@@ -193,20 +193,20 @@ fn shims_and_compound() {
                     &[exact(41.3)],
                     Some(exact(41.0)),
                 )
-                .options()
+                .options(Tables::ours())
                 .unwrap(),
             ),
             Case(
                 "post that is tight at one place",
                 &[(Step::Shim, NO)],
                 "0 at the tightest place: no room for a shim",
-                post(&[27.2, 27.5], 27.2).options().unwrap(),
+                post(&[27.2, 27.5], 27.2).options(Tables::ours()).unwrap(),
             ),
             Case(
                 "post with 2 micrometres at the tightest place",
                 &[(Step::Shim, YES)],
                 "a wall of 0.001 mm: half of the tightest gap (arithmetic)",
-                post(&[27.202, 27.5], 27.2).options().unwrap(),
+                post(&[27.202, 27.5], 27.2).options(Tables::ours()).unwrap(),
             ),
             Case(
                 "gap as wide as the compound fills",
@@ -230,7 +230,7 @@ fn shims_and_compound() {
                 "gap known, data sheet not",
                 &[(Step::Compound, MEASURE)],
                 "none is published here",
-                cup(34.06).options().unwrap(),
+                cup(34.06).options(Tables::ours()).unwrap(),
             ),
             Case(
                 "data sheet known, gap not",
@@ -283,7 +283,7 @@ fn sizes_that_are_none() {
             "wanted interference",
         ),
         (
-            |a| a.hole.push(SizeReading::new(exact(-1.0))),
+            |a| a.hole.push(exact(-1.0).into()),
             ErrorKind::OutOfRange,
             "",
         ),
@@ -291,7 +291,7 @@ fn sizes_that_are_none() {
     for (change, kind, field) in bad {
         let mut ask = loose();
         change(&mut ask);
-        let error = ask.options().unwrap_err();
+        let error = ask.options(Tables::ours()).unwrap_err();
         assert_eq!(error.kind(), kind, "{error}");
         assert!(error.field().starts_with(field), "{error}");
     }

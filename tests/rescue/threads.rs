@@ -1,11 +1,11 @@
 //! Damaged threads.
 
 use framegauge::fit::MaterialKind;
-use framegauge::judge::pattern_threads;
+use framegauge::judge::{Gauging, Passed, pattern_threads};
 use framegauge::measure::Reading;
 use framegauge::rescue::{Damage, Rescue, Step, ThreadRescue};
-use framegauge::standard::{Shell, find};
-use framegauge::thread::{Gauging, ShellThreads, Side};
+use framegauge::standard::{Shell, Tables, find};
+use framegauge::thread::{ShellThreads, Side};
 
 use super::{Case, MEASURE, NO, YES, exact, hold};
 
@@ -20,7 +20,7 @@ fn in_shell(code: &str, damage: Damage, side: Side) -> ThreadRescue {
 
 fn with(mut ask: ThreadRescue, change: impl FnOnce(&mut ThreadRescue)) -> Rescue {
     change(&mut ask);
-    ask.options().unwrap()
+    ask.options(Tables::ours()).unwrap()
 }
 
 fn to(thread: &str) -> impl FnOnce(&mut ThreadRescue) {
@@ -33,12 +33,12 @@ fn to(thread: &str) -> impl FnOnce(&mut ThreadRescue) {
 #[test]
 fn damages() {
     let worn_out = Gauging {
-        go_passes: Some(true),
+        go: Some(Passed::Passed),
         not_go_turns: Some(6.0),
         ..Gauging::default()
     };
     let blocked = Gauging {
-        go_passes: Some(false),
+        go: Some(Passed::Failed),
         not_go_turns: Some(0.0),
         ..Gauging::default()
     };
@@ -59,7 +59,9 @@ fn damages() {
                     (Step::Refer, YES),
                 ],
                 "metal is gone: neither chaser nor compound brings it back (common practice)",
-                alone("M10x1", Damage::Stripped).options().unwrap(),
+                alone("M10x1", Damage::Stripped)
+                    .options(Tables::ours())
+                    .unwrap(),
             ),
             Case(
                 "worn shell, drive side",
@@ -71,7 +73,7 @@ fn damages() {
                 ],
                 "a chaser makes a loose thread looser; a unit that clamps needs no thread",
                 in_shell("bsc", Damage::Worn, Side::Drive)
-                    .options()
+                    .options(Tables::ours())
                     .unwrap(),
             ),
             Case(
@@ -79,7 +81,7 @@ fn damages() {
                 &[(Step::Chase, NO), (Step::FillAndRecut, MEASURE)],
                 "over-cut is filled and recut by builders (common practice)",
                 in_shell("bsc", Damage::OverCut, Side::NonDrive)
-                    .options()
+                    .options(Tables::ours())
                     .unwrap(),
             ),
             Case(
@@ -93,7 +95,7 @@ fn damages() {
                 ],
                 "sound thread of the wrong hand: nothing that follows the old helix helps",
                 in_shell("bsc", Damage::Swapped, Side::Drive)
-                    .options()
+                    .options(Tables::ours())
                     .unwrap(),
             ),
             Case(
@@ -107,14 +109,16 @@ fn damages() {
                 ],
                 "the part is still in: nothing is cut; the hand has to be sure before it is turned",
                 in_shell("bsc", Damage::Seized, Side::Drive)
-                    .options()
+                    .options(Tables::ours())
                     .unwrap(),
             ),
             Case(
                 "crossed, not gauged",
                 &[(Step::Chase, YES), (Step::Compound, NO)],
                 "a chaser of the same size and hand follows the old helix (common practice)",
-                alone("M10x1", Damage::CrossCut).options().unwrap(),
+                alone("M10x1", Damage::CrossCut)
+                    .options(Tables::ours())
+                    .unwrap(),
             ),
             Case(
                 "crossed, GO stops",
@@ -282,7 +286,7 @@ fn retaps_and_inserts() {
                 &[(Step::Insert, MEASURE)],
                 "its maker's figures decide",
                 alone("1.370 in x 24 tpi BSC", Damage::Stripped)
-                    .options()
+                    .options(Tables::ours())
                     .unwrap(),
             ),
         ],
@@ -330,6 +334,11 @@ fn sizes_that_are_none() {
         let size = |v: Option<f64>| -> Option<Reading> { v.map(exact) };
         let mut ask = alone("M10x1", Damage::Worn);
         (ask.outside, ask.bore) = (size(outside), size(bore));
-        assert!(ask.options().unwrap_err().field().starts_with(field));
+        assert!(
+            ask.options(Tables::ours())
+                .unwrap_err()
+                .field()
+                .starts_with(field)
+        );
     }
 }

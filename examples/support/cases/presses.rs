@@ -1,6 +1,5 @@
 //! Press fits: shells, cups, races.
 
-use framegauge::fit::SizeReading;
 use framegauge::identify::{Feature, Observation, Options, Standing, identify};
 use framegauge::judge::{
     CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, SpindleBinds, SpindleWidth,
@@ -95,7 +94,7 @@ fn b05(run: &mut Run) -> Result<(), Error> {
             .iter()
             .any(|n| n.measure.contains("largest and smallest")),
     );
-    let left = BoreRescue::new(Joint::DirectBearing, Damage::Oval).options()?;
+    let left = BoreRescue::new(Joint::DirectBearing, Damage::Oval).options(OURS)?;
     run.check(
         "compound waits for gap and data sheet",
         left.steps(Step::Compound)
@@ -322,7 +321,7 @@ fn c15(run: &mut Run) -> Result<(), Error> {
     .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.check("asks for bore and cup", said.next.len() == 2);
-    let open = BoreRescue::new(Joint::HeadCup, Damage::Loose).options()?;
+    let open = BoreRescue::new(Joint::HeadCup, Damage::Loose).options(OURS)?;
     run.says.push(open.sentence.clone());
     for step in [Step::Compound, Step::Shim] {
         run.check(
@@ -336,13 +335,11 @@ fn c15(run: &mut Run) -> Result<(), Error> {
         place(Step::Peen) > place(Step::Compound) && place(Step::Peen) > place(Step::Shim),
     );
     let mut known = BoreRescue::new(Joint::HeadCup, Damage::Loose);
-    known
-        .hole
-        .push(SizeReading::new(read("34.20 +/- 0.01 mm")?));
+    known.hole.push(read("34.20 +/- 0.01 mm")?.into());
     known.shaft = Some(read("34.00 +/- 0.01 mm")?);
     known.wanted_interference = Some(mm(0.05));
     known.compound_gap = Some(mm(0.10));
-    let known = known.options()?;
+    let known = known.options(OURS)?;
     run.check(
         "too wide for compound",
         known.stand(Step::Compound) == Some(Stand::Forbidden),

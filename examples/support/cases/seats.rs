@@ -77,7 +77,7 @@ fn d06(run: &mut Run) -> Result<(), Error> {
         "roundness before a size is chosen",
         said.next.iter().any(|n| n.measure.contains("roundness")),
     );
-    let left = BoreRescue::new(Joint::Seatpost, Damage::Pinched).options()?;
+    let left = BoreRescue::new(Joint::Seatpost, Damage::Pinched).options(OURS)?;
     let place = |step: Step| left.options.iter().position(|o| o.step == step);
     run.check(
         "rounded before reamed",

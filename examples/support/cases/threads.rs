@@ -191,7 +191,7 @@ fn a09(run: &mut Run) -> Result<(), Error> {
     )
     .in_shell(english, Side::Drive);
     ask.to.push("36 mm x 24 tpi".parse()?);
-    let left = ask.options()?;
+    let left = ask.options(OURS)?;
     run.says.push(left.sentence.clone());
     let recut = left
         .steps(Step::Retap)
@@ -225,7 +225,7 @@ fn a09(run: &mut Run) -> Result<(), Error> {
         left.stand(Step::Chase) == Some(Stand::Forbidden),
     );
     ask.outside = Some(read("40 +/- 0.1 mm")?);
-    let with_wall = ask.options()?;
+    let with_wall = ask.options(OURS)?;
     run.check(
         "allowed once the wall is known",
         with_wall.stand(Step::Retap) == Some(Stand::Allowed),
@@ -287,7 +287,7 @@ fn e02(run: &mut Run) -> Result<(), Error> {
         "10.66 mm does not tell 1.25 from 1.5",
         edge.ambiguous && edge.next.contains("leaf"),
     );
-    let left = ThreadRescue::new(Designation::new(sizes[0]), Damage::Stripped).options()?;
+    let left = ThreadRescue::new(Designation::new(sizes[0]), Damage::Stripped).options(OURS)?;
     run.says.push(left.sentence.clone());
     let insert = left
         .steps(Step::Insert)
@@ -367,7 +367,7 @@ fn g04(run: &mut Run) -> Result<(), Error> {
         Damage::Swapped,
     )
     .in_shell(threads, Side::Drive)
-    .options()?;
+    .options(OURS)?;
     run.says.push(left.sentence.clone());
     run.check(
         "chasing is refused",
