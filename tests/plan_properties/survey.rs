@@ -108,7 +108,7 @@ impl Survey {
                 .or_default() += 1;
         }
         for (index, (name, every, property)) in PROPERTIES.iter().enumerate() {
-            if (number + index as u32) % every != 0 {
+            if !(number + index as u32).is_multiple_of(*every) {
                 continue;
             }
             for failure in property(&case) {
