@@ -283,7 +283,7 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         only_coating: now.covered,
         instrument: "telescoping gauge or inside caliper",
     };
-    let (stops, waits) = depth(site, work, tube, sized);
+    let (stops, clear_unknown) = depth(site, tube, sized);
     let ruling = rule(Request {
         place: &Place::SeatTube,
         operation: Operation::Ream,
@@ -299,26 +299,24 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         needed: Some((Counted::Diameter, short)),
         allowance: caps(site, tube, &smallest),
         stops,
-        waits,
+        waits: clear_unknown
+            .then(|| String::from(CLEAR))
+            .into_iter()
+            .collect(),
         decision: site.rule,
     });
-    let asked_depth = work
-        .questions
-        .iter()
-        .any(|q| q.answer == "seat_tube.clear_depth");
     let Some(permit) = take(work, ruling, &wish) else {
-        // The depth is asked for only where a reamer goes in.
-        if asked_depth
-            && work
-                .questions
-                .iter()
-                .all(|q| q.answer != "seat_tube.material" && q.answer != "seat_tube.confirmed")
-        {
-            work.questions
-                .retain(|q| q.answer != "seat_tube.clear_depth");
-        }
         return;
     };
+    // The depth is asked for only where a reamer goes in.
+    if clear_unknown {
+        work.ask(
+            CLEAR,
+            "how deep the bore is clear, to the first boss, butt or sleeve",
+            "the reamer must stop before it",
+            "depth rod or a marked rod",
+        );
+    }
     let mut draft = Draft::cut(
         permit,
         format!("Ream the seat tube to {:.1}", in_mm(sized.size)),
@@ -418,15 +416,9 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance 
     Allowance::new(caps)
 }
 
-/// How deep the reamer goes: the size is what it stops at, and the clear depth; where that is unknown the step waits.
-fn depth(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    tube: &SeatTubeSheet,
-    sized: &Sized,
-) -> (Vec<Stop>, Vec<String>) {
+/// What the reamer stops at: the size, a depth that is written, the clear depth; and whether neither depth is known.
+fn depth(site: &Site<'_>, tube: &SeatTubeSheet, sized: &Sized) -> (Vec<Stop>, bool) {
     let mut stops = Vec::new();
-    let mut waits = Vec::new();
     let row = site
         .tables
         .find::<Seatpost>(&format!("{:.1}", settled_mm(sized.size)))
@@ -456,19 +448,13 @@ fn depth(
             grade: None,
             sources: Vec::new(),
         }),
-        None if written.is_none() => {
-            work.ask(
-                "seat_tube.clear_depth",
-                "how deep the bore is clear, to the first boss, butt or sleeve",
-                "the reamer must stop before it",
-                "depth rod or a marked rod",
-            );
-            waits.push(String::from("seat_tube.clear_depth"));
-        }
         None => {}
     }
-    (stops, waits)
+    (stops, tube.clear_depth.is_none() && written.is_none())
 }
+
+/// What is asked where nobody said how deep a reamer may go.
+const CLEAR: &str = "seat_tube.clear_depth";
 
 /// What is asked where paint hides the size.
 pub(super) const CONFIRM: &str = "seat_tube.confirmed";

@@ -16,6 +16,9 @@ mod head_limits;
 mod mounts;
 mod mounts_limits;
 mod reported;
+mod seat_tubes;
+mod shells;
+mod threads;
 
 use framegauge::measure::{Outcome, settled_cmp};
 use framegauge::plan::{FrameSheet, Operation, Plan, State, prepare};
