@@ -12,7 +12,7 @@ use std::io::Read;
 use std::path::Path;
 use std::process::ExitCode;
 
-use framegauge::plan::{FrameSheet, prepare_with, record};
+use framegauge::plan::{FrameSheet, Picture, pictures, prepare_with, record};
 use framegauge::read::Tree;
 use framegauge::say;
 use framegauge::standard::{ShopRows, Tables};
@@ -41,6 +41,9 @@ fn run() -> Result<Answer, Error> {
     let text = read(path)?;
     let tree = tree(&text)?;
     let sheet = FrameSheet::from_tree(&tree, tables).map_err(|errors| all_of(errors, &text))?;
+    if let Some(folder) = words.named("pictures") {
+        draw(Path::new(folder), &pictures(&sheet, tables))?;
+    }
     let plan = prepare_with(&sheet, tables);
     match words.named("record") {
         None => Ok(Answer::new(&plan, say::plan(&plan), plan.acceptable())),
@@ -64,8 +67,7 @@ fn run() -> Result<Answer, Error> {
     }
 }
 
-#[allow(dead_code)]
-fn draw(folder: &Path, pictures: &[(String, String)]) -> Result<(), Error> {
+fn draw(folder: &Path, pictures: &[Picture]) -> Result<(), Error> {
     let fail = |e: std::io::Error| {
         Error::new(
             ErrorKind::Missing,
@@ -77,7 +79,8 @@ fn draw(folder: &Path, pictures: &[(String, String)]) -> Result<(), Error> {
     };
     std::fs::create_dir_all(folder).map_err(fail)?;
     for picture in pictures {
-        std::fs::write(folder.join(format!("{}.svg", picture.0)), &picture.1).map_err(fail)?;
+        let file = folder.join(format!("{}.svg", picture.name));
+        std::fs::write(file, &picture.svg).map_err(fail)?;
     }
     Ok(())
 }

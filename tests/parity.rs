@@ -13,7 +13,7 @@ use framegauge::face::MountKind;
 use framegauge::fit::Feature;
 use framegauge::judge::*;
 use framegauge::measure::{DecisionRule, Limits, Outcome, Placed, Reading};
-use framegauge::standard::{End, Joint, Tables};
+use framegauge::standard::{End, HeadTubeEnd, Joint, Place, Tables};
 use framegauge::{Error, Length, parse_length};
 use serde_json::{Map, Value, json};
 
@@ -429,6 +429,7 @@ fn gauging() {
             d.one(&["M10x1-6H", "M5x0.8", "1.370 in x 24 tpi BSC"])
                 .to_string()
         });
+        let limits = d.maybe(|d| d.limits(9.05, 0.3));
         let minor = d.several(2, |d| d.placed(9.05, 0.3));
         let by = d.rule();
         let told = |p: Option<Passed>| p.map(|p| p.to_string());
@@ -436,7 +437,7 @@ fn gauging() {
         Both {
             line: line(
                 "gauging",
-                json!({"thread": thread, "go": told(go), "not_go": told(not_go), "not_go_turns": turns, "plain_go": told(plain_go), "plain_not_go": told(plain_not_go), "seen": signs, "minor": minor, "rule": by}),
+                json!({"thread": thread, "go": told(go), "not_go": told(not_go), "not_go_turns": turns, "plain_go": told(plain_go), "plain_not_go": told(plain_not_go), "seen": signs, "minor": minor, "limits": limits, "rule": by}),
             ),
             said: Gauging {
                 thread: thread.as_deref().map(read),
@@ -448,6 +449,7 @@ fn gauging() {
                 plain_not_go,
                 seen,
                 minor: reads(&minor),
+                limits: limits.as_deref().map(|l| read::<Limits>(l).into()),
                 rule: rule(by.as_ref()),
             }
             .answer(OURS),
@@ -458,6 +460,14 @@ fn gauging() {
 #[test]
 fn wall_and_ream() {
     compare("wall", |d| {
+        let place = d.maybe(|d| {
+            d.one(&[
+                Place::HeadTube(HeadTubeEnd::Upper),
+                Place::SeatTube,
+                Place::Shell,
+            ])
+            .clone()
+        });
         let outside = d.reading(36.0, 1.5);
         let bore = d.several(3, |d| d.placed(34.0, 0.5));
         let least = d.several(2, |d| d.limits(1.0, 0.3));
@@ -465,9 +475,10 @@ fn wall_and_ream() {
         Both {
             line: line(
                 "wall",
-                json!({"outside": outside, "bore": bore, "least": least, "rule": by}),
+                json!({"place": place.as_ref().map(ToString::to_string), "outside": outside, "bore": bore, "least": least, "rule": by}),
             ),
             said: Wall {
+                place,
                 outside: read(&outside),
                 bore: reads(&bore),
                 least: owned(&least),
@@ -530,15 +541,17 @@ fn holes_shims_and_posts() {
             .one(&["M10x1", "M10x1.5", "M5x0.8", "1.370 in x 24 tpi BSC"])
             .to_string();
         let hole = d.several(2, |d| d.placed(8.8, 0.6));
+        let limits = d.maybe(|d| d.limits(8.8, 0.4));
         let by = d.rule();
         Both {
             line: line(
                 "hole_to_tap",
-                json!({"thread": thread, "hole": hole, "rule": by}),
+                json!({"thread": thread, "hole": hole, "limits": limits, "rule": by}),
             ),
             said: HoleToTap {
                 thread: read(&thread),
                 hole: reads(&hole),
+                limits: limits.as_deref().map(|l| read::<Limits>(l).into()),
                 rule: rule(by.as_ref()),
             }
             .answer(OURS),

@@ -28,7 +28,7 @@ form! {
     /// ```
     /// use framegauge::{ask::ProbeAt, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"at":"90 deg","height":"0.03 +/- 0.008 mm"}"#).unwrap();
-    /// assert!(framegauge::read::read_whole::<ProbeAt>(\&tree, framegauge::standard::Tables::ours()).unwrap().radius.is_none());
+    /// assert!(framegauge::read::read_whole::<ProbeAt>(&tree, framegauge::standard::Tables::ours()).unwrap().radius.is_none());
     /// ```
     ProbeAt {
         /// Direction, clockwise from 12 o'clock as seen from outside.
@@ -46,7 +46,7 @@ form! {
     /// ```
     /// use framegauge::{ask::LimitOf, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"what":"least width","measured":"68.4 +/- 0.02 mm","least":"68 mm"}"#).unwrap();
-    /// assert_eq!(framegauge::read::read_whole::<LimitOf>(\&tree, framegauge::standard::Tables::ours()).unwrap().what, "least width");
+    /// assert_eq!(framegauge::read::read_whole::<LimitOf>(&tree, framegauge::standard::Tables::ours()).unwrap().what, "least width");
     /// ```
     LimitOf {
         /// What it protects, in words.
@@ -250,7 +250,7 @@ form! {
     /// ```
     /// use framegauge::{ask::BoreAt, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"at":"0 deg","depth":"5 mm","diameter":"43.97 +/- 0.01 mm","gauge":"three_point"}"#).unwrap();
-    /// assert!(framegauge::read::read_whole::<BoreAt>(\&tree, framegauge::standard::Tables::ours()).unwrap().gauge.is_some());
+    /// assert!(framegauge::read::read_whole::<BoreAt>(&tree, framegauge::standard::Tables::ours()).unwrap().gauge.is_some());
     /// ```
     BoreAt {
         /// Direction of one contact.

@@ -121,7 +121,7 @@ impl Ask for FitLimits {
 /// ```
 /// use framegauge::{ask::ThreadDiameter, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""pitch""#).unwrap();
-/// assert_eq!(framegauge::read::read_whole::<ThreadDiameter>(\&tree, framegauge::standard::Tables::ours()).unwrap(), ThreadDiameter::Pitch);
+/// assert_eq!(framegauge::read::read_whole::<ThreadDiameter>(&tree, framegauge::standard::Tables::ours()).unwrap(), ThreadDiameter::Pitch);
 /// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,

@@ -24,7 +24,7 @@ use crate::{Error, ErrorKind, Grade};
 /// ```
 /// use framegauge::{ask::Readings, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#"{"bore":"33.9 +/- 0.05 mm","pitch":"24 tpi"}"#).unwrap();
-/// assert_eq!(framegauge::read::read_whole::<Readings>(\&tree, framegauge::standard::Tables::ours()).unwrap().0.len(), 2);
+/// assert_eq!(framegauge::read::read_whole::<Readings>(&tree, framegauge::standard::Tables::ours()).unwrap().0.len(), 2);
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Readings(pub Vec<(String, String)>);

@@ -64,7 +64,7 @@ fn with_member(basis: Basis, member: &MemberOf, ring: RingSize) -> Basis {
 /// ```
 /// use framegauge::{ask::MaterialOf, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""al_6061_t6""#).unwrap();
-/// assert_eq!(framegauge::read::read_whole::<MaterialOf>(\&tree, framegauge::standard::Tables::ours()).unwrap(), MaterialOf::Row("al_6061_t6".into()));
+/// assert_eq!(framegauge::read::read_whole::<MaterialOf>(&tree, framegauge::standard::Tables::ours()).unwrap(), MaterialOf::Row("al_6061_t6".into()));
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 pub enum MaterialOf {
@@ -80,7 +80,7 @@ form! {
     /// ```
     /// use framegauge::{ask::MaterialConstants, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"name":"invented alloy","kind":"metal","youngs_modulus":"70 GPa","poisson":0.33}"#).unwrap();
-    /// assert!(framegauge::read::read_whole::<MaterialConstants>(\&tree, framegauge::standard::Tables::ours()).unwrap().strength.is_none());
+    /// assert!(framegauge::read::read_whole::<MaterialConstants>(&tree, framegauge::standard::Tables::ours()).unwrap().strength.is_none());
     /// ```
     MaterialConstants {
         /// Its name.
@@ -162,7 +162,7 @@ impl MaterialOf {
 /// ```
 /// use framegauge::{ask::RoughnessRule, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""din_7190""#).unwrap();
-/// assert_eq!(framegauge::read::read_whole::<RoughnessRule>(\&tree, framegauge::standard::Tables::ours()).unwrap(), RoughnessRule::Din7190);
+/// assert_eq!(framegauge::read::read_whole::<RoughnessRule>(&tree, framegauge::standard::Tables::ours()).unwrap(), RoughnessRule::Din7190);
 /// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
@@ -183,7 +183,7 @@ form! {
     /// ```
     /// use framegauge::{ask::Roughness, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"shaft_rz":"3.2 um","hub_rz":6.3}"#).unwrap();
-    /// assert_eq!(framegauge::read::read_whole::<Roughness>(\&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].field(), "hub_rz"); // no unit
+    /// assert_eq!(framegauge::read::read_whole::<Roughness>(&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].field(), "hub_rz"); // no unit
     /// ```
     Roughness {
         /// Rz of the inner part.
@@ -201,7 +201,7 @@ form! {
     /// ```
     /// use framegauge::{ask::FrictionOf, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"holding":0.06,"pressing":0.15}"#).unwrap();
-    /// assert_eq!(framegauge::read::read_whole::<FrictionOf>(\&tree, framegauge::standard::Tables::ours()).unwrap().pressing, 0.15);
+    /// assert_eq!(framegauge::read::read_whole::<FrictionOf>(&tree, framegauge::standard::Tables::ours()).unwrap().pressing, 0.15);
     /// ```
     FrictionOf {
         /// The low value: what it holds.

@@ -96,7 +96,7 @@ form! {
     /// ```
     /// use framegauge::{ask::MeasuredPair, read::Tree};
     /// let tree: Tree = serde_json::from_str(r#"{"screw_major":"9.9 +/- 0.01 mm","screw_pitch_diameter":"9.3 +/- 0.01 mm","hole_pitch_diameter":"9.7 +/- 0.01 mm"}"#).unwrap();
-    /// assert_eq!(framegauge::read::read_whole::<MeasuredPair>(\&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].field(), "hole_minor");
+    /// assert_eq!(framegauge::read::read_whole::<MeasuredPair>(&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].field(), "hole_minor");
     /// ```
     MeasuredPair {
         /// Over the crests of the screw.

@@ -20,7 +20,7 @@ use crate::{Error, ErrorKind};
 /// ```
 /// use framegauge::{ask::ThreadMember, read::Tree};
 /// let tree: Tree = serde_json::from_str(r#""screw""#).unwrap();
-/// assert!(framegauge::read::read_whole::<ThreadMember>(\&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].remedy().contains("external"));
+/// assert!(framegauge::read::read_whole::<ThreadMember>(&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].remedy().contains("external"));
 /// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,

@@ -123,12 +123,13 @@
 //!
 //! ```
 //! # #[cfg(feature = "serde")] {
-//! use framegauge::{judge::cup_depth, measure::DecisionRule};
+//! use framegauge::{judge::CupDepth, standard::Tables};
 //!
-//! let said = cup_depth(&"9.0 +/- 0.1 mm".parse().unwrap(), &"12.0 +/- 0.1 mm".parse().unwrap(), DecisionRule::default()).unwrap();
+//! let cup = CupDepth { bore_depth: vec!["9.0 +/- 0.1 mm".parse().unwrap()], insertion: "12.0 +/- 0.1 mm".parse().unwrap(), room: None, rule: None };
+//! let said = cup.answer(Tables::ours()).unwrap();
 //! let json = serde_json::to_value(&said).unwrap();
 //! assert_eq!(json["outcome"], "nonconformity_shown");
-//! assert_eq!(json["worked"][0]["value_mm"], 3.0);
+//! assert_eq!(json["numbers"]["stands_proud_mm"], 3.0);
 //! assert_eq!(json["weakest"], "common_practice");
 //! # }
 //! ```

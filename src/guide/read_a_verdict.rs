@@ -53,14 +53,17 @@
 //!
 //! # The verdict on an interface
 //!
-//! The functions of [`judge`](crate::judge) give a [`Verdict`](crate::judge::Verdict). One deciding finding that is out is
+//! The questions of [`judge`](crate::judge) are answered by a [`Verdict`](crate::judge::Verdict). One deciding finding that is out is
 //! enough for "out of limits". All must be within for "within limits". Anything else is undecided. A finding without an
 //! outcome is a plain statement and decides nothing.
 //!
 //! ```
-//! use framegauge::{Grade, judge::cup_depth, measure::{DecisionRule, Outcome}};
+//! use framegauge::{Grade, judge::CupDepth, measure::Outcome, standard::Tables};
 //!
-//! let judged = |bore: &str, cup: &str| cup_depth(&bore.parse().unwrap(), &cup.parse().unwrap(), DecisionRule::default()).unwrap();
+//! let judged = |bore: &str, cup: &str| {
+//!     let asked = CupDepth { bore_depth: vec![bore.parse().unwrap()], insertion: cup.parse().unwrap(), room: None, rule: None };
+//!     asked.answer(Tables::ours()).unwrap()
+//! };
 //!
 //! let fits = judged("12.5 +/- 0.1 mm", "12.0 +/- 0.1 mm");
 //! assert_eq!(fits.outcome, Outcome::ConformityShown);

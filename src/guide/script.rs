@@ -136,7 +136,7 @@
 //! {"id":26,"ask":"convert","length":"1 3/8 in"}
 //!     "text_in":"1.3750 in"
 //! {"id":28,"ask":"prepare","sheet":{"format":1,"frame":"invented","invented":true,"material":"steel","crown":{"seat":["26.45 mm +/- 0.02 mm"],"race":["26.38 mm +/- 0.02 mm"],"believed":"26.4"}}}
-//!     "ask":"crown-race seat: 26.4 or 26.5? No reading with these tools tells them apart"
+//!     "places":[{"place":"crown"
 //! {"id":50,"ask":"rescue","damage":"stripped","shell":"bsc","side":"drive","to":["36 mm x 24 tpi"],"outside":"40.2 +/- 0.1 mm"}
 //!     "sentence":"In order of caution, possible: clean, gauge, retap to the next pattern (36 mm x 24 tpi), refer;
 //! {"id":62,"ask":"fit_limits","nominal":42,"class":"N7"}

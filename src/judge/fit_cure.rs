@@ -19,7 +19,8 @@ impl Asked<'_> {
     /// is shown to lie more than half a step of the sizes from there; what the readings do not show stays open.
     pub(super) fn blame(&self, mut said: Verdict, fit: &Fit, sentence: &mut String) -> Verdict {
         said.out = Some(fit.out());
-        let Some(nominal) = self.nominal else {
+        // What is read over paint says nothing of which member was made wrong.
+        let Some(nominal) = self.nominal.filter(|_| !self.painted.contains(&true)) else {
             return said;
         };
         let Ok(step) = Limits::between(

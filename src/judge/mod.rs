@@ -1,8 +1,9 @@
-//! Judging one interface: what was found, held against limits with their owner, in words a person can act on.
+//! Judging one place: every question about it is a form with the readings, the makers' limits and the decision rule, and one
+//! answer, a [`Verdict`]: one of three outcomes, the findings that decide with their numbers and sources, other published
+//! figures beside them, what was worked out, what would cure it, what to measure next, and one plain sentence.
 //!
-//! Every question gives a [`Verdict`]: one of three outcomes, the findings that decide with their numbers and sources, other
-//! published figures beside them, what was worked out, what to measure next, and one plain sentence. Where no limit is
-//! published it says so, and shows nothing.
+//! Nothing else in the crate answers these questions: a plan, a rescue, a script and the examples call them. Where no limit is
+//! published the verdict says so, and shows nothing.
 
 mod bolt;
 mod bore_fit;

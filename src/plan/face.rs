@@ -219,7 +219,15 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
     work.measured = !face.probes.is_empty() || face.coating.is_some();
     work.worked = now.cut || !face.passes.is_empty();
     if face.probes.is_empty() {
-        unsurveyed(&mut work, &facing, coating);
+        // Nothing is surveyed for a cut that nothing guides.
+        match facing.pilot {
+            Pilot::Missing(why) if covered(coating) => {
+                work.held = true;
+                work.leave
+                    .push(format!("the {}, for now: {why}", facing.what));
+            }
+            _ => unsurveyed(&mut work, &facing, coating),
+        }
         return work;
     }
     let surveyed = match survey(face, now.probes, &facing.path) {

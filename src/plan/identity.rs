@@ -9,7 +9,8 @@ use super::site::Site;
 use super::work::PlaceWork;
 use crate::evidence::Text;
 use crate::identify::{
-    BeliefFrom, Candidate, Feature, Identification, Next, Observation, Options, Standing, identify,
+    BeliefFrom, Candidate, Feature, Identification, Next, Observation, Options, Outcome, Standing,
+    identify,
 };
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
@@ -168,6 +169,24 @@ pub(super) fn code_of(answer: &Identification, believed: Option<&str>) -> Option
         return Some(named.code.to_string());
     }
     enough(leader).then(|| leader.code.to_string())
+}
+
+/// What is worked to where the readings alone name nothing, in words.
+pub(super) fn taken_as(answer: &Identification, code: &str) -> Option<Finding> {
+    if matches!(answer.outcome, Outcome::Identified { .. }) {
+        return None;
+    }
+    let ranking = Ranking::of(answer);
+    let named = ranking.possible.iter().find(|c| c.code == code)?;
+    let share = ranking.share(named, &one_chaser);
+    Some(Finding::stated(
+        "taken as",
+        format!(
+            "{}: it and what takes the same parts and the same cutter hold {:.0} % of what agrees with the readings",
+            named.code,
+            libm::floor(share * 100.0)
+        ),
+    ))
 }
 
 /// Whether a candidate goes by this name.

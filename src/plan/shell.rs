@@ -4,6 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::answer::Operation;
 use super::face::{self, Facing};
 use super::identity::{self, Settled, belief, observed, on_metal, options};
 use super::permit::{Identity, Pilot};
@@ -17,7 +18,7 @@ use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
 use crate::identify::{Feature, Identification, Observation, identify};
 use crate::judge::{Finding, extremes, minor_held, pattern_threads};
-use crate::measure::{Placed, Surface, settled_below};
+use crate::measure::{Outcome, Placed, Surface, settled_below};
 use crate::standard::{LocatedBy, Place, Shell};
 use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
 
@@ -148,6 +149,16 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
             works.extend(unnamed(&whole));
         }
     }
+    // A width that is out and that no step brings back waits for its faces.
+    let faced = works
+        .iter()
+        .flat_map(|w: &PlaceWork| &w.steps)
+        .any(|s| s.operation() == Operation::Face);
+    shell.held |= !faced
+        && shell
+            .facts
+            .iter()
+            .any(|f| f.outcome == Some(Outcome::NonconformityShown));
     works.insert(0, shell);
     works
 }
@@ -360,6 +371,7 @@ fn told(
             identity = Identity::Open;
         }
     }
+    work.facts.extend(identity::taken_as(&answer, &code));
     identity::tell(work, answer);
     Some(Settled { code, identity })
 }
@@ -552,7 +564,7 @@ fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> 
             .or(whole.sheet.coating);
         let Some(face) = &here.face else {
             if stays.is_none() && covered(coating) {
-                works.push(painted_without_heights(side));
+                works.push(painted_without_heights(side, &pilot(whole, side)));
             }
             continue;
         };
@@ -573,8 +585,14 @@ fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> 
 }
 
 /// A painted face of which nothing was read.
-fn painted_without_heights(side: Side) -> PlaceWork {
+fn painted_without_heights(side: Side, pilot: &Pilot) -> PlaceWork {
     let mut work = PlaceWork::new(Place::ShellFace(side));
+    // Nothing is surveyed for a cut that nothing guides.
+    if let Pilot::Missing(why) = pilot {
+        work.held = true;
+        work.leave.push(format!("the face, for now: {why}"));
+        return work;
+    }
     work.ask(
         format!("shell.{side}.face.probes"),
         "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
@@ -582,6 +600,22 @@ fn painted_without_heights(side: Side) -> PlaceWork {
         "dial indicator turned about the pilot",
     );
     work
+}
+
+/// What guides the facing tool of a side.
+fn pilot(whole: &Whole<'_>, side: Side) -> Pilot {
+    let threaded = whole.size.is_some();
+    if threaded && !whole.sides.get(side).guides() {
+        Pilot::Missing(
+            "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
+        )
+    } else if threaded && !whole.sides.get(other(side)).guides() {
+        Pilot::Missing(
+            "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
+        )
+    } else {
+        Pilot::There
+    }
 }
 
 fn facing<'a>(
@@ -593,19 +627,6 @@ fn facing<'a>(
     coating: Option<Coating>,
 ) -> Facing<'a> {
     let threaded = whole.size.is_some();
-    let own = whole.sides.get(side);
-    let across = whole.sides.get(other(side));
-    let pilot = if threaded && !own.guides() {
-        Pilot::Missing(
-            "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
-        )
-    } else if threaded && !across.guides() {
-        Pilot::Missing(
-            "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
-        )
-    } else {
-        Pilot::There
-    };
     let moves = match side {
         Side::Drive => "the chainline moves inboard by what comes off",
         Side::NonDrive => "its bearing moves inboard by what comes off; the chainline stays",
@@ -620,7 +641,7 @@ fn facing<'a>(
         coating,
         contradicted: whole.contradicted || whole.identity == Identity::Open,
         cutter: "shell facing cutter, its blades wider than the ring",
-        pilot,
+        pilot: pilot(whole, side),
         guided: Some(if threaded {
             Text::Owned(format!(
                 "the sound thread, {}, held by both sides",

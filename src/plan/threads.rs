@@ -250,7 +250,9 @@ fn size_of<'a>(
             .all::<ThreadUse>()
             .any(|row| row.place == entry.part && row.thread.value().is_some());
         let mut identity = Identity::Known;
-        if row.is_none() && listed && proved.is_none() {
+        // The part and the pitch gauge agree: two witnesses prove what no table lists.
+        let seen_twice = sheet.mate.is_some() && sheet.pitch.is_some();
+        if row.is_none() && listed && proved.is_none() && !seen_twice {
             let field = format!("{}.confirmed", entry.path);
             work.ask(
                 field.clone(),

@@ -320,7 +320,7 @@ impl Rescue {
     /// How a kind of step stands at its best; `None` when it does not belong here.
     ///
     /// ```
-    /// use framegauge::rescue::{Damage, Stand, Step, ThreadRescue};
+    /// use framegauge::{rescue::{Damage, Stand, Step, ThreadRescue}, standard::Tables};
     /// let hanger = ThreadRescue::new("M10x1".parse().unwrap(), Damage::Stripped).options(Tables::ours()).unwrap();
     /// assert_eq!(hanger.stand(Step::Chase), Some(Stand::Forbidden));
     /// assert_eq!(hanger.stand(Step::Insert), Some(Stand::NeedsMeasurement));

@@ -230,6 +230,7 @@ pub fn hole_to_tap(
     let asked = HoleToTap {
         thread: *thread,
         hole: vec![(*hole).into()],
+        limits: None,
         rule: None,
     };
     asked.answer(Tables::ours())

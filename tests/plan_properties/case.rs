@@ -263,7 +263,3 @@ pub fn came_off(told: &Sheet, path: &str, field: &str) -> Option<f64> {
 pub fn smallest(readings: &[Said]) -> Option<f64> {
     readings.iter().map(|r| r.mm).min_by(f64::total_cmp)
 }
-
-pub fn largest(readings: &[Said]) -> Option<f64> {
-    readings.iter().map(|r| r.mm).max_by(f64::total_cmp)
-}

@@ -45,7 +45,7 @@ impl Draw {
         if self.chance(if row.windows.is_empty() { 75 } else { 35 }) {
             let least = width - self.dice.weighed(&[(6, 0.9), (3, 0.35), (1, 0.0)])
                 + self.between(-0.1, 0.1);
-            let most = self.chance(30).then(|| least + 1.0);
+            let most = self.chance(30).then_some(least + 1.0);
             self.limit(path, "width", Some(least), most);
         }
         if self.chance(8) {

@@ -39,15 +39,6 @@ pub struct ThreadRow {
     pub hole: Option<(f64, f64)>,
 }
 
-impl ThreadRow {
-    pub fn size(&self) -> String {
-        self.size.to_string()
-    }
-    pub fn pitch(&self) -> String {
-        self.size.pitch().to_string()
-    }
-}
-
 pub struct Rows {
     pub threaded: Vec<ShellRow>,
     pub plain: Vec<ShellRow>,

@@ -25,13 +25,13 @@ pub const PROPERTIES: [(&str, u32, Property); 18] = [
     ("turning", 1, safety::turning),
     ("answer_fields", 1, more::answer_fields),
     // These plan once or more anew.
-    ("telling", 16, more::telling),
-    ("answers", 8, more::answers),
-    ("shop_row", 8, more::shop_row),
-    ("inches", 8, change::inches),
-    ("order", 8, change::order),
-    ("sides", 8, change::sides),
-    ("doubt", 8, change::doubt),
+    ("telling", 32, more::telling),
+    ("answers", 16, more::answers),
+    ("shop_row", 16, more::shop_row),
+    ("inches", 16, change::inches),
+    ("order", 16, change::order),
+    ("sides", 16, change::sides),
+    ("doubt", 16, change::doubt),
     ("again", 64, again),
 ];
 
@@ -108,7 +108,7 @@ impl Survey {
                 .or_default() += 1;
         }
         for (index, (name, every, property)) in PROPERTIES.iter().enumerate() {
-            if (number + index as u32) % every != 0 {
+            if !(number + index as u32).is_multiple_of(*every) {
                 continue;
             }
             for failure in property(&case) {

@@ -29,6 +29,7 @@ fn hole_to_tap(thread: &str, hole: framegauge::measure::Reading) -> Result<Verdi
     let asked = HoleToTap {
         thread: thread.parse()?,
         hole: vec![hole.into()],
+        limits: None,
         rule: None,
     };
     asked.answer(OURS)
