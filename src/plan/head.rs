@@ -73,12 +73,16 @@ pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet) -> Vec<PlaceWork> {
         planned.push(Planned {
             row,
             contradicted: !work.contradictions.is_empty(),
-            asked: work.questions.iter().map(|q| q.answer.clone()).collect(),
             end,
         });
         works.push(work);
     }
-    works.extend(head_face::plan(site, sheet, &planned));
+    let asked: Vec<String> = works
+        .iter()
+        .flat_map(|w| &w.questions)
+        .map(|q| q.answer.clone())
+        .collect();
+    works.extend(head_face::plan(site, sheet, &planned, &asked));
     works
 }
 
@@ -388,7 +392,11 @@ fn explained(row: &HeadSeat, end: &HeadEnd<'_>) -> bool {
     let (Some(small), Some(large)) = (now.smallest(), now.largest()) else {
         return false;
     };
-    let (Some(low), Some(high)) = (row.bore.lower(), row.bore.upper()) else {
+    let printed = &row.bore;
+    let (Some(low), Some(high)) = (
+        printed.lower().or(printed.nominal()),
+        printed.upper().or(printed.nominal()),
+    ) else {
         return false;
     };
     let painted = now.bore.iter().all(|p| p.surface == Surface::OverPaint);

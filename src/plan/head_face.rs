@@ -26,8 +26,6 @@ pub(super) struct Planned<'a> {
     pub row: Option<&'a HeadSeat>,
     /// Statements about the seat contradict each other.
     pub contradicted: bool,
-    /// Fields that the seat asks for.
-    pub asked: Vec<String>,
 }
 
 impl Planned<'_> {
@@ -55,7 +53,12 @@ pub(super) fn published<'a>(site: &Site<'a>) -> Option<(Limits, Option<&'a Evide
 
 pub(super) const PUBLISHED: &str = "a headset maker's ceiling for both end faces together";
 
-pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet, ends: &[Planned<'_>]) -> Vec<PlaceWork> {
+pub(super) fn plan(
+    site: &Site<'_>,
+    sheet: &HeadTubeSheet,
+    ends: &[Planned<'_>],
+    asked: &[String],
+) -> Vec<PlaceWork> {
     let clamped = ends.iter().all(Planned::is_clamped);
     let parallel = parallel(site, sheet, clamped);
     let out = parallel
@@ -74,7 +77,9 @@ pub(super) fn plan(site: &Site<'_>, sheet: &HeadTubeSheet, ends: &[Planned<'_>])
             continue;
         };
         let cut = out && (!any_tilted || tilted(face));
-        works.push(one(site, planned, face, cut));
+        let mut work = one(site, planned, face, cut);
+        waits_for_seats(&mut work, asked);
+        works.push(work);
     }
     if let Some(parallel) = parallel {
         together(ends, &parallel, &mut works);
@@ -176,19 +181,19 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
         },
     );
     what_is_unknown(end, &mut work);
-    let by_seat = work.steps.is_empty()
+    work
+}
+
+/// A face that only waits for what the seats ask for says so: each question stands once in a plan.
+fn waits_for_seats(work: &mut PlaceWork, asked: &[String]) {
+    if work.steps.is_empty()
         && !work.questions.is_empty()
-        && work
-            .questions
-            .iter()
-            .all(|q| planned.asked.contains(&q.answer));
-    if by_seat {
-        work.leave.push(format!(
-            "the face, for now: what it waits for is asked at the {}",
-            end.what()
+        && work.questions.iter().all(|q| asked.contains(&q.answer))
+    {
+        work.leave.push(String::from(
+            "the face, for now: what it waits for is asked at the seats",
         ));
     }
-    work
 }
 
 /// A face that is left as it is. Its limits and what is known of it are told all the same.

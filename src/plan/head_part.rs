@@ -182,23 +182,32 @@ pub(super) fn bearings(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut Pla
             (read.value() - listed).abs(),
         )
     {
-        work.settled(
-            Finding::stated(
-                "bearing",
-                format!(
-                    "reads {} outside, this seat is listed for {}: another bearing; a bearing in its seat must not rock",
-                    in_mm(read.value()),
-                    in_mm(listed)
-                ),
-            )
-            .resting_on(row.bearing_outside.as_ref().and_then(|f| f.evidence())),
-        );
-        work.ask(
-            end.field("confirmed"),
-            "which bearing was the frame made for?",
-            "bearings of the same trade name differ by 0.2 mm outside",
-            "frame maker's sheet, micrometer",
-        );
+        let found = Finding::stated(
+            "bearing",
+            format!(
+                "reads {} outside, this seat is listed for {}: another bearing; a bearing in its seat must not rock",
+                in_mm(read.value()),
+                in_mm(listed)
+            ),
+        )
+        .resting_on(row.bearing_outside.as_ref().and_then(|f| f.evidence()));
+        if end.sheet.confirmed.is_some() {
+            // The seat was proved, so it is the bearing that is another.
+            work.fact(Finding {
+                outcome: Some(Outcome::NonconformityShown),
+                ..found
+            });
+            work.cures
+                .push(String::from("a bearing that is listed for this seat"));
+        } else {
+            work.settled(found);
+            work.ask(
+                end.field("confirmed"),
+                "which bearing was the frame made for?",
+                "bearings of the same trade name differ by 0.2 mm outside",
+                "frame maker's sheet, micrometer",
+            );
+        }
     }
     let mut all: Vec<&HeadsetBearing> = end
         .site

@@ -338,6 +338,16 @@ fn contradictions_hold_the_cut() {
         contradicted(&seat("believed", "IS52", "52.10", right)),
         (false, Leave)
     );
+    // Half a millimetre smaller than what IS52 is listed for: another bearing, whatever its label.
+    let other = "{ name = \"bearing\", outside = [\"51.50 mm +/- 0.005 mm\"] }";
+    assert_eq!(
+        contradicted(&seat("believed", "IS52", "52.10", other)),
+        (false, Open)
+    );
+    assert_eq!(
+        contradicted(&seat("confirmed", "IS52", "52.10", other)),
+        (false, Out)
+    );
     // A bore that grew narrower under the work.
     let narrower = "material = \"steel\"\n[head_tube.upper]\nconfirmed = \"EC34\"\ncoating = \"bare\"\nbore = [\"0 deg: 33.86 mm +/- 0.005 mm\"]\npasses = [{ bore = [\"0 deg: 33.80 mm +/- 0.005 mm\"] }]";
     assert_eq!(contradicted(narrower), (true, Open));
