@@ -5,12 +5,13 @@ use alloc::vec::Vec;
 
 use super::Finding;
 use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
-use crate::Error;
+use crate::evidence::Grade;
 use crate::fit::Feature;
 use crate::measure::{Outcome, Reading, settled_cmp};
 use crate::quantity::{Length, in_mm, positive};
 use crate::read::form;
-use crate::standard::{CuttingRule, Tables};
+use crate::standard::{Cutting, CuttingRule, Tables};
+use crate::{Error, ErrorKind};
 
 form! {
     /// A size read over a coating: it counts on both sides, so an outside reads large and a bore small by twice its thickness.
@@ -43,11 +44,18 @@ impl Coating {
     /// `OutOfRange` and `NotFinite` for sizes that are none.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
         let (feature, reading, expected) = (self.member, self.reading.as_ref(), self.expected);
-        let row = tables.find::<CuttingRule>("coat_one_side")?;
-        let (thin, thick) = (
-            row.window.lower().unwrap_or(NOTHING),
-            row.window.upper().unwrap_or(NOTHING),
-        );
+        let (Some((thin, _)), Some((thick, row))) = (
+            CuttingRule::smallest(Cutting::Coat, tables),
+            CuttingRule::greatest(Cutting::Coat, tables),
+        ) else {
+            return Err(Error::new(
+                ErrorKind::NotTabulated,
+                "coating",
+                "coat",
+                "no thickness of a coat is held",
+                "add a row about it to your own rows",
+            ));
+        };
         // A coat makes a shaft larger and a hole smaller.
         let (direction, joined) = match feature {
             Feature::Shaft => ("large", "and"),
@@ -58,9 +66,10 @@ impl Coating {
             Feature::Hole => -by,
         };
         let mut sentence = format!(
-            "A coat of {:.3} to {} a side (from memory) makes the reading {:.3} to {} too {direction}",
+            "A coat of {:.3} to {} a side ({}) makes the reading {:.3} to {} too {direction}",
             crate::settled_mm(thin),
             in_mm(thick),
+            row.window.grade().map_or("unknown", Grade::words),
             crate::settled_mm(thin * 2.0),
             in_mm(thick * 2.0)
         );

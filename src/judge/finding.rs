@@ -10,7 +10,7 @@ use crate::measure::{
     Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
 };
 use crate::quantity::{Length, in_mm, settled_mm, to_mm};
-use crate::standard::{CuttingRule, Tables};
+use crate::standard::{Cutting, CuttingRule, Tables};
 
 /// One thing that was found at one place.
 #[derive(Debug, Clone, PartialEq)]
@@ -94,10 +94,7 @@ impl Finding {
     /// ```
     #[must_use]
     pub fn read_on_paint(mut self, inside: bool, tables: Tables<'_>) -> Self {
-        let thickest = tables
-            .find::<CuttingRule>("coat_one_side")
-            .ok()
-            .and_then(|rule| rule.window.upper());
+        let thickest = CuttingRule::greatest(Cutting::Coat, tables).map(|(coat, _)| coat);
         let ends = self
             .limits
             .as_ref()

@@ -8,8 +8,8 @@ use super::Finding;
 use super::verdict::{NOTHING, NextStep, Verdict, Worked};
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_cmp};
-use crate::quantity::{Length, in_mm, mm, positive, settled_mm};
-use crate::standard::{CuttingRule, HeadSeat, Row, SeatKind, Seatpost, find};
+use crate::quantity::{Length, in_mm, positive, settled_mm};
+use crate::standard::{Cutting, CuttingRule, HeadSeat, Row, SeatKind, Seatpost, Tables};
 use crate::{Error, ErrorKind};
 
 /// Inside diameter of a tube: outside less **two** walls.
@@ -68,7 +68,7 @@ pub fn wall_implied(outside: &Reading, bore: &Reading) -> Result<Reading, Error>
 }
 
 /// Which head-tube seats a plain tube of this bore can be reamed to, smallest stock first: seats whose bore is larger by no
-/// more than the greatest stock that a published text leaves for hand reaming (0.020 in).
+/// more than the greatest stock that a row of the tables leaves for a reamer.
 ///
 /// Steerer sizes are names, not bore sizes: a 1 in steerer takes a bore near 30 mm.
 ///
@@ -76,17 +76,19 @@ pub fn wall_implied(outside: &Reading, bore: &Reading) -> Result<Reading, Error>
 /// `OutOfRange` and `NotFinite` for a bore that is none.
 ///
 /// ```
-/// use framegauge::judge::head_tube_from_stock;
-/// let said = head_tube_from_stock(&"31.7 +/- 0.05 mm".parse().unwrap(), &"1.0 +/- 0.02 mm".parse().unwrap()).unwrap();
+/// use framegauge::{judge::head_tube_from_stock, standard::Tables};
+/// let (outside, wall) = ("31.7 +/- 0.05 mm".parse().unwrap(), "1.0 +/- 0.02 mm".parse().unwrap());
+/// let said = head_tube_from_stock(&outside, &wall, Tables::ours()).unwrap();
 /// assert_eq!(said.millimetres("inside diameter"), Some(29.7));
 /// assert!(said.sentence.contains("EC30"));
 /// ```
-pub fn head_tube_from_stock(outside: &Reading, wall: &Reading) -> Result<Verdict, Error> {
+pub fn head_tube_from_stock(
+    outside: &Reading,
+    wall: &Reading,
+    tables: Tables<'_>,
+) -> Result<Verdict, Error> {
     let inside = inside_diameter(outside, wall)?;
-    let most = find::<CuttingRule>("ream_stock_guide")
-        .ok()
-        .and_then(|r| r.window.upper())
-        .unwrap_or(mm(0.5));
+    let most = CuttingRule::greatest(Cutting::ReamStock, tables).map(|(most, _)| most);
     let mut findings = Vec::new();
     let mut worked = Vec::from([Worked::length(
         "inside diameter",
@@ -94,14 +96,16 @@ pub fn head_tube_from_stock(outside: &Reading, wall: &Reading) -> Result<Verdict
         "outside less two walls",
     )]);
     let mut names: Vec<String> = Vec::new();
-    let mut seats: Vec<(&HeadSeat, Length)> = HeadSeat::table()
-        .iter()
+    let mut seats: Vec<(&HeadSeat, Length)> = tables
+        .all::<HeadSeat>()
         .filter(|s| s.kind == SeatKind::ExternalCup)
         .filter_map(|s| Some((s, s.bore.upper().or(s.bore.nominal())?)))
         .filter(|(_, bore)| {
             let stock = *bore - inside.value();
             settled_cmp(stock, -inside.expanded_uncertainty()).is_ge()
-                && settled_cmp(stock, most + inside.expanded_uncertainty()).is_le()
+                && most.is_some_and(|most| {
+                    settled_cmp(stock, most + inside.expanded_uncertainty()).is_le()
+                })
         })
         .collect();
     seats.sort_by(|a, b| settled_cmp(a.1, b.1));

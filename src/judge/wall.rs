@@ -11,7 +11,7 @@ use super::{Finding, sizes_against};
 use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, Surface, settled_cmp};
 use crate::quantity::{Length, in_mm, positive};
 use crate::read::{Inside, Outside, form, missing};
-use crate::standard::{CuttingRule, FacingRule, Place, Tables};
+use crate::standard::{Cutting, CuttingRule, FacingRule, Place, Tables};
 use crate::{Error, ErrorKind};
 
 form! {
@@ -228,10 +228,7 @@ impl Ream {
                 "outside micrometer, wall gauge",
             )),
         };
-        for row in tables
-            .all::<CuttingRule>()
-            .filter(|r| r.code.starts_with("ream_stock"))
-        {
+        for row in CuttingRule::about(Cutting::ReamStock, tables) {
             said.beside.push(sizes_against(
                 row.what.clone(),
                 &[stock],

@@ -25,7 +25,7 @@ pub use fork::{CrownSeat, Steerer, SteererRule};
 pub use head_tube::{FacingRule, FitWindow, HeadSeat, HeadsetBearing, SeatKind};
 pub use joint::{Joint, SpeaksOf};
 pub use lookup::Tables;
-pub use part::{Bearing, CuttingRule, Friction, Material};
+pub use part::{Bearing, Cutting, CuttingRule, Friction, Material};
 pub use place::{HeadTubeEnd, LeftRight, Place};
 pub(crate) use row::nearest;
 pub use row::{Row, Stated, Walk, find, find_in};

@@ -4,10 +4,33 @@ use alloc::format;
 
 use crate::evidence::{Evidence, Figure, List, Text};
 use crate::fit::{self, MaterialKind};
-use crate::quantity::{Expansion, Pressure, Ratio};
+use crate::measure::settled_cmp;
+use crate::quantity::{Expansion, Length, Pressure, Ratio};
 use crate::{Error, ErrorKind};
 
+use super::Tables;
 use super::row::rows;
+
+/// What a figure of [`CuttingRule`] is of.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
+)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[strum(serialize_all = "snake_case")]
+pub enum Cutting {
+    /// Stock on diameter that is left for a reamer.
+    ReamStock,
+    /// Depth that one pass of a hand facing cutter takes.
+    FacingPass,
+    /// Depth that may come off a face in all.
+    FacingTotal,
+    /// Thickness of a coat of paint, on one side.
+    Coat,
+}
 
 rows! {
     /// A rolling bearing (boundary dimensions as ISO 15).
@@ -70,6 +93,8 @@ rows! {
     CuttingRule("cutting_rule", CUTTING_RULES) {
         /// Unique code.
         code: Text,
+        /// What its figure is of.
+        about: Cutting,
         /// What it limits, in words.
         what: Text,
         /// The limit.
@@ -77,6 +102,42 @@ rows! {
         /// What a reader should know besides.
         #[cfg_attr(feature = "serde", serde(default))]
         note: Text,
+    }
+}
+
+impl CuttingRule {
+    /// Every row about this, ours first.
+    pub fn about<'a>(about: Cutting, tables: Tables<'a>) -> impl Iterator<Item = &'a Self> {
+        tables.all::<Self>().filter(move |row| row.about == about)
+    }
+
+    /// The greatest that is known about this, with the row that says so; `None` where no row knows.
+    ///
+    /// ```
+    /// use framegauge::standard::{Cutting, CuttingRule, Tables};
+    /// let (thickest, row) = CuttingRule::greatest(Cutting::Coat, Tables::ours()).unwrap();
+    /// assert_eq!((framegauge::settled_mm(thickest), row.code.as_ref()), (0.12, "coat_one_side"));
+    /// assert!(CuttingRule::greatest(Cutting::FacingTotal, Tables::ours()).is_none()); // nobody prints it
+    /// ```
+    #[must_use]
+    pub fn greatest<'a>(about: Cutting, tables: Tables<'a>) -> Option<(Length, &'a Self)> {
+        Self::about(about, tables)
+            .filter_map(|row| Some((row.window.upper().or(row.window.nominal())?, row)))
+            .max_by(|a, b| settled_cmp(a.0, b.0))
+    }
+
+    /// The least that is known about this, with the row that says so; `None` where no row knows.
+    ///
+    /// ```
+    /// use framegauge::standard::{Cutting, CuttingRule, Tables};
+    /// let (thinnest, _) = CuttingRule::smallest(Cutting::Coat, Tables::ours()).unwrap();
+    /// assert_eq!(framegauge::settled_mm(thinnest), 0.06);
+    /// ```
+    #[must_use]
+    pub fn smallest<'a>(about: Cutting, tables: Tables<'a>) -> Option<(Length, &'a Self)> {
+        Self::about(about, tables)
+            .filter_map(|row| Some((row.window.lower().or(row.window.nominal())?, row)))
+            .min_by(|a, b| settled_cmp(a.0, b.0))
     }
 }
 

@@ -91,6 +91,7 @@ no_figure!(
     super::DepthCounts,
     super::Joint,
     super::SpeaksOf,
+    super::Cutting,
     super::Sense,
     super::MaterialKind
 );

@@ -443,7 +443,11 @@ pub static FAMILIES: [Family; 28] = [
         "cutting_rule",
         "CuttingRule",
         "CUTTING_RULES",
-        [must("what", Text), must("window", Figure(Length))]
+        [
+            must("about", Word("Cutting")),
+            must("what", Text),
+            must("window", Figure(Length))
+        ]
     ),
     family!(
         "instruments",

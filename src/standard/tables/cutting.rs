@@ -16,6 +16,7 @@ static L2: [Citation; 1] = [Citation::from_table(&SOURCES[244], "stock removal")
 pub(crate) static CUTTING_RULES: [CuttingRule; 6] = [
     CuttingRule {
         code: Cow::Borrowed("ream_stock_article"),
+        about: Cutting::ReamStock,
         what: Cow::Borrowed("stock on diameter left for a reamer"),
         window: Figure::from_table(
             Span {
@@ -30,6 +31,7 @@ pub(crate) static CUTTING_RULES: [CuttingRule; 6] = [
     },
     CuttingRule {
         code: Cow::Borrowed("ream_stock_hand_1_to_2_in"),
+        about: Cutting::ReamStock,
         what: Cow::Borrowed("stock on diameter for hand reaming, 1 in to 2 in"),
         window: Figure::from_table(
             Span {
@@ -50,6 +52,7 @@ pub(crate) static CUTTING_RULES: [CuttingRule; 6] = [
     },
     CuttingRule {
         code: Cow::Borrowed("ream_stock_guide"),
+        about: Cutting::ReamStock,
         what: Cow::Borrowed("stock on diameter for a reamer, least and greatest"),
         window: Figure::from_table(
             Span {
@@ -70,6 +73,7 @@ pub(crate) static CUTTING_RULES: [CuttingRule; 6] = [
     },
     CuttingRule {
         code: Cow::Borrowed("facing_pass"),
+        about: Cutting::FacingPass,
         what: Cow::Borrowed("material per pass of a hand facing cutter"),
         window: Figure::unknown_in_table(
             "no source prints it; take the least that cleans the face",
@@ -79,6 +83,7 @@ pub(crate) static CUTTING_RULES: [CuttingRule; 6] = [
     },
     CuttingRule {
         code: Cow::Borrowed("facing_total"),
+        about: Cutting::FacingTotal,
         what: Cow::Borrowed("material that may come off a face in all"),
         window: Figure::unknown_in_table(
             "no source prints it; the width window of the crank or frame maker decides",
@@ -88,6 +93,7 @@ pub(crate) static CUTTING_RULES: [CuttingRule; 6] = [
     },
     CuttingRule {
         code: Cow::Borrowed("coat_one_side"),
+        about: Cutting::Coat,
         what: Cow::Borrowed("thickness of a powder coat, one side"),
         window: Figure::from_table(
             Span {
