@@ -178,7 +178,7 @@ pub(super) fn recognised(
     believed: Option<&str>,
 ) -> Option<String> {
     let answer = identity::ask_tables(site, work, place, seen, &format!("{path}.believed"))?;
-    let code = identity::code_of(&answer, believed);
+    let code = identity::code_of(site.tables, &answer, believed);
     identity::tell(work, answer);
     code
 }

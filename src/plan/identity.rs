@@ -15,7 +15,7 @@ use crate::identify::{
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
 use crate::quantity::{mm, to_mm};
-use crate::standard::{Place, Shell, ThreadUse, find};
+use crate::standard::{Place, Shell, Tables, ThreadUse};
 use crate::thread::{Hand, Side};
 
 /// What may be worked to, and how sure it is.
@@ -55,17 +55,15 @@ pub(super) fn belief(believed: Option<&str>) -> Option<Observation> {
     })
 }
 
-/// Readings at different places of one feature: their spread is the shape of the part, not the scatter of the hand. Their
-/// mean stands for them, with the spread as a rectangular part of its uncertainty (GUM 4.3.7).
+/// Readings at different places of one feature: their spread is the shape of the part, not the scatter of the hand. The
+/// middle of their extremes stands for them, with the spread as a rectangular part of its uncertainty (GUM 4.3.7): a place
+/// that is read twice weighs no more than one that is read once.
 pub(super) fn observed(feature: Feature, readings: &[Reading]) -> Vec<Observation> {
     let one = match *extremes(readings).as_slice() {
         [low, high] if !settled_below(mm(ONE_SIZE_MM), high.value() - low.value()) => {
-            let sum = readings.iter().fold(mm(0.0), |sum, r| sum + r.value());
-            #[expect(clippy::cast_precision_loss, reason = "a list of readings is short")]
-            let mean = sum / readings.len() as f64;
             let shape = to_mm(high.value() - low.value()) / libm::sqrt(12.0);
             let u = mm(libm::hypot(to_mm(low.standard_uncertainty()), shape));
-            Reading::new(mean, u).ok()
+            Reading::new((low.value() + high.value()) / 2.0, u).ok()
         }
         _ => None,
     };
@@ -115,12 +113,12 @@ impl<'a> Ranking<'a> {
 }
 
 /// Two threads that one chaser follows: one pitch, the same hands, and major diameters that hardly differ.
-fn one_chaser(a: &Candidate, b: &Candidate) -> bool {
+fn one_chaser(tables: Tables<'_>, a: &Candidate, b: &Candidate) -> bool {
     match (a.thread, b.thread) {
         (Some(one), Some(other)) => {
             one.pitch().same_as(other.pitch())
                 && settled_cmp((one.major() - other.major()).abs(), mm(ONE_CHASER_MM)).is_le()
-                && same_hands(a, b)
+                && same_hands(tables, a, b)
         }
         _ => false,
     }
@@ -128,9 +126,9 @@ fn one_chaser(a: &Candidate, b: &Candidate) -> bool {
 
 /// Whether two rows of one family turn the same way, side by side. A hand that one shell does not state is not the same; a use
 /// of threads that states no left hand is right-hand.
-fn same_hands(a: &Candidate, b: &Candidate) -> bool {
-    let shell = |c: &Candidate| find::<Shell>(&c.code).ok();
-    let used = |c: &Candidate| find::<ThreadUse>(&c.code).ok();
+fn same_hands(tables: Tables<'_>, a: &Candidate, b: &Candidate) -> bool {
+    let shell = |c: &Candidate| tables.find::<Shell>(&c.code).ok();
+    let used = |c: &Candidate| tables.find::<ThreadUse>(&c.code).ok();
     let sides = [Side::Drive, Side::NonDrive];
     match (shell(a), shell(b), used(a), used(b)) {
         (Some(a), Some(b), ..) => sides
@@ -149,9 +147,14 @@ fn same_hands(a: &Candidate, b: &Candidate) -> bool {
 }
 
 /// The code that may be worked to: named outright; or believed, or leading, with those that take the same parts far ahead.
-pub(super) fn code_of(answer: &Identification, believed: Option<&str>) -> Option<String> {
+pub(super) fn code_of(
+    tables: Tables<'_>,
+    answer: &Identification,
+    believed: Option<&str>,
+) -> Option<String> {
     let ranking = Ranking::of(answer);
     let leader = ranking.possible.first()?;
+    let one_chaser = |a: &Candidate, b: &Candidate| one_chaser(tables, a, b);
     let enough = |of: &Candidate| ranking.share(of, &one_chaser) >= LEADING_SHARE;
     if answer.interchange {
         let left = answer.outcome.left();
@@ -172,13 +175,13 @@ pub(super) fn code_of(answer: &Identification, believed: Option<&str>) -> Option
 }
 
 /// What is worked to where the readings alone name nothing, in words.
-pub(super) fn taken_as(answer: &Identification, code: &str) -> Option<Finding> {
+pub(super) fn taken_as(tables: Tables<'_>, answer: &Identification, code: &str) -> Option<Finding> {
     if matches!(answer.outcome, Outcome::Identified { .. }) {
         return None;
     }
     let ranking = Ranking::of(answer);
     let named = ranking.possible.iter().find(|c| c.code == code)?;
-    let share = ranking.share(named, &one_chaser);
+    let share = ranking.share(named, &|a, b| one_chaser(tables, a, b));
     Some(Finding::stated(
         "taken as",
         format!(
@@ -268,7 +271,7 @@ pub(super) fn settle(
             identity: Identity::Known,
         });
     }
-    let code = code_of(&answer, believed);
+    let code = code_of(site.tables, &answer, believed);
     let miss = near_miss(believed, &answer).filter(|_| near_misses);
     let settled = match (miss, code) {
         (Some((believed, by)), _) => {

@@ -260,13 +260,13 @@ fn identify_shell(
         .then(|| run(&seen(sheet, sides, minor_of, false)))
         .flatten();
     if let Some(answer) = by_thread
-        && let Some(code) = bounded(site, sides, identity::code_of(&answer, name))
+        && let Some(code) = bounded(site, sides, identity::code_of(site.tables, &answer, name))
     {
         return told(site, work, sheet, answer, code);
     }
     let answer = run(&all);
     if let Some(answer) = answer {
-        if let Some(code) = bounded(site, sides, identity::code_of(&answer, name)) {
+        if let Some(code) = bounded(site, sides, identity::code_of(site.tables, &answer, name)) {
             return told(site, work, sheet, answer, code);
         }
         if let Some(settled) = turned(site, work, sheet, sides, minor_of, name) {
@@ -371,7 +371,8 @@ fn told(
             identity = Identity::Open;
         }
     }
-    work.facts.extend(identity::taken_as(&answer, &code));
+    work.facts
+        .extend(identity::taken_as(site.tables, &answer, &code));
     identity::tell(work, answer);
     Some(Settled { code, identity })
 }
@@ -392,7 +393,7 @@ fn turned(
     let mut with = without;
     with.extend(belief(name));
     let answer = identify(Place::Shell, &with, &options(site)).ok()?;
-    let code = identity::code_of(&answer, name)?;
+    let code = identity::code_of(site.tables, &answer, name)?;
     let row = site.tables.find::<Shell>(&code).ok()?;
     let wrong: Vec<Side> = SIDES
         .into_iter()

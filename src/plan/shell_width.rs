@@ -264,7 +264,7 @@ fn limits<'a>(
         .and_then(|code| site.tables.find::<ShellWindow>(code).ok());
     if let Some(window) = window {
         match row {
-            Some(row) if row.code != window.shell && !takes_window(row, &window.shell) => {
+            Some(row) if row.code != window.shell && !takes_window(site, row, &window.shell) => {
                 work.contradicts(
                     format!(
                         "the window {} is for another shell ({}), this one is {}",
@@ -285,8 +285,8 @@ fn limits<'a>(
 }
 
 /// Whether a shell takes the parts, and so the windows, of another pattern: one pitch, hands alike, hardly another diameter.
-fn takes_window(row: &Shell, other: &str) -> bool {
-    let of = crate::standard::find::<Shell>(other).ok();
+fn takes_window(site: &Site<'_>, row: &Shell, other: &str) -> bool {
+    let of = site.tables.find::<Shell>(other).ok();
     let size = |row: &Shell| row.thread.as_ref().and_then(|t| t.value().copied());
     match (size(row), of.and_then(size)) {
         (Some(a), Some(b)) => {

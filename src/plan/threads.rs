@@ -312,7 +312,7 @@ fn by_tables<'a>(
             return None;
         }
     };
-    let code = identity::code_of(&answer, name);
+    let code = identity::code_of(site.tables, &answer, name);
     // A thread is worked to only where its pitch was read or its part is at hand.
     let settled = code.filter(|_| sheet.pitch.is_some());
     if settled.is_none() {
