@@ -123,7 +123,7 @@ impl CaliperTilt {
                 (length, _) => unbounded(&survey, self.kind, length, rule, tables)?,
             }
         };
-        let free = tables.find::<BrakeFigure>("pads_free_play").ok();
+        let free = tables.get::<BrakeFigure>("pads_free_play");
         if let Some(play) = free.and_then(|f| f.figure.as_ref()?.lower()) {
             said = said.with(Worked::length(
                 "least free play of the rotor",
@@ -254,8 +254,7 @@ fn unbounded(
     ))
     .with(Worked::angle("tilt", angle, "angle of the harmful slope"));
     let published = tables
-        .find::<BrakeFigure>("pads_clearance")
-        .ok()
+        .get::<BrakeFigure>("pads_clearance")
         .and_then(|row| row.figure.as_ref());
     if let (Some(length), Some(figure)) = (length, published)
         && let Some(least) = figure.lower()

@@ -352,7 +352,7 @@ fn named<'a>(end: &HeadEnd<'a>, work: &mut PlaceWork) -> Named<'a> {
     );
     match settled {
         Some(settled) => Named {
-            row: tables.find::<HeadSeat>(&settled.code).ok(),
+            row: tables.get::<HeadSeat>(&settled.code),
             identity: settled.identity,
             by_label: false,
         },

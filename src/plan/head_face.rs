@@ -42,10 +42,7 @@ impl Planned<'_> {
 
 /// What is printed for both end faces together.
 pub(super) fn published<'a>(site: &Site<'a>) -> Option<(Limits, Option<&'a Evidence>)> {
-    let row = site
-        .tables
-        .find::<FacingRule>("end_face_parallelism")
-        .ok()?;
+    let row = site.tables.get::<FacingRule>("end_face_parallelism")?;
     let limits = Limits::of_requirement(&row.window);
     limits.upper().known()?;
     Some((limits, row.window.evidence()))

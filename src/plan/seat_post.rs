@@ -104,10 +104,7 @@ pub(super) fn fit(
 }
 
 fn believed(site: &Site<'_>, tube: &SeatTubeSheet) -> Option<Length> {
-    let row = site
-        .tables
-        .find::<Seatpost>(tube.believed.as_deref()?)
-        .ok()?;
+    let row = site.tables.get::<Seatpost>(tube.believed.as_deref()?)?;
     row.diameter.nominal()
 }
 

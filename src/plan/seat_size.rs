@@ -30,8 +30,7 @@ const HALF_STEP_MM: f64 = 0.1;
 /// The row that a name stands for.
 fn row<'a>(site: &Site<'a>, name: &str) -> Option<&'a Seatpost> {
     site.tables
-        .find::<Seatpost>(name.trim().trim_end_matches("mm").trim())
-        .ok()
+        .get::<Seatpost>(name.trim().trim_end_matches("mm").trim())
 }
 
 /// The size to work to.
@@ -74,8 +73,7 @@ pub(super) fn of(
     )?;
     let size = site
         .tables
-        .find::<Seatpost>(&settled.code)
-        .ok()?
+        .get::<Seatpost>(&settled.code)?
         .diameter
         .nominal()?;
     label(site, work, tube, size);
@@ -131,8 +129,7 @@ fn confirmed(site: &Site<'_>, work: &mut PlaceWork, now: &BoreNow, proved: &str)
 /// The thickest coat of the tables, on both walls.
 fn thickest_coat(site: &Site<'_>) -> Length {
     site.tables
-        .find::<CuttingRule>("coat_one_side")
-        .ok()
+        .get::<CuttingRule>("coat_one_side")
         .and_then(|rule| rule.window.upper())
         .map_or(mm(0.0), |one_side| one_side * 2.0)
 }

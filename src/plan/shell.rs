@@ -92,7 +92,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
     let settled = identify_shell(site, &mut shell, sheet, &sides);
     let row = settled
         .as_ref()
-        .and_then(|s| site.tables.find::<Shell>(&s.code).ok());
+        .and_then(|s| site.tables.get::<Shell>(&s.code));
     let widths = shell_width::of(site, &mut shell, sheet, row);
     believed_parts(site, &mut shell, sheet);
     let mut works = Vec::new();
@@ -289,7 +289,7 @@ fn identify_shell(
 /// A pattern that the readings over paint can still be: the metal below is no smaller than the paint on it.
 fn bounded(site: &Site<'_>, sides: &Sides, code: Option<String>) -> Option<String> {
     let code = code?;
-    let row = site.tables.find::<Shell>(&code).ok()?;
+    let row = site.tables.get::<Shell>(&code)?;
     let Some(size) = row.thread.as_ref().and_then(|t| t.value()) else {
         return Some(code);
     };
@@ -326,7 +326,7 @@ fn told(
     answer: Identification,
     code: String,
 ) -> Option<Settled> {
-    let row = site.tables.find::<Shell>(&code).ok();
+    let row = site.tables.get::<Shell>(&code);
     if let Some(row) = row
         && !sheet.width.is_empty()
         && !row.widths.is_empty()
@@ -394,7 +394,7 @@ fn turned(
     with.extend(belief(name));
     let answer = identify(Place::Shell, &with, &options(site)).ok()?;
     let code = identity::code_of(site.tables, &answer, name)?;
-    let row = site.tables.find::<Shell>(&code).ok()?;
+    let row = site.tables.get::<Shell>(&code)?;
     let wrong: Vec<Side> = SIDES
         .into_iter()
         .filter(|side| {
@@ -747,7 +747,7 @@ fn believed_parts(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet) {
     let believed = sheet
         .believed
         .as_deref()
-        .and_then(|name| site.tables.find::<Shell>(name).ok());
+        .and_then(|name| site.tables.get::<Shell>(name));
     let (Some(shell), Some(pitch)) = (believed, sheet.pitch) else {
         return;
     };

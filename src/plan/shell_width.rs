@@ -261,7 +261,7 @@ fn limits<'a>(
     let window = sheet
         .window
         .as_deref()
-        .and_then(|code| site.tables.find::<ShellWindow>(code).ok());
+        .and_then(|code| site.tables.get::<ShellWindow>(code));
     if let Some(window) = window {
         match row {
             Some(row) if row.code != window.shell && !takes_window(site, row, &window.shell) => {
@@ -286,7 +286,7 @@ fn limits<'a>(
 
 /// Whether a shell takes the parts, and so the windows, of another pattern: one pitch, hands alike, hardly another diameter.
 fn takes_window(site: &Site<'_>, row: &Shell, other: &str) -> bool {
-    let of = site.tables.find::<Shell>(other).ok();
+    let of = site.tables.get::<Shell>(other);
     let size = |row: &Shell| row.thread.as_ref().and_then(|t| t.value().copied());
     match (size(row), of.and_then(size)) {
         (Some(a), Some(b)) => {

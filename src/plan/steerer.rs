@@ -180,7 +180,7 @@ fn stack(
     (carbon, too_long): (bool, bool),
     work: &mut PlaceWork,
 ) {
-    let rule = |code: &str| site.tables.find::<SteererRule>(code).ok();
+    let rule = |code: &str| site.tables.get::<SteererRule>(code);
     let below = rule("steerer_below_stack");
     let wanted = below
         .and_then(|r| r.window.nominal().or_else(|| r.window.lower()))

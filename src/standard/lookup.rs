@@ -1,5 +1,6 @@
 //! Ours and a shop's rows together. Ours come first; a checked shop never carries a name of ours.
 
+use super::row::get_in;
 use super::{InShop, Row, ShopRows, find_in};
 use crate::Error;
 
@@ -50,10 +51,22 @@ impl<'a> Tables<'a> {
     /// assert_eq!(Tables::ours().find::<Shell>("bsx").unwrap_err().kind(), ErrorKind::UnknownName);
     /// ```
     pub fn find<R: InShop>(&self, name: &str) -> Result<&'a R, Error> {
-        find_in(R::table(), name).or_else(|unknown| {
-            let shop = self.shop.map(R::of).unwrap_or_default();
-            find_in(shop, name).map_err(|_| unknown)
-        })
+        match self.get(name) {
+            Some(row) => Ok(row),
+            None => find_in(R::table(), name),
+        }
+    }
+
+    /// A row by code or alias, where a name that is none is no fault: as [`Self::find`], without the nearest names.
+    ///
+    /// ```
+    /// use framegauge::standard::{Shell, Tables};
+    /// assert_eq!(Tables::ours().get::<Shell>("BSA").unwrap().code, "bsc");
+    /// assert!(Tables::ours().get::<Shell>("bsx").is_none());
+    /// ```
+    #[must_use]
+    pub fn get<R: InShop>(&self, name: &str) -> Option<&'a R> {
+        get_in(R::table(), name).or_else(|| get_in(self.shop.map(R::of).unwrap_or_default(), name))
     }
 
     /// Every row of a family, ours first.

@@ -135,6 +135,11 @@ pub fn find<R: Row>(name: &str) -> Result<&'static R, Error> {
 /// assert!(find_in::<Seatpost>(&[], "27.2").is_err());
 /// ```
 pub fn find_in<'a, R: Row>(rows: &'a [R], name: &str) -> Result<&'a R, Error> {
+    get_in(rows, name).ok_or_else(|| unknown_name(R::FAMILY, name, &mut rows.iter().map(Row::code)))
+}
+
+/// The row of that code or alias; the nearest names are not looked for where there is none.
+pub(super) fn get_in<'a, R: Row>(rows: &'a [R], name: &str) -> Option<&'a R> {
     let wanted = name.trim();
     rows.iter()
         .find(|row| row.code().eq_ignore_ascii_case(wanted))
@@ -145,7 +150,6 @@ pub fn find_in<'a, R: Row>(rows: &'a [R], name: &str) -> Result<&'a R, Error> {
                     .any(|alias| alias.eq_ignore_ascii_case(wanted))
             })
         })
-        .ok_or_else(|| unknown_name(R::FAMILY, name, &mut rows.iter().map(Row::code)))
 }
 
 /// Not generic, so that a program carries it once and not for every family.
