@@ -201,6 +201,20 @@ fn allowance(facing: &Facing<'_>, now: &Now<'_>) -> Allowance {
     Allowance::new(left)
 }
 
+/// What is touched half way down: one side cleans long before the other.
+fn half_way(probes: &[FacePoint], depth: Length) -> String {
+    let heights = || probes.iter().map(|p| p.height.value());
+    let top = heights().reduce(|a, b| a.max(b));
+    let level = top.map(|top| top - depth / 2.0);
+    let touched = level.map_or(0, |level| {
+        heights().filter(|h| !settled_below(*h, level)).count()
+    });
+    format!(
+        "half way down {touched} of the {} probed places are touched, which looks wrong and is not",
+        probes.len()
+    )
+}
+
 /// A face with what the sheet says of it: its notes and every limit.
 pub(super) fn begin(place: Place, face: &Face) -> PlaceWork {
     let mut work = PlaceWork::new(place);
@@ -321,11 +335,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
         return work;
     };
     let most = permit.off().map(|off| off.most);
-    let half = surveyed.touched_area(needed.value() / 2.0).unwrap_or(0.0);
-    let why = format!(
-        "{why}; at half the depth only {:.0} % of the ring is touched, which looks wrong and is not",
-        half * 100.0
-    );
+    let why = format!("{why}; {}", half_way(now.probes, needed.value()));
     let mut draft = Draft::cut(permit, format!("Face the {}", facing.what), why)
         .with(tool("facing_cutter", facing.cutter))
         .turned(Turn::Clockwise);

@@ -22,6 +22,7 @@ pub(super) struct Now {
     pub worked: bool,
     pub marks: Option<Marks>,
     pub part: Option<PartDid>,
+    lost: bool,
 }
 
 /// What a sheet states of a thread before and after the work.
@@ -49,6 +50,7 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
         worked: false,
         marks: None,
         part: None,
+        lost: false,
     };
     let first = ThreadPass {
         go: stated.go_after,
@@ -96,6 +98,7 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
             now.state = Some(ThreadSeen::Loose);
         }
     }
+    now.lost = now.judged_lost();
     now
 }
 
@@ -139,7 +142,11 @@ impl Now {
     }
 
     /// Metal is gone: a chaser restores nothing. By what was seen and gauged, whatever thread it is.
-    pub(super) fn lost(&self) -> bool {
+    pub(super) const fn lost(&self) -> bool {
+        self.lost
+    }
+
+    fn judged_lost(&self) -> bool {
         let asked = Gauging {
             minor: Vec::new(),
             ..self.asked(None, DecisionRule::default())
