@@ -15,7 +15,7 @@ use crate::identify::Feature;
 use crate::judge::{Finding, from_to};
 use crate::measure::{Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, mm};
-use crate::standard::{CuttingRule, Place, Seatpost};
+use crate::standard::{Cutting, CuttingRule, Place, Seatpost};
 
 /// A size to work to, and how sure it is.
 #[derive(Debug, Clone)]
@@ -128,10 +128,8 @@ fn confirmed(site: &Site<'_>, work: &mut PlaceWork, now: &BoreNow, proved: &str)
 
 /// The thickest coat of the tables, on both walls.
 fn thickest_coat(site: &Site<'_>) -> Length {
-    site.tables
-        .get::<CuttingRule>("coat_one_side")
-        .and_then(|rule| rule.window.upper())
-        .map_or(mm(0.0), |one_side| one_side * 2.0)
+    CuttingRule::greatest(Cutting::Coat, site.tables)
+        .map_or(mm(0.0), |(one_side, _)| one_side * 2.0)
 }
 
 /// Whether the thickest coat can hide what is missing to the size at the narrowest place.

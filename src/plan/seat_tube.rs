@@ -19,7 +19,7 @@ use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
 use crate::judge::{Finding, OwnLimits, Wall, extremes, spread};
 use crate::measure::{Outcome, Placed, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm, settled_mm};
-use crate::standard::{CuttingRule, Place, Seatpost};
+use crate::standard::{Cutting, CuttingRule, Place, Seatpost};
 use crate::thread::Turn;
 
 /// Beyond this spread no size may be named.
@@ -391,13 +391,7 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance 
             Grade::Shop,
         ));
     }
-    let stock = site
-        .tables
-        .all::<CuttingRule>()
-        .filter(|r| r.code.starts_with("ream_stock"))
-        .filter_map(|r| Some((r.window.upper()?, r)))
-        .max_by(|a, b| crate::measure::settled_cmp(a.0, b.0));
-    if let Some((most, row)) = stock
+    if let Some((most, row)) = CuttingRule::greatest(Cutting::ReamStock, site.tables)
         && let (Ok(most_off), Some(grade)) = (Reading::exact(most), row.window.grade())
     {
         caps.extend(
@@ -421,8 +415,7 @@ fn depth(site: &Site<'_>, tube: &SeatTubeSheet, sized: &Sized) -> (Vec<Stop>, bo
     let mut stops = Vec::new();
     let row = site
         .tables
-        .find::<Seatpost>(&format!("{:.1}", settled_mm(sized.size)))
-        .ok();
+        .get::<Seatpost>(&format!("{:.1}", settled_mm(sized.size)));
     stops.push(Stop {
         limit: Text::Owned(format!("the size, {:.1}", in_mm(sized.size))),
         to_go: None,
