@@ -27,7 +27,8 @@ fn sheet(text: &str) -> FrameSheet {
     FrameSheet::from_tree(&tree, Tables::ours()).unwrap()
 }
 
-const FRAMES: [&str; 4] = [
+const FRAMES: [&str; 5] = [
+    "aluminium_trekking",
     "painted_steel",
     "carbon_press",
     "old_steel",

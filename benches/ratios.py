@@ -42,8 +42,7 @@ GROWTH = [
     ("the same by linear programme", "point", "face/zone_by_microlp"),
     ("row by name, the last one", "row", "lookup/last_row"),
     ("which shell", "reading", "identify/shell_by_readings"),
-    ("plan of the painted frame, its interfaces one after another", "interface", "plan/interfaces"),
-    ("plan of equal interfaces (bottle bosses)", "interface", "plan/bosses"),
+    ("plan of equal places (bottle bosses)", "place", "plan/bosses"),
     ("`ask`", "line", "ask/lines"),
 ]
 

@@ -1,9 +1,9 @@
 //! Plans the preparation of a frame from its sheet.
 //!
-//! `cargo run --example prepare_frame -- examples/frames/painted_steel.toml [--json]`; `-` reads from standard input.
+//! `cargo run --example prepare_frame -- examples/frames/aluminium_trekking.toml [--json]`; `-` reads from standard input.
 //! `--record text` or `--record markdown` prints the before-and-after record instead, `--pictures DIR` draws the faces, and
 //! `--rows FILE` brings a shop's own rows (TOML or JSON, in the words of `data/`).
-//! The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits; 2: bad sheet.
+//! The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits, or a place is out; 2: bad sheet.
 #[path = "support/rows.rs"]
 mod rows;
 mod support;
@@ -31,7 +31,7 @@ fn run() -> Result<Answer, Error> {
     let path = words.at(
         0,
         "sheet",
-        "prepare_frame examples/frames/painted_steel.toml",
+        "prepare_frame examples/frames/aluminium_trekking.toml",
     )?;
     let shop = match words.named("rows") {
         Some(file) => rows::read(file)?,
@@ -170,17 +170,7 @@ fn all_of(errors: Vec<Error>, text: &str) -> Error {
         .collect();
     match told.as_slice() {
         [only] => only.clone(),
-        [first, ..] => {
-            let words: Vec<String> = told.iter().map(ToString::to_string).collect();
-            Error::new(
-                first.kind(),
-                "sheet",
-                "",
-                format!("{} defects:\n{}", told.len(), words.join("\n")),
-                "mend them all",
-            )
-        }
-        [] => Error::new(ErrorKind::Text, "sheet", "", "unreadable", "mend it"),
+        several => rows::together("sheet", several),
     }
 }
 

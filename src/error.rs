@@ -4,6 +4,13 @@ use alloc::borrow::Cow;
 use alloc::boxed::Box;
 use alloc::string::{String, ToString};
 
+/// Defects that a list keeps; more are counted. Nobody mends fifty at a time.
+///
+/// ```
+/// assert_eq!(framegauge::read::MOST_DEFECTS, 50);
+/// ```
+pub const MOST_DEFECTS: usize = 50;
+
 /// What went wrong, without data: the part a program matches on.
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr, strum::EnumIter,
@@ -150,6 +157,17 @@ impl Error {
     #[must_use]
     pub fn line(&self) -> Option<usize> {
         self.0.line
+    }
+
+    /// The last of a list that was cut short: how many more defects there are.
+    pub(crate) fn and_more(uncounted: usize) -> Self {
+        Self::new(
+            ErrorKind::TooLarge,
+            "",
+            "",
+            alloc::format!("and {uncounted} more"),
+            "mend these first",
+        )
     }
 
     fn sentence(&self) -> String {

@@ -116,7 +116,7 @@ fn the_readme_shows_what_is_printed() {
         (
             "Part of what the first command prints",
             1,
-            "plan_painted_steel.txt",
+            "plan_aluminium_trekking.txt",
         ),
         ("which_standard -- shell", 2, "which_standard.txt"),
     ] {
@@ -129,7 +129,7 @@ fn the_readme_shows_what_is_printed() {
         let mut lines = shown
             .lines()
             .map(str::trim)
-            .filter(|l| !l.is_empty() && *l != "...")
+            .filter(|l| !l.is_empty() && *l != "…")
             .peekable();
         assert!(lines.peek().is_some(), "README: nothing after {marker}");
         for line in lines {
@@ -148,14 +148,14 @@ fn the_picture_of_the_readme_is_drawn_anew() {
     let folder = std::env::temp_dir().join(format!("framegauge-pictures-{}", std::process::id()));
     let ran = Command::new(example("prepare_frame"))
         .current_dir(root)
-        .args(["examples/frames/painted_steel.toml", "--pictures"])
+        .args(["examples/frames/aluminium_trekking.toml", "--pictures"])
         .arg(&folder)
         .output()
         .unwrap();
-    assert_eq!(ran.status.code(), Some(1));
-    let drawn = std::fs::read_to_string(folder.join("shell_drive_before.svg")).unwrap();
+    assert_eq!(ran.status.code(), Some(0));
+    let drawn = std::fs::read_to_string(folder.join("shell_drive_face_before.svg")).unwrap();
     std::fs::remove_dir_all(&folder).unwrap();
-    let name = "examples/frames/painted_steel_drive_face.svg";
+    let name = "examples/frames/aluminium_trekking_drive_face.svg";
     assert!(
         std::fs::read_to_string(root.join("README.md"))
             .unwrap()

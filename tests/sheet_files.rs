@@ -30,16 +30,21 @@ fn run(name: &str, bytes: &[u8]) -> (i32, String) {
 #[test]
 fn each_says_what_and_where() {
     let big = vec![b'#'; 10 << 20];
+    // Sixty bottle bosses with a field that nobody knows.
+    let many = (0..60).fold(String::from("format = 1\nframe = \"f\"\n"), |text, n| {
+        format!("{text}[boss.b{n}]\nbread = \"1 mm\"\n")
+    });
     for (name, bytes, expected) in [
         ("empty.toml", &b""[..], "the sheet is empty"),
         ("big.toml", &big[..], "larger than 1 MB"),
         ("latin.toml", &b"frame = \"caf\xe9\"\n"[..], "not UTF-8 at byte 12"),
         ("cut.toml", &b"format = 1\nframe = \"f\"\n[shell\n"[..], "line 3"),
         ("cut.json", &b"{\"format\": 1, \"frame\": \"f\""[..], "line 1"),
-        ("field.toml", &b"format = 1\nframe = \"f\"\n[shell]\nbread = \"68 mm\"\n"[..], "line 4: sheet: unknown field `bread`"),
+        ("field.toml", &b"format = 1\nframe = \"f\"\n[shell]\nbread = \"68 mm\"\n"[..], "line 4: shell.bread: no such field"),
         ("bare.toml", &b"format = 1\nframe = \"f\"\n[seat_tube]\nbore = 27.2\n"[..], "line 4"),
         ("unit.toml", &b"format = 1\nframe = \"f\"\n\n[seat_tube]\nbore = [\n  \"27.2 mm +/- 0.1 mm\",\n  \"27.2\",\n]\n"[..], "line 7: seat_tube.bore[1]"),
         ("two.toml", &b"format = 2\nframe = \"\"\n"[..], "2 defects"),
+        ("many.toml", many.as_bytes(), "and 10 more"),
         ("bytes.toml", &[0u8, 159, 146, 150][..], "not UTF-8"),
     ] {
         let (code, said) = run(name, bytes);

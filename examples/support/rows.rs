@@ -3,6 +3,7 @@
 
 use std::io::Read;
 
+use framegauge::read::MOST_DEFECTS;
 use framegauge::standard::ShopRows;
 use framegauge::{Error, ErrorKind};
 
@@ -35,8 +36,40 @@ pub fn read(path: &str) -> Result<ShopRows, Error> {
         ));
     }
     let rows = parse(&text).map_err(|e| e.within(&field()))?;
-    rows.check().map_err(|e| e.within(&field()))?;
-    Ok(rows)
+    let defects = rows.defects();
+    if defects.is_empty() {
+        Ok(rows)
+    } else {
+        Err(together(&field(), &defects))
+    }
+}
+
+/// Every defect in one message; the list itself says when it was cut short.
+pub fn together(field: &str, defects: &[Error]) -> Error {
+    match defects {
+        [only] => only.clone().within(field),
+        [first, ..] => {
+            let count = match defects.len() {
+                many if many > MOST_DEFECTS => format!("more than {MOST_DEFECTS}"),
+                few => few.to_string(),
+            };
+            let words: Vec<String> = defects.iter().map(ToString::to_string).collect();
+            Error::new(
+                first.kind(),
+                field.to_owned(),
+                "",
+                format!("{count} defects:\n{}", words.join("\n")),
+                "mend them all",
+            )
+        }
+        [] => Error::new(
+            ErrorKind::Text,
+            field.to_owned(),
+            "",
+            "unreadable",
+            "mend it",
+        ),
+    }
 }
 
 /// Rows from text: JSON where it starts with `{`, else TOML.

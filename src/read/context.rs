@@ -9,12 +9,7 @@ use crate::evidence::Text;
 use crate::standard::{Tables, nearest};
 use crate::{Error, ErrorKind};
 
-/// Defects that are kept; more are counted. Nobody mends fifty at a time.
-///
-/// ```
-/// assert_eq!(framegauge::read::MOST_DEFECTS, 50);
-/// ```
-pub const MOST_DEFECTS: usize = 50;
+pub use crate::error::MOST_DEFECTS;
 
 /// Which instrument took the readings that name none, by what it measures.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -134,13 +129,7 @@ impl<'a> Context<'a> {
     pub fn into_defects(self) -> Vec<Error> {
         let mut defects = self.defects;
         if self.uncounted > 0 {
-            defects.push(Error::new(
-                ErrorKind::TooLarge,
-                "",
-                "",
-                format!("and {} more defects", self.uncounted),
-                "mend these first",
-            ));
+            defects.push(Error::and_more(self.uncounted));
         }
         defects
     }

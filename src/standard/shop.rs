@@ -9,6 +9,7 @@ use super::{
     PressPart, Rotor, Row, SeatClamp, SeatTube, Seatpost, Shell, ShellWindow, SpacerRule, Stated,
     Steerer, SteererRule, ThreadUse, TorqueFigure,
 };
+use crate::error::MOST_DEFECTS;
 use crate::evidence::{Evidence, Grade};
 use crate::{Error, ErrorKind};
 
@@ -35,7 +36,7 @@ macro_rules! families {
             /// figure claims another grade than `Shop`.
             ///
             /// # Errors
-            /// `NameTaken`, naming family and code; `Missing` for an empty code; `Contradiction` for a borrowed grade.
+            /// The first of [`ShopRows::defects`].
             ///
             /// ```
             /// use framegauge::{ErrorKind, standard::{Seatpost, ShopRows, find}};
@@ -45,8 +46,29 @@ macro_rules! families {
             /// assert_eq!(shop.check().unwrap_err().kind(), ErrorKind::Contradiction);
             /// ```
             pub fn check(&self) -> Result<(), Error> {
-                $( check_family(&self.$family)?; )*
-                Ok(())
+                self.defects().into_iter().next().map_or(Ok(()), Err)
+            }
+
+            /// Everything that is wrong with the rows: `NameTaken`, naming family and code; `Missing` for an empty code;
+            /// `Contradiction` for a borrowed grade. After fifty one more says how many are left.
+            ///
+            /// ```
+            /// use framegauge::standard::{Seatpost, ShopRows, find};
+            /// let taken = find::<Seatpost>("27.2").unwrap().clone();
+            /// let shop = ShopRows { seatpost: vec![taken; 60], ..ShopRows::default() };
+            /// let defects = shop.defects();
+            /// assert_eq!((defects.len(), defects[50].problem()), (51, "and 70 more")); // the name and the grade of each
+            /// ```
+            #[must_use]
+            pub fn defects(&self) -> Vec<Error> {
+                let mut defects = Vec::new();
+                $( check_family(&self.$family, &mut defects); )*
+                let more = defects.len().saturating_sub(MOST_DEFECTS);
+                if more > 0 {
+                    defects.truncate(MOST_DEFECTS);
+                    defects.push(Error::and_more(more));
+                }
+                defects
             }
         }
 
@@ -92,12 +114,12 @@ fn walk_family<R: Row>(
     }
 }
 
-fn check_family<R: Row>(rows: &[R]) -> Result<(), Error> {
+fn check_family<R: Row>(rows: &[R], defects: &mut Vec<Error>) {
     for (index, row) in rows.iter().enumerate() {
         if row.code().trim().is_empty() {
-            return Err(Error::new(
+            defects.push(Error::new(
                 ErrorKind::Missing,
-                format!("{}.code", R::FAMILY),
+                format!("{}[{index}].code", R::FAMILY),
                 "",
                 "a row without a code",
                 "give each row a code of its own",
@@ -116,7 +138,7 @@ fn check_family<R: Row>(rows: &[R]) -> Result<(), Error> {
                             .any(|alias| alias.eq_ignore_ascii_case(name))
                 });
             if let Some(other) = taken {
-                return Err(Error::new(
+                defects.push(Error::new(
                     ErrorKind::NameTaken,
                     format!("{}.{}", R::FAMILY, row.code()),
                     name,
@@ -131,7 +153,7 @@ fn check_family<R: Row>(rows: &[R]) -> Result<(), Error> {
             claimed = claimed.or(grade.filter(|g| *g != Grade::Shop).map(|g| (field, g)));
         });
         if let Some((field, grade)) = claimed {
-            return Err(Error::new(
+            defects.push(Error::new(
                 ErrorKind::Contradiction,
                 format!("{}.{}.{field}", R::FAMILY, row.code()),
                 grade.words(),
@@ -140,7 +162,6 @@ fn check_family<R: Row>(rows: &[R]) -> Result<(), Error> {
             ));
         }
     }
-    Ok(())
 }
 
 #[cfg(feature = "serde")]

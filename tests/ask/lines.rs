@@ -402,3 +402,18 @@ fn a_hostile_value_does_not_flood_the_message() {
     let line = json!({ "id": 1, "ask": "hand", "y".repeat(100_000): 1 }).to_string();
     assert!(answer_line(&line, &Context::default()).json.len() < 2000);
 }
+
+/// Fifty defects are told one by one, the rest are counted.
+#[test]
+fn a_long_list_of_defects_ends_with_how_many_more() {
+    let bores = vec!["27.2"; 60];
+    let line = serde_json::json!({"ask": "seatpost_for_tube", "bore": bores}).to_string();
+    let told: Value = serde_json::from_str(&answer_line(line, &Context::default()).json).unwrap();
+    let also = told["error"]["also"].as_array().unwrap();
+    assert_eq!(
+        (told["error"]["field"].as_str(), also.len()),
+        (Some("bore[0]"), 50)
+    );
+    assert_eq!(also[48]["field"], "bore[49]");
+    assert_eq!(also[49]["message"], "and 10 more");
+}

@@ -158,6 +158,9 @@ fn rows_are_loaded_and_clashes_refused() {
     )
     .unwrap();
     let clash = run(&["--rows", name], b"");
+    let taken = "[[seatpost]]\ncode = \"27.2\"\ndiameter = { nominal = \"27.3 mm\" }\n";
+    std::fs::write(&own, taken.repeat(60)).unwrap();
+    let many = run(&["--rows", name], b"");
     std::fs::remove_file(&own).unwrap();
     assert_eq!(
         found.status.code(),
@@ -167,4 +170,10 @@ fn rows_are_loaded_and_clashes_refused() {
     );
     assert_eq!(clash.status.code(), Some(2));
     assert!(String::from_utf8_lossy(&clash.stderr).contains("27.2"));
+    assert_eq!(many.status.code(), Some(2));
+    let told = String::from_utf8_lossy(&many.stderr).into_owned();
+    assert!(
+        told.contains("more than 50 defects") && told.contains("and 10 more"),
+        "{told}"
+    );
 }

@@ -5,7 +5,7 @@ use super::asked::{FitQuestion, HoleMember, ShaftMember, over_coating};
 use framegauge::fit::Feature;
 use framegauge::judge::{head_tube_from_stock, pattern_threads};
 use framegauge::measure::Limits;
-use framegauge::standard::{Joint, Shell, find};
+use framegauge::standard::{Joint, Shell, Tables, find};
 use framegauge::{ErrorKind, Grade, mm};
 
 use super::{OUT, read};
@@ -128,7 +128,8 @@ fn one_hand_is_not_enough() {
 #[test]
 fn stock_that_may_be_too_large_is_not_ruled_out() {
     let said = |outside: &str| {
-        let said = head_tube_from_stock(&read(outside), &read("1.0 +/- 0.02 mm")).unwrap();
+        let said =
+            head_tube_from_stock(&read(outside), &read("1.0 +/- 0.02 mm"), Tables::ours()).unwrap();
         said.sentence.to_string()
     };
     assert!(said("32.12 +/- 0.05 mm").contains("EC30"));

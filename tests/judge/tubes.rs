@@ -3,6 +3,7 @@
 use super::asked::reaming;
 use framegauge::judge::{expected_post, head_tube_from_stock, inside_diameter, wall_implied};
 use framegauge::measure::Reading;
+use framegauge::standard::Tables;
 use framegauge::{ErrorKind, mm};
 
 use super::{OPEN, OUT, WITHIN, case, exact, hold, read};
@@ -88,7 +89,8 @@ fn walls_and_bores() {
 
 #[test]
 fn stock() {
-    let tube = |outside, wall: f64| head_tube_from_stock(&outside, &exact(wall)).unwrap();
+    let tube =
+        |outside, wall: f64| head_tube_from_stock(&outside, &exact(wall), Tables::ours()).unwrap();
     hold(
         "stock",
         &[

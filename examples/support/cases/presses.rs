@@ -7,7 +7,7 @@ use framegauge::judge::{
 };
 use framegauge::measure::{Limits, Outcome, instrument};
 use framegauge::rescue::{BoreRescue, Damage, Stand, Step};
-use framegauge::standard::{HeadSeat, Joint, Place, PressPart, Shell, find};
+use framegauge::standard::{HeadSeat, Joint, Place, PressPart, Shell, Tables, find};
 use framegauge::{Error, inch, mm};
 
 use super::{OURS, Run, Runner, fit, length, missing, read};
@@ -222,7 +222,7 @@ fn c07(run: &mut Run) -> Result<(), Error> {
 
 fn c08(run: &mut Run) -> Result<(), Error> {
     let (outside, wall) = (read("31.7 +/- 0.05 mm")?, read("1.0 +/- 0.02 mm")?);
-    let said = head_tube_from_stock(&outside, &wall)?;
+    let said = head_tube_from_stock(&outside, &wall, Tables::ours())?;
     run.says.push(said.sentence.clone());
     run.length(&said, "inside diameter", 29.7);
     run.says(&said.sentence, "1 in");
