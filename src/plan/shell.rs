@@ -16,10 +16,10 @@ use super::thread_now::{self, Now, Stated};
 use super::work::PlaceWork;
 use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
-use crate::identify::{Feature, Identification, Observation, identify};
+use crate::identify::{Feature, Identification, Observation, Standing, identify};
 use crate::judge::{Finding, extremes, minor_held, pattern_threads};
 use crate::measure::{Outcome, Placed, Surface, settled_below};
-use crate::standard::{LocatedBy, Place, Shell};
+use crate::standard::{LocatedBy, Place, Shell, ShellWindow};
 use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
 
 pub(super) const SIDES: [Side; 2] = [Side::Drive, Side::NonDrive];
@@ -107,10 +107,16 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                 );
             }
             hands(&mut shell, sheet, row);
+            let alike = if sheet.believed.is_some() || sheet.confirmed.is_some() {
+                Vec::new()
+            } else {
+                identity::alike(site.tables, shell.identification.as_ref(), &settled.code)
+            };
             let whole = Whole {
                 sheet,
                 row: Some(row),
                 size: Some(size),
+                alike,
                 identity: settled.identity,
                 contradicted: !shell.contradictions.is_empty(),
                 sides: &sides,
@@ -130,6 +136,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                 sheet,
                 row: Some(row),
                 size: None,
+                alike: Vec::new(),
                 identity: settled.identity,
                 contradicted: !shell.contradictions.is_empty(),
                 sides: &sides,
@@ -142,6 +149,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                 sheet,
                 row: None,
                 size: None,
+                alike: Vec::new(),
                 identity: Identity::Open,
                 contradicted: true,
                 sides: &sides,
@@ -168,6 +176,8 @@ struct Whole<'a> {
     sheet: &'a ShellSheet,
     row: Option<&'a Shell>,
     size: Option<ThreadSize>,
+    /// Threads that nothing on the sheet tells apart from it.
+    alike: Vec<ThreadSize>,
     identity: Identity,
     contradicted: bool,
     sides: &'a Sides,
@@ -233,11 +243,11 @@ fn identify_shell(
     sheet: &ShellSheet,
     sides: &Sides,
 ) -> Option<Settled> {
-    let minor_of = SIDES.into_iter().find(|side| {
-        let now = sides.get(*side);
-        !now.lost() && now.minor.iter().any(|p| p.surface != Surface::OverPaint)
-    });
-    let believed = sheet.believed.as_deref();
+    let minor_of = speaks_for_both(sides);
+    let believed = sheet
+        .believed
+        .as_deref()
+        .or_else(|| wanted_by_window(site, sheet));
     let name = sheet.confirmed.as_deref().or(believed);
     let mut all = seen(sheet, sides, minor_of, true);
     let run = |seen: &[Observation]| {
@@ -269,7 +279,9 @@ fn identify_shell(
         if let Some(code) = bounded(site, sides, identity::code_of(site.tables, &answer, name)) {
             return told(site, work, sheet, answer, code);
         }
-        if let Some(settled) = turned(site, work, sheet, sides, minor_of, name) {
+        if !hands_agree(site, sheet, &answer)
+            && let Some(settled) = turned(site, work, sheet, sides, minor_of, name)
+        {
             identity::tell(work, answer);
             return Some(settled);
         }
@@ -284,6 +296,35 @@ fn identify_shell(
         (believed, sheet.confirmed.as_deref()),
         true,
     )
+}
+
+/// The side whose bore names the thread: read on metal before read on nobody knows what, then the narrower, since wear and a
+/// tap only widen it. The two are never pooled.
+fn speaks_for_both(sides: &Sides) -> Option<Side> {
+    let told = |side: Side| {
+        let now = sides.get(side);
+        let least = extremes(&on_metal(&now.minor)).first()?.value();
+        let bare = now.minor.iter().all(|p| p.surface == Surface::OnMetal);
+        (!now.lost()).then_some((side, bare, least))
+    };
+    match (told(Side::Drive), told(Side::NonDrive)) {
+        (Some((_, bare, least)), Some((side, other_bare, other_least)))
+            if (!bare, other_bare) == (true, true)
+                || bare == other_bare && settled_below(other_least, least) =>
+        {
+            Some(side)
+        }
+        (one, other) => one.or(other).map(|(side, ..)| side),
+    }
+}
+
+/// Whose crank goes in says what shell it is held to be, where nobody says more.
+fn wanted_by_window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a str> {
+    let window = site
+        .tables
+        .find::<ShellWindow>(sheet.window.as_deref()?)
+        .ok()?;
+    Some(&window.shell)
 }
 
 /// A pattern that the readings over paint can still be: the metal below is no smaller than the paint on it.
@@ -375,6 +416,22 @@ fn told(
         .extend(identity::taken_as(site.tables, &answer, &code));
     identity::tell(work, answer);
     Some(Settled { code, identity })
+}
+
+/// Whether some pattern that the readings leave possible has the hands that were found: then no hand is wrong yet.
+fn hands_agree(site: &Site<'_>, sheet: &ShellSheet, answer: &Identification) -> bool {
+    answer
+        .candidates
+        .iter()
+        .filter(|c| c.standing == Standing::Possible)
+        .filter_map(|c| site.tables.find::<Shell>(&c.code).ok())
+        .any(|row| {
+            SIDES.into_iter().all(|side| {
+                side_of(sheet, side)
+                    .hand
+                    .is_none_or(|found| row.hand(side) == Some(found))
+            })
+        })
 }
 
 /// Whether the hands alone stand against a pattern: the shell is in back to front, or one hand is another than it should be.
@@ -507,6 +564,7 @@ fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<PlaceWork> {
         path: format!("shell.{side}"),
         what: format!("shell, {}", side_words(side)),
         size,
+        alike: &whole.alike,
         hand,
         joint: joint(site, whole.sheet, here),
         joint_path: "shell",

@@ -135,6 +135,7 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
         path: entry.path.clone(),
         what: work.name.clone(),
         size,
+        alike: &[],
         hand,
         joint,
         joint_path: &entry.path,
