@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::answer::Operation;
+use super::answer::{Operation, State};
 use super::face::{self, Facing};
 use super::identity::{self, Settled, belief, observed, on_metal, options};
 use super::permit::{Identity, Pilot};
@@ -18,7 +18,7 @@ use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
 use crate::identify::{Feature, Identification, Observation, Standing, identify};
 use crate::judge::{Finding, extremes, minor_held, pattern_threads};
-use crate::measure::{Outcome, Placed, Surface, settled_below};
+use crate::measure::{Placed, Surface, settled_below};
 use crate::standard::{LocatedBy, Place, Shell, ShellWindow};
 use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
 
@@ -127,7 +127,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                     .into_iter()
                     .flatten(),
             );
-            works.extend(faces(site, &whole, &widths));
+            works.extend(faces(site, &whole, &widths, &works));
         }
         (Some(row), Some(settled), None) => {
             shell_press::plan(site, &mut shell, sheet, row, &settled);
@@ -141,7 +141,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                 contradicted: !shell.contradictions.is_empty(),
                 sides: &sides,
             };
-            works.extend(faces(site, &whole, &widths));
+            works.extend(faces(site, &whole, &widths, &works));
         }
         _ => {
             // Not named yet: its sides and faces are told, nothing is planned there.
@@ -157,18 +157,33 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
             works.extend(unnamed(&whole));
         }
     }
-    // A width that is out and that no step brings back waits for its faces.
-    let faced = works
-        .iter()
-        .flat_map(|w: &PlaceWork| &w.steps)
-        .any(|s| s.operation() == Operation::Face);
-    shell.held |= !faced
-        && shell
-            .facts
-            .iter()
-            .any(|f| f.outcome == Some(Outcome::NonconformityShown));
+    if widths.too_wide {
+        faced_to_width(&mut shell, &works);
+    }
     works.insert(0, shell);
     works
+}
+
+/// A width that is over its limit is brought back at the faces, or waits for them; where they can do nothing, it is out.
+fn faced_to_width(shell: &mut PlaceWork, works: &[PlaceWork]) {
+    let faces = || {
+        works
+            .iter()
+            .filter(|w| matches!(w.place, Place::ShellFace(_)))
+    };
+    if faces()
+        .flat_map(|w| &w.steps)
+        .any(|s| s.operation() == Operation::Face)
+    {
+        shell.cured_beside = true;
+    } else if faces().any(|w| w.state() == State::Open) {
+        shell.hold("the width: its faces bring it back, and what they wait for is asked there");
+    } else {
+        shell.out = true;
+        shell.cures.push(String::from(
+            "wider than its unit takes, and nothing is faced: another unit or crank, or the frame maker",
+        ));
+    }
 }
 
 /// The shell as far as it is known.
@@ -601,7 +616,12 @@ fn joint<'a>(site: &Site<'a>, sheet: &'a ShellSheet, side: &'a ShellSide) -> Joi
 }
 
 /// Both faces.
-fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> {
+fn faces(
+    site: &Site<'_>,
+    whole: &Whole<'_>,
+    widths: &Widths,
+    threads: &[PlaceWork],
+) -> Vec<PlaceWork> {
     let located = whole.row.and_then(|row| row.located_by.value().copied());
     let stays = match located {
         Some(LocatedBy::Groove) => Some(
@@ -623,7 +643,7 @@ fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> 
             .or(whole.sheet.coating);
         let Some(face) = &here.face else {
             if stays.is_none() && covered(coating) {
-                works.push(painted_without_heights(side, &pilot(whole, side)));
+                works.push(painted_without_heights(side, &pilot(whole, side, threads)));
             }
             continue;
         };
@@ -636,7 +656,14 @@ fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> 
         }
         works.push(face::plan(
             site,
-            facing(site, whole, widths, side, face, coating),
+            facing(
+                site,
+                whole,
+                widths,
+                (side, pilot(whole, side, threads)),
+                face,
+                coating,
+            ),
         ));
     }
     shell_width::parallel(site, whole.sheet, &mut works);
@@ -648,8 +675,7 @@ fn painted_without_heights(side: Side, pilot: &Pilot) -> PlaceWork {
     let mut work = PlaceWork::new(Place::ShellFace(side));
     // Nothing is surveyed for a cut that nothing guides.
     if let Pilot::Missing(why) = pilot {
-        work.held = true;
-        work.leave.push(format!("the face, for now: {why}"));
+        work.hold(format!("the face, for now: {why}"));
         return work;
     }
     work.ask(
@@ -662,8 +688,14 @@ fn painted_without_heights(side: Side, pilot: &Pilot) -> PlaceWork {
 }
 
 /// What guides the facing tool of a side.
-fn pilot(whole: &Whole<'_>, side: Side) -> Pilot {
+fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
     let threaded = whole.size.is_some();
+    let left_unsound = |side: Side| {
+        threads
+            .iter()
+            .filter(|w| w.place == Place::ShellSide(side))
+            .any(|w| matches!(w.state(), State::Refer | State::Out))
+    };
     if threaded && !whole.sides.get(side).guides() {
         Pilot::Missing(
             "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
@@ -671,6 +703,10 @@ fn pilot(whole: &Whole<'_>, side: Side) -> Pilot {
     } else if threaded && !whole.sides.get(other(side)).guides() {
         Pilot::Missing(
             "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
+        )
+    } else if SIDES.into_iter().any(left_unsound) {
+        Pilot::Missing(
+            "the facing tool is guided through both threads, and one of them is not made sound here; that is settled first",
         )
     } else {
         Pilot::There
@@ -681,7 +717,7 @@ fn facing<'a>(
     site: &Site<'a>,
     whole: &Whole<'a>,
     widths: &Widths,
-    side: Side,
+    (side, pilot): (Side, Pilot),
     face: &'a Face,
     coating: Option<Coating>,
 ) -> Facing<'a> {
@@ -700,7 +736,7 @@ fn facing<'a>(
         coating,
         contradicted: whole.contradicted || whole.identity == Identity::Open,
         cutter: "shell facing cutter, its blades wider than the ring",
-        pilot: pilot(whole, side),
+        pilot,
         guided: Some(if threaded {
             Text::Owned(format!(
                 "the sound thread, {}, held by both sides",
@@ -772,7 +808,6 @@ fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
             let mut work = begin(side, here);
             work.measured = true;
             work.worked = now.worked;
-            work.held = true;
             if now.lost() {
                 work.settled(Finding {
                     outcome: Some(crate::measure::Outcome::NonconformityShown),
@@ -784,16 +819,13 @@ fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
                 });
                 work.out = true;
             }
-            work.leave
-                .push(String::from("the thread, until the shell is named"));
+            work.hold("the thread, until the shell is named");
             works.push(work);
         }
         if let Some(face) = &here.face {
             let mut work = face::begin(Place::ShellFace(side), face);
             work.measured = true;
-            work.held = true;
-            work.leave
-                .push(String::from("the face, until the shell is named"));
+            work.hold("the face, until the shell is named");
             works.push(work);
         }
     }
