@@ -94,12 +94,46 @@ impl Finding {
     /// ```
     #[must_use]
     pub fn read_on_paint(mut self, inside: bool, tables: Tables<'_>) -> Self {
+        let explained = self.explained_by_paint(inside, tables);
+        let ends = self
+            .limits
+            .as_ref()
+            .map(|l| (l.lower().known(), l.upper().known()));
+        if self.outcome == Some(Outcome::NonconformityShown) && explained {
+            self.outcome = Some(Outcome::Undecided);
+            self.words.push_str("; but read over paint, which is not a reading on metal: nothing is shown until it is off");
+        } else if self.outcome == Some(Outcome::ConformityShown)
+            && ends.is_some_and(|(least, most)| if inside { most } else { least }.is_some())
+        {
+            self.outcome = Some(Outcome::Undecided);
+            self.words
+                .push_str("; but read over paint, and the metal below has another size");
+        } else if self.outcome.is_some() {
+            self.words.push_str("; read over paint");
+        }
+        self
+    }
+
+    /// What it lies on nobody said: out by what a coat explains shows nothing, and within shows as much as it says.
+    pub(crate) fn perhaps_on_paint(mut self, inside: bool, tables: Tables<'_>) -> Self {
+        if self.outcome == Some(Outcome::NonconformityShown)
+            && self.explained_by_paint(inside, tables)
+        {
+            self.outcome = Some(Outcome::Undecided);
+            self.words
+                .push_str("; nobody said whether paint lies there, and paint would explain it");
+        }
+        self
+    }
+
+    /// Whether a coat that is no thicker than any in the tables can be why a size does not keep its limits.
+    fn explained_by_paint(&self, inside: bool, tables: Tables<'_>) -> bool {
         let thickest = CuttingRule::greatest(Cutting::Coat, tables).map(|(coat, _)| coat);
         let ends = self
             .limits
             .as_ref()
             .map(|l| (l.lower().known(), l.upper().known()));
-        let explained = match (ends, self.readings.first(), self.readings.last()) {
+        match (ends, self.readings.first(), self.readings.last()) {
             (Some((least, most)), Some(low), Some(high)) => {
                 // How much paint would have to hide, and whether the other side is kept.
                 let hidden = if inside {
@@ -120,20 +154,7 @@ impl Finding {
                 })
             }
             _ => false,
-        };
-        if self.outcome == Some(Outcome::NonconformityShown) && explained {
-            self.outcome = Some(Outcome::Undecided);
-            self.words.push_str("; but read over paint, which is not a reading on metal: nothing is shown until it is off");
-        } else if self.outcome == Some(Outcome::ConformityShown)
-            && ends.is_some_and(|(least, most)| if inside { most } else { least }.is_some())
-        {
-            self.outcome = Some(Outcome::Undecided);
-            self.words
-                .push_str("; but read over paint, and the metal below has another size");
-        } else if self.outcome.is_some() {
-            self.words.push_str("; read over paint");
         }
-        self
     }
 
     /// The same, for a fit with a coated member: nothing is shown before the coat is off.

@@ -227,10 +227,11 @@ impl Gauging {
             self.rule.unwrap_or_default(),
         );
         let painted = self.minor.iter().any(|p| p.surface == Surface::OverPaint);
-        Ok(Some(if painted {
-            found.read_on_paint(true, tables)
-        } else {
-            found
+        let bare = self.minor.iter().all(|p| p.surface == Surface::OnMetal);
+        Ok(Some(match (painted, bare) {
+            (true, _) => found.read_on_paint(true, tables),
+            (false, true) => found,
+            (false, false) => found.perhaps_on_paint(true, tables),
         }))
     }
 

@@ -177,6 +177,20 @@ impl Limits {
         }
     }
 
+    /// Limits that admit whatever either of two admits.
+    pub(crate) fn wider(&self, other: &Self) -> Result<Self, Error> {
+        let end = |one: Bound, two: Bound, further: fn(Length, Length) -> bool| match (one, two) {
+            (Bound::At(a), Bound::At(b)) => Bound::At(if further(a, b) { a } else { b }),
+            (Bound::Open, _) | (_, Bound::Open) => Bound::Open,
+            (unknown, Bound::At(_)) | (_, unknown) => unknown,
+        };
+        Self::new(
+            end(self.lower, other.lower, settled_below),
+            end(self.upper, other.upper, |a, b| settled_below(b, a)),
+            self.grade.weaker(other.grade),
+        )
+    }
+
     /// The lower bound.
     #[must_use]
     pub const fn lower(&self) -> Bound {

@@ -235,10 +235,8 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
     if face.probes.is_empty() {
         // Nothing is surveyed for a cut that nothing guides.
         match facing.pilot {
-            Pilot::Missing(why) if covered(coating) => {
-                work.held = true;
-                work.leave
-                    .push(format!("the {}, for now: {why}", facing.what));
+            Pilot::Missing(why) if covered(coating) || facing.besides.is_some() => {
+                work.hold(format!("the {}, for now: {why}", facing.what));
             }
             _ => unsurveyed(&mut work, &facing, coating),
         }
@@ -351,7 +349,14 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
 
 /// A face without heights.
 fn unsurveyed(work: &mut PlaceWork, facing: &Facing<'_>, coating: Option<Coating>) {
-    if covered(coating) {
+    if let Some((_, why)) = &facing.besides {
+        work.ask(
+            format!("{}.probes", facing.path),
+            "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
+            why.clone(),
+            "dial indicator turned about the pilot",
+        );
+    } else if covered(coating) {
         work.ask(
             format!("{}.probes", facing.path),
             "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",

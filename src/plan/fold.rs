@@ -2,10 +2,10 @@
 
 use alloc::borrow::Cow;
 use alloc::collections::{BTreeMap, BTreeSet};
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::answer::{After, CONTRACT, Operation, Plan, Question, Step};
+use super::answer::{After, CONTRACT, Operation, Plan, Question, State, Step};
 use super::caution::Caution;
 use super::rows::{self, PlaceKind};
 use super::sheet::FrameSheet;
@@ -244,11 +244,25 @@ fn number_questions(works: &mut [PlaceWork]) -> Vec<Question> {
     let mut tools: BTreeMap<String, usize> = BTreeMap::new();
     let mut seen: BTreeSet<String> = BTreeSet::new();
     let mut out: Vec<(usize, Question)> = Vec::new();
-    for work in works.iter() {
-        for asked in &work.questions {
+    let places: BTreeMap<String, usize> = works
+        .iter()
+        .enumerate()
+        .filter(|(_, work)| work.state() == State::Open)
+        .map(|(index, work)| (work.place.to_string(), index))
+        .collect();
+    for asker in works.iter() {
+        for asked in &asker.questions {
             if !seen.insert(asked.answer.clone()) {
                 continue;
             }
+            // Whoever asks it, it is measured where it is written, if that place waits too.
+            let measured_at = asked
+                .answer
+                .match_indices('.')
+                .rev()
+                .find_map(|(end, _)| places.get(asked.answer.get(..end)?))
+                .and_then(|index| works.get(*index));
+            let work = measured_at.unwrap_or(asker);
             let next = tools.len();
             let tool = *tools.entry(asked.instrument.clone()).or_insert(next);
             out.push((

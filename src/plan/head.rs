@@ -91,6 +91,7 @@ fn parallelism_unknown(end: &HeadEnd<'_>, sheet: &HeadTubeSheet, work: &mut Plac
     let limits = end.sheet.limits.iter();
     for limit in limits.filter(|l| l.what == Limited::Parallelism) {
         work.settled(unmeasured(limit));
+        work.hold("parallelism of both faces: waits for the heights of both");
         for (path, end) in [
             ("head_tube.upper.face.probes", &sheet.upper),
             ("head_tube.lower.face.probes", &sheet.lower),
@@ -166,10 +167,10 @@ fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
         left_with_its_part(end, &mut work);
         return (work, None);
     }
-    let named = named(end, &mut work);
+    let mut named = named(end, &mut work);
     let row = named.row;
     let integrated = row.is_some_and(|r| r.kind == SeatKind::Integrated);
-    head_part::wrong_kind(end, row, &mut work);
+    head_part::wrong_kind(end, &mut named, &mut work);
     let changes = head_bore::bore(end, &named, &mut work);
     head_depth::depth(end, &named, &mut work);
     head_depth::crown_gap(end, &mut work);

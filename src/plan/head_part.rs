@@ -4,7 +4,8 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::head::{HeadEnd, unmeasured};
+use super::head::{HeadEnd, Named, unmeasured};
+use super::permit::Identity;
 use super::sheet::{Limited, Part};
 use super::tried::{self, GoesIn};
 use super::work::{Answers, PlaceWork};
@@ -33,9 +34,10 @@ fn called(part: &Part, wanted: &str) -> bool {
     })
 }
 
-/// A pressed cup in a seat that takes a bearing by hand, or a bare bearing in a bore that takes a cup.
-pub(super) fn wrong_kind(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) {
-    let (Some(row), Some(part)) = (row, end.sheet.part.as_ref()) else {
+/// A pressed cup in a seat that takes a bearing by hand, or a bare bearing in a bore that takes a cup. Where a bore alone names
+/// the seat, the part is the other witness, and which of the two is right is a question.
+pub(super) fn wrong_kind(end: &HeadEnd<'_>, named: &mut Named<'_>, work: &mut PlaceWork) {
+    let (Some(row), Some(part)) = (named.row, end.sheet.part.as_ref()) else {
         return;
     };
     let (cup, bearing) = (called(part, "cup"), called(part, "bearing"));
@@ -69,6 +71,15 @@ pub(super) fn wrong_kind(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut P
         });
         work.cures
             .push(String::from("the part that this seat was made for"));
+    } else if end.sheet.believed.is_none() && !presses {
+        let field = end.field("confirmed");
+        work.ask(
+            field.clone(),
+            "which seat is it? Try the part by hand, look for a shoulder or a chamfer that a bearing lies on",
+            format!("{words}, and only the bore says so"),
+            "the part itself tried by hand, frame maker's sheet",
+        );
+        named.identity = Identity::Doubtful(field);
     } else {
         work.contradicts(
             words,

@@ -16,7 +16,7 @@ use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
 use crate::quantity::{mm, to_mm};
 use crate::standard::{Place, Shell, Tables, ThreadUse};
-use crate::thread::{Hand, Side};
+use crate::thread::{Hand, Side, ThreadSize};
 
 /// What may be worked to, and how sure it is.
 #[derive(Debug, Clone)]
@@ -122,6 +122,24 @@ fn one_chaser(tables: Tables<'_>, a: &Candidate, b: &Candidate) -> bool {
         }
         _ => false,
     }
+}
+
+/// The threads that the readings leave beside the one that was named, and that its chaser follows too.
+pub(super) fn alike(
+    tables: Tables<'_>,
+    answer: Option<&Identification>,
+    code: &str,
+) -> Vec<ThreadSize> {
+    let Some(answer) = answer else {
+        return Vec::new();
+    };
+    let ranking = Ranking::of(answer);
+    let named = ranking.possible.iter().find(|c| c.code == code);
+    let others = ranking.possible.iter().filter(|c| c.code != code);
+    others
+        .filter(|c| named.is_some_and(|named| one_chaser(tables, named, c)))
+        .filter_map(|c| c.thread)
+        .collect()
 }
 
 /// Whether two rows of one family turn the same way, side by side. A hand that one shell does not state is not the same; a use

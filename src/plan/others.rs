@@ -13,9 +13,10 @@ pub(super) fn plan(site: &Site<'_>) -> Vec<PlaceWork> {
         .into_iter()
         .map(|(place, sheet)| {
             let mut work = PlaceWork::new(place.clone());
-            work.notes.extend(sheet.note.clone());
-            work.hear(&sheet.limits);
-            let Some(coating) = sheet.coating else {
+            let common = sheet.common();
+            work.notes.extend(common.note.map(String::from));
+            work.hear(common.limits);
+            let Some(coating) = common.coating else {
                 return work;
             };
             work.measured = true;

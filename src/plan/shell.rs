@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::answer::Operation;
+use super::answer::{Operation, State};
 use super::face::{self, Facing};
 use super::identity::{self, Settled, belief, observed, on_metal, options};
 use super::permit::{Identity, Pilot};
@@ -16,10 +16,10 @@ use super::thread_now::{self, Now, Stated};
 use super::work::PlaceWork;
 use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
-use crate::identify::{Feature, Identification, Observation, identify};
+use crate::identify::{Feature, Identification, Observation, Standing, identify};
 use crate::judge::{Finding, extremes, minor_held, pattern_threads};
-use crate::measure::{Outcome, Placed, Surface, settled_below};
-use crate::standard::{LocatedBy, Place, Shell};
+use crate::measure::{Placed, Surface, settled_below};
+use crate::standard::{LocatedBy, Place, Shell, ShellWindow};
 use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
 
 pub(super) const SIDES: [Side; 2] = [Side::Drive, Side::NonDrive];
@@ -107,10 +107,16 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                 );
             }
             hands(&mut shell, sheet, row);
+            let alike = if sheet.believed.is_some() || sheet.confirmed.is_some() {
+                Vec::new()
+            } else {
+                identity::alike(site.tables, shell.identification.as_ref(), &settled.code)
+            };
             let whole = Whole {
                 sheet,
                 row: Some(row),
                 size: Some(size),
+                alike,
                 identity: settled.identity,
                 contradicted: !shell.contradictions.is_empty(),
                 sides: &sides,
@@ -121,7 +127,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                     .into_iter()
                     .flatten(),
             );
-            works.extend(faces(site, &whole, &widths));
+            works.extend(faces(site, &whole, &widths, &works));
         }
         (Some(row), Some(settled), None) => {
             shell_press::plan(site, &mut shell, sheet, row, &settled);
@@ -130,11 +136,12 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                 sheet,
                 row: Some(row),
                 size: None,
+                alike: Vec::new(),
                 identity: settled.identity,
                 contradicted: !shell.contradictions.is_empty(),
                 sides: &sides,
             };
-            works.extend(faces(site, &whole, &widths));
+            works.extend(faces(site, &whole, &widths, &works));
         }
         _ => {
             // Not named yet: its sides and faces are told, nothing is planned there.
@@ -142,6 +149,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
                 sheet,
                 row: None,
                 size: None,
+                alike: Vec::new(),
                 identity: Identity::Open,
                 contradicted: true,
                 sides: &sides,
@@ -149,18 +157,33 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
             works.extend(unnamed(&whole));
         }
     }
-    // A width that is out and that no step brings back waits for its faces.
-    let faced = works
-        .iter()
-        .flat_map(|w: &PlaceWork| &w.steps)
-        .any(|s| s.operation() == Operation::Face);
-    shell.held |= !faced
-        && shell
-            .facts
-            .iter()
-            .any(|f| f.outcome == Some(Outcome::NonconformityShown));
+    if widths.too_wide {
+        faced_to_width(&mut shell, &works);
+    }
     works.insert(0, shell);
     works
+}
+
+/// A width that is over its limit is brought back at the faces, or waits for them; where they can do nothing, it is out.
+fn faced_to_width(shell: &mut PlaceWork, works: &[PlaceWork]) {
+    let faces = || {
+        works
+            .iter()
+            .filter(|w| matches!(w.place, Place::ShellFace(_)))
+    };
+    if faces()
+        .flat_map(|w| &w.steps)
+        .any(|s| s.operation() == Operation::Face)
+    {
+        shell.cured_beside = true;
+    } else if faces().any(|w| w.state() == State::Open) {
+        shell.hold("the width: its faces bring it back, and what they wait for is asked there");
+    } else {
+        shell.out = true;
+        shell.cures.push(String::from(
+            "wider than its unit takes, and nothing is faced: another unit or crank, or the frame maker",
+        ));
+    }
 }
 
 /// The shell as far as it is known.
@@ -168,6 +191,8 @@ struct Whole<'a> {
     sheet: &'a ShellSheet,
     row: Option<&'a Shell>,
     size: Option<ThreadSize>,
+    /// Threads that nothing on the sheet tells apart from it.
+    alike: Vec<ThreadSize>,
     identity: Identity,
     contradicted: bool,
     sides: &'a Sides,
@@ -233,11 +258,11 @@ fn identify_shell(
     sheet: &ShellSheet,
     sides: &Sides,
 ) -> Option<Settled> {
-    let minor_of = SIDES.into_iter().find(|side| {
-        let now = sides.get(*side);
-        !now.lost() && now.minor.iter().any(|p| p.surface != Surface::OverPaint)
-    });
-    let believed = sheet.believed.as_deref();
+    let minor_of = speaks_for_both(sides);
+    let believed = sheet
+        .believed
+        .as_deref()
+        .or_else(|| wanted_by_window(site, sheet));
     let name = sheet.confirmed.as_deref().or(believed);
     let mut all = seen(sheet, sides, minor_of, true);
     let run = |seen: &[Observation]| {
@@ -269,7 +294,9 @@ fn identify_shell(
         if let Some(code) = bounded(site, sides, identity::code_of(site.tables, &answer, name)) {
             return told(site, work, sheet, answer, code);
         }
-        if let Some(settled) = turned(site, work, sheet, sides, minor_of, name) {
+        if !hands_agree(site, sheet, &answer)
+            && let Some(settled) = turned(site, work, sheet, sides, minor_of, name)
+        {
             identity::tell(work, answer);
             return Some(settled);
         }
@@ -284,6 +311,35 @@ fn identify_shell(
         (believed, sheet.confirmed.as_deref()),
         true,
     )
+}
+
+/// The side whose bore names the thread: read on metal before read on nobody knows what, then the narrower, since wear and a
+/// tap only widen it. The two are never pooled.
+fn speaks_for_both(sides: &Sides) -> Option<Side> {
+    let told = |side: Side| {
+        let now = sides.get(side);
+        let least = extremes(&on_metal(&now.minor)).first()?.value();
+        let bare = now.minor.iter().all(|p| p.surface == Surface::OnMetal);
+        (!now.lost()).then_some((side, bare, least))
+    };
+    match (told(Side::Drive), told(Side::NonDrive)) {
+        (Some((_, bare, least)), Some((side, other_bare, other_least)))
+            if (!bare, other_bare) == (true, true)
+                || bare == other_bare && settled_below(other_least, least) =>
+        {
+            Some(side)
+        }
+        (one, other) => one.or(other).map(|(side, ..)| side),
+    }
+}
+
+/// Whose crank goes in says what shell it is held to be, where nobody says more.
+fn wanted_by_window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a str> {
+    let window = site
+        .tables
+        .find::<ShellWindow>(sheet.window.as_deref()?)
+        .ok()?;
+    Some(&window.shell)
 }
 
 /// A pattern that the readings over paint can still be: the metal below is no smaller than the paint on it.
@@ -375,6 +431,22 @@ fn told(
         .extend(identity::taken_as(site.tables, &answer, &code));
     identity::tell(work, answer);
     Some(Settled { code, identity })
+}
+
+/// Whether some pattern that the readings leave possible has the hands that were found: then no hand is wrong yet.
+fn hands_agree(site: &Site<'_>, sheet: &ShellSheet, answer: &Identification) -> bool {
+    answer
+        .candidates
+        .iter()
+        .filter(|c| c.standing == Standing::Possible)
+        .filter_map(|c| site.tables.find::<Shell>(&c.code).ok())
+        .any(|row| {
+            SIDES.into_iter().all(|side| {
+                side_of(sheet, side)
+                    .hand
+                    .is_none_or(|found| row.hand(side) == Some(found))
+            })
+        })
 }
 
 /// Whether the hands alone stand against a pattern: the shell is in back to front, or one hand is another than it should be.
@@ -507,6 +579,7 @@ fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<PlaceWork> {
         path: format!("shell.{side}"),
         what: format!("shell, {}", side_words(side)),
         size,
+        alike: &whole.alike,
         hand,
         joint: joint(site, whole.sheet, here),
         joint_path: "shell",
@@ -543,7 +616,12 @@ fn joint<'a>(site: &Site<'a>, sheet: &'a ShellSheet, side: &'a ShellSide) -> Joi
 }
 
 /// Both faces.
-fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> {
+fn faces(
+    site: &Site<'_>,
+    whole: &Whole<'_>,
+    widths: &Widths,
+    threads: &[PlaceWork],
+) -> Vec<PlaceWork> {
     let located = whole.row.and_then(|row| row.located_by.value().copied());
     let stays = match located {
         Some(LocatedBy::Groove) => Some(
@@ -565,7 +643,7 @@ fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> 
             .or(whole.sheet.coating);
         let Some(face) = &here.face else {
             if stays.is_none() && covered(coating) {
-                works.push(painted_without_heights(side, &pilot(whole, side)));
+                works.push(painted_without_heights(side, &pilot(whole, side, threads)));
             }
             continue;
         };
@@ -578,7 +656,14 @@ fn faces(site: &Site<'_>, whole: &Whole<'_>, widths: &Widths) -> Vec<PlaceWork> 
         }
         works.push(face::plan(
             site,
-            facing(site, whole, widths, side, face, coating),
+            facing(
+                site,
+                whole,
+                widths,
+                (side, pilot(whole, side, threads)),
+                face,
+                coating,
+            ),
         ));
     }
     shell_width::parallel(site, whole.sheet, &mut works);
@@ -590,8 +675,7 @@ fn painted_without_heights(side: Side, pilot: &Pilot) -> PlaceWork {
     let mut work = PlaceWork::new(Place::ShellFace(side));
     // Nothing is surveyed for a cut that nothing guides.
     if let Pilot::Missing(why) = pilot {
-        work.held = true;
-        work.leave.push(format!("the face, for now: {why}"));
+        work.hold(format!("the face, for now: {why}"));
         return work;
     }
     work.ask(
@@ -604,8 +688,14 @@ fn painted_without_heights(side: Side, pilot: &Pilot) -> PlaceWork {
 }
 
 /// What guides the facing tool of a side.
-fn pilot(whole: &Whole<'_>, side: Side) -> Pilot {
+fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
     let threaded = whole.size.is_some();
+    let left_unsound = |side: Side| {
+        threads
+            .iter()
+            .filter(|w| w.place == Place::ShellSide(side))
+            .any(|w| matches!(w.state(), State::Refer | State::Out))
+    };
     if threaded && !whole.sides.get(side).guides() {
         Pilot::Missing(
             "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
@@ -613,6 +703,10 @@ fn pilot(whole: &Whole<'_>, side: Side) -> Pilot {
     } else if threaded && !whole.sides.get(other(side)).guides() {
         Pilot::Missing(
             "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
+        )
+    } else if SIDES.into_iter().any(left_unsound) {
+        Pilot::Missing(
+            "the facing tool is guided through both threads, and one of them is not made sound here; that is settled first",
         )
     } else {
         Pilot::There
@@ -623,7 +717,7 @@ fn facing<'a>(
     site: &Site<'a>,
     whole: &Whole<'a>,
     widths: &Widths,
-    side: Side,
+    (side, pilot): (Side, Pilot),
     face: &'a Face,
     coating: Option<Coating>,
 ) -> Facing<'a> {
@@ -642,7 +736,7 @@ fn facing<'a>(
         coating,
         contradicted: whole.contradicted || whole.identity == Identity::Open,
         cutter: "shell facing cutter, its blades wider than the ring",
-        pilot: pilot(whole, side),
+        pilot,
         guided: Some(if threaded {
             Text::Owned(format!(
                 "the sound thread, {}, held by both sides",
@@ -714,7 +808,6 @@ fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
             let mut work = begin(side, here);
             work.measured = true;
             work.worked = now.worked;
-            work.held = true;
             if now.lost() {
                 work.settled(Finding {
                     outcome: Some(crate::measure::Outcome::NonconformityShown),
@@ -726,16 +819,13 @@ fn unnamed(whole: &Whole<'_>) -> Vec<PlaceWork> {
                 });
                 work.out = true;
             }
-            work.leave
-                .push(String::from("the thread, until the shell is named"));
+            work.hold("the thread, until the shell is named");
             works.push(work);
         }
         if let Some(face) = &here.face {
             let mut work = face::begin(Place::ShellFace(side), face);
             work.measured = true;
-            work.held = true;
-            work.leave
-                .push(String::from("the face, until the shell is named"));
+            work.hold("the face, until the shell is named");
             works.push(work);
         }
     }

@@ -35,6 +35,8 @@ pub(super) struct Widths {
     now: Vec<CutLimit>,
     /// What must come off a side so that the width comes under its upper limit.
     excess: Option<(Reading, String)>,
+    /// The width is shown to be over its upper limit, and there are faces that can bring it back.
+    pub too_wide: bool,
 }
 
 impl Widths {
@@ -115,10 +117,13 @@ pub(super) fn of(
     let (lower, upper) = limits(site, work, sheet, row);
     let held = holds(site, work, sheet, &now, lower.as_ref(), upper.as_ref());
     let faces = faces(sheet);
+    let mut widths = Widths {
+        too_wide: held == Some(Over::Upper) && !faces.is_empty(),
+        ..Widths::default()
+    };
     if faces.is_empty() {
-        return Widths::default();
+        return widths;
     }
-    let mut widths = Widths::default();
     let Some(width) = extremes(&sheet.width).first().copied() else {
         work.ask(
             "shell.width",

@@ -191,9 +191,7 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
             );
         }
         Reason::NoPilot(why) => {
-            work.held = true;
-            work.leave
-                .push(format!("the {}, for now: {why}", wish.what));
+            work.hold(format!("the {}, for now: {why}", wish.what));
         }
         Reason::TooClose {
             limit,
@@ -233,7 +231,7 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
         Reason::Contradicted | Reason::IdentityOpen => {
             work.held = true;
             if work.contradictions.is_empty() && work.questions.is_empty() {
-                work.leave.push(format!(
+                work.hold(format!(
                     "the {}, for now: what it waits for is asked at its place",
                     wish.what
                 ));

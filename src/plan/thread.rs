@@ -13,7 +13,7 @@ use super::work::{ByHand, Draft, PlaceWork};
 use crate::evidence::Text;
 use crate::judge::{
     CONTRADICTION, Finding, HoleToTap, MinorHeld, OwnLimits, Passed, Remedy, ThreadSeen, Verdict,
-    minor_held,
+    minor_held, spread,
 };
 use crate::measure::{Outcome, Reading};
 use crate::standard::Place;
@@ -27,6 +27,8 @@ pub(super) struct Bench<'a> {
     /// What it is called: `shell, drive side`, `rear axle`.
     pub what: String,
     pub size: ThreadSize,
+    /// Threads that nothing tells apart from it, and that one chaser follows with it.
+    pub alike: &'a [ThreadSize],
     pub hand: Hand,
     pub joint: Joint<'a>,
     /// The path that states material and consent.
@@ -55,6 +57,26 @@ impl Bench<'_> {
         minor_held(&self.size, None, self.own_hole().as_ref())
             .ok()
             .flatten()
+    }
+
+    /// What the bore of a thread that is there is held against. Of threads that nothing tells apart the widest limits count,
+    /// and where one of them has none, no bore is shown to be out.
+    fn bore(&self) -> Option<OwnLimits> {
+        if let Some(own) = self.own_hole() {
+            return Some(own);
+        }
+        let mut wide: Option<OwnLimits> = None;
+        for size in core::iter::once(&self.size).chain(self.alike) {
+            let held = minor_held(size, None, None).ok().flatten()?;
+            wide = Some(match wide {
+                None => OwnLimits::of(held.limits, held.owner),
+                Some(so_far) => OwnLimits::of(
+                    so_far.limits.wider(&held.limits).ok()?,
+                    format!("{} or {}", so_far.owner, held.owner),
+                ),
+            });
+        }
+        wide
     }
 
     /// What its maker writes of the hole.
@@ -87,7 +109,24 @@ pub(super) fn work(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
 fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     let now = &bench.now;
     let mut asked = now.asked(Some((bench.size, bench.hand)), site.rule);
-    asked.limits = bench.own_hole();
+    if bench.alike.is_empty() {
+        asked.limits = bench.own_hole();
+    } else {
+        asked.limits = bench.bore();
+        if asked.limits.is_none() && !asked.minor.is_empty() {
+            let read: Vec<Reading> = asked.minor.drain(..).map(|p| p.reading).collect();
+            work.settled(Finding {
+                readings: read.clone(),
+                ..Finding::stated(
+                    "bore over the crests",
+                    format!(
+                        "{}; not held against limits, since threads with other bores look the same by what was read",
+                        spread(&read)
+                    ),
+                )
+            });
+        }
+    }
     let Ok(said) = asked.answer(site.tables) else {
         return;
     };

@@ -135,6 +135,7 @@ fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet
         path: entry.path.clone(),
         what: work.name.clone(),
         size,
+        alike: &[],
         hand,
         joint,
         joint_path: &entry.path,
@@ -309,19 +310,35 @@ fn by_tables<'a>(
         Ok(answer) => answer,
         Err(error) => {
             work.settled(Finding::stated("identification", error.to_string()));
+            work.ask(
+                format!("{}.confirmed", entry.path),
+                error.remedy(),
+                error.problem(),
+                "the mating part, pitch gauge",
+            );
             return None;
         }
     };
     let code = identity::code_of(site.tables, &answer, name);
     // A thread is worked to only where its pitch was read or its part is at hand.
     let settled = code.filter(|_| sheet.pitch.is_some());
-    if settled.is_none() {
-        identity::open(work, &entry.path, &answer, &seen);
+    let row = settled
+        .as_deref()
+        .and_then(|code| site.tables.all::<ThreadUse>().find(|row| row.code == code))
+        .and_then(|row| Some((*row.thread.value()?, row)));
+    match (&settled, row) {
+        (None, _) => identity::open(work, &entry.path, &answer, &seen),
+        (Some(code), None) => work.ask(
+            format!("{}.confirmed", entry.path),
+            format!("which thread is it? By the readings it would be {code}, of which the tables know no thread at this place"),
+            "a chaser of another thread cuts a second one across the first",
+            "the mating part, pitch gauge",
+        ),
+        (Some(_), Some(_)) => {}
     }
     identity::tell(work, answer);
-    let row =
-        settled.and_then(|code| site.tables.all::<ThreadUse>().find(|row| row.code == code))?;
-    Some((*row.thread.value()?, Some(row), Identity::Known))
+    let (size, row) = row?;
+    Some((size, Some(row), Identity::Known))
 }
 
 /// The hand: read, or fixed by a published row; never assumed where the place has a left-hand variant.

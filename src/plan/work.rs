@@ -170,6 +170,8 @@ pub(super) struct PlaceWork {
     pub contradictions: Vec<String>,
     /// Something else must be done first that no question of this place settles.
     pub held: bool,
+    /// What is out here is cured by a step at another place.
+    pub cured_beside: bool,
     pub leave: Vec<String>,
     pub cures: Vec<String>,
     pub notes: Vec<String>,
@@ -196,6 +198,7 @@ impl PlaceWork {
             out: false,
             contradictions: Vec::new(),
             held: false,
+            cured_beside: false,
             leave: Vec::new(),
             cures: Vec::new(),
             notes: Vec::new(),
@@ -228,6 +231,15 @@ impl PlaceWork {
             why: why.into(),
             instrument: instrument.into(),
         });
+    }
+
+    /// Something else must be done first: why nothing is planned here yet.
+    pub(super) fn hold(&mut self, why: impl Into<String>) {
+        self.held = true;
+        let why = why.into();
+        if !self.leave.contains(&why) {
+            self.leave.push(why);
+        }
     }
 
     /// A fact. One that is out leaves the place out unless a step or a question deals with it: then it is `settled`.
@@ -332,6 +344,13 @@ impl PlaceWork {
         }
     }
 
+    /// Whether a fact is shown to be out.
+    fn shows_out(&self) -> bool {
+        self.facts
+            .iter()
+            .any(|f| f.outcome == Some(Outcome::NonconformityShown))
+    }
+
     /// Where the work stands, by what the planner gave.
     pub(super) fn state(&self) -> State {
         let refers = self.steps.iter().any(|s| s.operation() == Operation::Refer);
@@ -343,8 +362,11 @@ impl PlaceWork {
             State::Out
         } else if !self.questions.is_empty() || self.held {
             State::Open
-        } else if !self.steps.is_empty() {
+        } else if !self.steps.is_empty() || self.cured_beside {
             State::ToDo
+        } else if self.shows_out() {
+            // Nothing deals with it.
+            State::Out
         } else if self.worked {
             State::Done
         } else if !self.leave.is_empty() {

@@ -164,12 +164,20 @@ impl core::str::FromStr for Pitch {
                     "pitch",
                     text,
                     "threads per inch are a whole number",
-                    "write e.g. `24 tpi`",
+                    "write e.g. `24 tpi` or `0.8 mm`",
                 )
             })?;
             return Self::tpi(tpi);
         }
-        let length = super::parse_length(trimmed).map_err(|e| e.within("pitch"))?;
+        let length = super::parse_length(trimmed).map_err(|e| {
+            Error::new(
+                e.kind(),
+                "pitch",
+                text,
+                "is no pitch: threads per inch, or a length with its unit",
+                "write e.g. `24 tpi` or `0.8 mm`",
+            )
+        })?;
         Self::millimetres(settled_mm(length))
     }
 }
