@@ -116,12 +116,12 @@ pub(super) fn decide<'a>(
     let interchange =
         several && !running.overflow && outcome.left().len() == left.len() && all_interchange(left);
     // Where it does not matter which it is, nothing needs to be measured.
-    let next = if doubtful || interchange {
+    let next = if doubtful || interchange || ground.options.name_only {
         Vec::new()
     } else {
         plan(ground, seen, left)
     };
-    let inseparable = several && !interchange && next.is_empty();
+    let inseparable = several && !interchange && next.is_empty() && !ground.options.name_only;
     let belief = (!beliefs.is_empty()).then(|| {
         let held = verdict(&candidates, &outcome, left, beliefs, &believed);
         if held == Belief::Contradicted && another_name(ground, heights, &candidates, left, beliefs)

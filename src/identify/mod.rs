@@ -88,6 +88,8 @@ pub struct Options<'a> {
     pub tools: &'a [&'a str],
     /// The tube still has to be reamed: a head-tube bore may then be too small by the reaming stock.
     pub unfinished: bool,
+    /// Only the name is wanted: what to measure next, the dearest part of an answer, is not looked for.
+    pub name_only: bool,
 }
 
 /// Which standard is this?

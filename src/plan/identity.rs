@@ -262,6 +262,12 @@ pub(super) fn settle(
             .find(|c| is_called(c, proved))
             .map(|c| (c.code.to_string(), c.standing));
         let settled = match known {
+            // Proved, and its bore misses it by a little: that is what is put right.
+            Some((code, Standing::Excluded(_)))
+                if near_misses && near_miss(Some(proved), &answer).is_some() =>
+            {
+                Some(code)
+            }
             Some((code, Standing::Excluded(exclusion))) => {
                 work.contradicts(
                     format!(

@@ -16,7 +16,7 @@ use super::thread_now::{self, Now, Stated};
 use super::work::PlaceWork;
 use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
-use crate::identify::{Feature, Identification, Observation, Standing, identify};
+use crate::identify::{Feature, Identification, Observation, Options, Standing, identify};
 use crate::judge::{Finding, extremes, minor_held, pattern_threads};
 use crate::measure::{Placed, Surface, settled_below};
 use crate::standard::{LocatedBy, Place, Shell, ShellWindow};
@@ -265,11 +265,15 @@ fn identify_shell(
         .or_else(|| wanted_by_window(site, sheet));
     let name = sheet.confirmed.as_deref().or(believed);
     let mut all = seen(sheet, sides, minor_of, true);
-    let run = |seen: &[Observation]| {
+    let run = |seen: &[Observation], name_only: bool| {
         let mut with = seen.to_vec();
         with.extend(belief(name));
-        identify(Place::Shell, &with, &options(site))
-            .or_else(|_| identify(Place::Shell, seen, &options(site)))
+        let options = Options {
+            name_only,
+            ..options(site)
+        };
+        identify(Place::Shell, &with, &options)
+            .or_else(|_| identify(Place::Shell, seen, &options))
             .ok()
     };
     if all.is_empty() && name.is_none() {
@@ -282,14 +286,14 @@ fn identify_shell(
         return None;
     }
     let by_thread = (sheet.pitch.is_some() && !sheet.width.is_empty())
-        .then(|| run(&seen(sheet, sides, minor_of, false)))
+        .then(|| run(&seen(sheet, sides, minor_of, false), true))
         .flatten();
     if let Some(answer) = by_thread
         && let Some(code) = bounded(site, sides, identity::code_of(site.tables, &answer, name))
     {
         return told(site, work, sheet, answer, code);
     }
-    let answer = run(&all);
+    let answer = run(&all, false);
     if let Some(answer) = answer {
         if let Some(code) = bounded(site, sides, identity::code_of(site.tables, &answer, name)) {
             return told(site, work, sheet, answer, code);

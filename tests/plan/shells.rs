@@ -375,3 +375,26 @@ limits = [{ what = "interference", lower = "0.02 mm", upper = "0.10 mm", owner =
         ),
     ]);
 }
+
+/// What was proved by its part and misses its limits by a little is put right, not doubted again.
+#[test]
+fn proved_and_a_little_small() {
+    let plan = planned(
+        r#"material = "steel"
+[shell]
+believed = "pf30"
+confirmed = "pf30"
+consent = "builder's letter of the spring (invented)"
+coating = "bare"
+width = ["68.0 mm +/- 0.02 mm"]
+outside = ["50.5 mm +/- 0.02 mm"]
+limits = [{ what = "bore", lower = "45.95 mm", upper = "46.00 mm", owner = "builder (invented)" }, { what = "wall", lower = "1.5 mm", owner = "builder (invented)" }]
+bore = ["5 mm deep, 0 deg: 45.90 mm +/- 0.003 mm", "5 mm deep, 90 deg: 45.90 mm +/- 0.003 mm", "60 mm deep, 0 deg: 45.90 mm +/- 0.003 mm", "60 mm deep, 90 deg: 45.90 mm +/- 0.003 mm"]"#,
+    );
+    assert_eq!(
+        operations(&plan, "shell"),
+        [framegauge::plan::Operation::Ream],
+        "{}",
+        said(&plan, "shell")
+    );
+}
