@@ -44,6 +44,18 @@ pub(super) fn fit(
         );
         return;
     }
+    // A tube that is still to be reamed or cleaned is not judged by the fit of today.
+    let unfinished = now.covered
+        || sized.zip(now.smallest()).is_some_and(|(sized, smallest)| {
+            settled_below(
+                smallest.value() + smallest.expanded_uncertainty(),
+                sized.size,
+            )
+        });
+    tried::heard(work, now.part, GoesIn::Slides, !unfinished);
+    if unfinished {
+        return;
+    }
     let sold_as = sized.map(|s| s.size).or_else(|| believed(site, tube));
     let heard = Heard::of(&tube.limits, Limited::Clearance);
     let asked = Fit {
@@ -63,24 +75,15 @@ pub(super) fn fit(
     let Ok(said) = asked.answer(site.tables) else {
         return;
     };
-    // A tube that is still to be reamed or cleaned is not judged by the fit of today.
-    let unfinished = now.covered
-        || sized.zip(now.smallest()).is_some_and(|(sized, smallest)| {
-            settled_below(
-                smallest.value() + smallest.expanded_uncertainty(),
-                sized.size,
-            )
-        });
     work.settled(Finding::stated("post in its tube", said.sentence.clone()));
-    tried::heard(work, now.part, GoesIn::Slides, !unfinished);
     // Where published windows disagree the post itself decides, once it was tried.
     let fits = now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided;
     if fits {
         work.found(&said);
-    } else if !unfinished {
+    } else {
         work.judged(&said, FIT);
     }
-    let (Some(sheet), false) = (tube.shim.and_then(|s| Reading::exact(s).ok()), unfinished) else {
+    let Some(sheet) = tube.shim.and_then(|s| Reading::exact(s).ok()) else {
         return;
     };
     let asked = Shim {
