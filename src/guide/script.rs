@@ -43,7 +43,8 @@
 //! # Errors do not stop it
 //!
 //! A line that makes no sense gets an `error` in place of an `answer`: a `kind`, the path of the `field`, a `message` and a
-//! `remedy`. A sheet with several defects lists the others under `also`. The next line is answered as if nothing had been.
+//! `remedy`. Other defects of the same line stand under `also`; after fifty one says how many more there are. The next line is
+//! answered as if nothing had been.
 //! A line of more than 1 MiB is refused in the same way.
 //!
 //! ```
@@ -185,9 +186,40 @@
 //! bore = ["10 mm deep, 0 deg: 27.02 +/- 0.02 mm", "10 mm deep, 90 deg: 27.05 mm by telescoping_gauge"]
 //! ```
 //!
-//! `cargo run --example prepare_frame -- SHEET` prints its plan; `--json` gives it as data, `--record text` or
-//! `--record markdown` prints the record of the work, `--pictures DIR` draws the faces. Exit code 0: nothing is open. 1: the
-//! plan asks, waits or refers, or the record is not finished. 2: the sheet makes no sense.
+//! `cargo run --example prepare_frame -- SHEET` prints its plan; `--json` gives it as data, under `answer` beside `acceptable`;
+//! `--record text` or `--record markdown` prints the record of the work, `--pictures DIR` draws the faces. Exit code 0: every
+//! place is done, left with a reason, or has only work to do (a record: every place is done or left). 1: a place is open, not
+//! measured, referred or out. 2: the sheet makes no sense.
+//!
+//! # The answer of `prepare`, contract 2
+//!
+//! `contract` is 2; a change of meaning takes the next number.
+//!
+//! | field | what it holds |
+//! |---|---|
+//! | `places` | every place of the sheet: `place`, its code and path in the sheet, such as `shell.drive.face`; `state`: `not_measured`, `open`, `to_do`, `done`, `out`, `leave`, `refer`; `facts`, each with `words`, `outcome`, `limits`, `grade`, `sources`; `contradictions`, `leave`, `cures`, `notes` |
+//! | `steps` | in order: `number`, `place`, `operation`, `cuts`; `off`: `of` depth or diameter, `mm` from `min` to `max`; `stops`: `limit`, `to_go_mm`, `grade`, `sources`, at least one for every cut; `after` and `waits_for`, the numbers of steps and of questions that come first; `tools`, `pilot`, `start`, `turn`, `turning`, `passes`, `checks`, `proof`, `words`, `why` |
+//! | `questions` | `number`, `place`, `measure`, `instrument`, `why`, and `answer`: the field of the sheet where the answer is written, which closes the question |
+//! | `cautions`, `weak_figures` | what belongs to the whole job; what to check before relying on it |
+//!
+//! A step that does not cut carries no amount and no stop. A step that waits is not started before its questions are answered:
+//!
+//! ```
+//! # #[cfg(feature = "json")] {
+//! use framegauge::ask::{Context, answer_line};
+//!
+//! let line = r#"{"ask":"prepare","sheet":{"format":1,"frame":"invented","invented":true,
+//!     "seat_tube":{"believed":"27.2","coating":"overspray","bore":["10 mm deep, 0 deg: 27.02 +/- 0.02 mm"]}}}"#;
+//! let json: serde_json::Value = serde_json::from_str(&answer_line(line, &Context::default()).json).unwrap();
+//! let plan = &json["answer"];
+//! assert_eq!((&plan["contract"], &plan["places"][0]["state"]), (&2.into(), &"open".into()));
+//! let fields: Vec<&str> = plan["questions"].as_array().unwrap().iter().map(|q| q["answer"].as_str().unwrap()).collect();
+//! assert!(fields.contains(&"seat_tube.material"), "{fields:?}"); // nothing is cut in unknown material
+//! assert!(plan["steps"].as_array().unwrap().iter().all(|step| step["cuts"] == false));
+//! # }
+//! ```
+//!
+//! # The sheet in Rust
 //!
 //! The question `prepare` takes the same sheet as an object under `sheet`. In Rust:
 //!
