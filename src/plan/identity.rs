@@ -15,7 +15,7 @@ use crate::identify::{
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
 use crate::quantity::{mm, to_mm};
-use crate::standard::{Place, Shell, Tables, ThreadUse};
+use crate::standard::{CuttingRule, Place, Shell, Tables, ThreadUse};
 use crate::thread::{Hand, Side, ThreadSize};
 
 /// What may be worked to, and how sure it is.
@@ -83,6 +83,30 @@ pub(super) fn on_metal(readings: &[Placed]) -> Vec<Reading> {
         .filter(|p| p.surface != Surface::OverPaint)
         .map(|p| p.reading)
         .collect()
+}
+
+/// What readings say of the metal. Where all lie over paint, the metal of a bore lies between the widest of them and that with
+/// the thickest coat of the tables on both sides (a rectangular part of the uncertainty, GUM 4.3.7).
+pub(super) fn of_metal(tables: Tables<'_>, readings: &[Placed]) -> Vec<Reading> {
+    let bare = on_metal(readings);
+    let all: Vec<Reading> = readings.iter().map(|p| p.reading).collect();
+    let coat = || {
+        let rule = tables.find::<CuttingRule>("coat_one_side").ok()?;
+        rule.window.upper()
+    };
+    match (extremes(&all).last(), bare.is_empty()) {
+        (Some(widest), true) => coat()
+            .and_then(|coat| {
+                let u = libm::hypot(
+                    to_mm(widest.standard_uncertainty()),
+                    to_mm(coat) / libm::sqrt(3.0),
+                );
+                Reading::new(widest.value() + coat, mm(u)).ok()
+            })
+            .into_iter()
+            .collect(),
+        _ => bare,
+    }
 }
 
 /// What is left, as the readings rank it.
