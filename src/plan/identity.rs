@@ -235,7 +235,7 @@ pub(super) fn taken_as(tables: Tables<'_>, answer: &Identification, code: &str) 
 }
 
 /// Whether a candidate goes by this name.
-fn is_called(candidate: &Candidate, name: &str) -> bool {
+pub(super) fn is_called(candidate: &Candidate, name: &str) -> bool {
     candidate.code.eq_ignore_ascii_case(name) || candidate.name.eq_ignore_ascii_case(name)
 }
 
@@ -347,7 +347,9 @@ fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String,
     let name = believed?;
     let candidate = answer.candidates.iter().find(|c| is_called(c, name))?;
     match &candidate.standing {
-        Standing::Excluded(exclusion) if exclusion.by == Feature::Bore => {
+        Standing::Excluded(exclusion)
+            if matches!(exclusion.by, Feature::Bore | Feature::MinorDiameter) =>
+        {
             let against = exclusion.against?;
             let by = libm::fmax(against.lower - against.read, against.read - against.upper);
             (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by))

@@ -430,14 +430,19 @@ fn told(
     Some(Settled { code, identity })
 }
 
-/// Whether some pattern has the hands that were found, among those that the readings leave possible, or among all while no
-/// pitch was read and nothing is called by a name: then no hand is wrong yet.
+/// Whether some pattern has the hands that were found, among those that it is called and that the readings leave possible, or
+/// among all while no pitch was read and it is called nothing: then no hand is wrong yet.
 fn hands_agree(site: &Site<'_>, sheet: &ShellSheet, answer: &Identification) -> bool {
-    let unnamed = sheet.pitch.is_none() && sheet.believed.is_none() && sheet.confirmed.is_none();
+    let name = sheet.confirmed.as_deref().or(sheet.believed.as_deref());
+    let unnamed = sheet.pitch.is_none() && name.is_none();
     answer
         .candidates
         .iter()
-        .filter(|c| unnamed || c.standing == Standing::Possible)
+        .filter(|c| {
+            unnamed
+                || c.standing == Standing::Possible
+                || name.is_some_and(|name| identity::is_called(c, name))
+        })
         .filter_map(|c| site.tables.find::<Shell>(&c.code).ok())
         .any(|row| {
             SIDES.into_iter().all(|side| {
