@@ -71,7 +71,7 @@ pub(super) fn wrong_kind(end: &HeadEnd<'_>, named: &mut Named<'_>, work: &mut Pl
         });
         work.cures
             .push(String::from("the part that this seat was made for"));
-    } else if end.sheet.believed.is_none() && !presses {
+    } else if end.sheet.believed.is_none() {
         let field = end.field("confirmed");
         work.ask(
             field.clone(),

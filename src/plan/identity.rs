@@ -15,7 +15,7 @@ use crate::identify::{
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
 use crate::quantity::{mm, to_mm};
-use crate::standard::{Place, Shell, Tables, ThreadUse};
+use crate::standard::{CuttingRule, Place, Shell, Tables, ThreadUse};
 use crate::thread::{Hand, Side, ThreadSize};
 
 /// What may be worked to, and how sure it is.
@@ -83,6 +83,30 @@ pub(super) fn on_metal(readings: &[Placed]) -> Vec<Reading> {
         .filter(|p| p.surface != Surface::OverPaint)
         .map(|p| p.reading)
         .collect()
+}
+
+/// What readings say of the metal. Where all lie over paint, the metal of a bore lies between the widest of them and that with
+/// the thickest coat of the tables on both sides (a rectangular part of the uncertainty, GUM 4.3.7).
+pub(super) fn of_metal(tables: Tables<'_>, readings: &[Placed]) -> Vec<Reading> {
+    let bare = on_metal(readings);
+    let all: Vec<Reading> = readings.iter().map(|p| p.reading).collect();
+    let coat = || {
+        let rule = tables.find::<CuttingRule>("coat_one_side").ok()?;
+        rule.window.upper()
+    };
+    match (extremes(&all).last(), bare.is_empty()) {
+        (Some(widest), true) => coat()
+            .and_then(|coat| {
+                let u = libm::hypot(
+                    to_mm(widest.standard_uncertainty()),
+                    to_mm(coat) / libm::sqrt(3.0),
+                );
+                Reading::new(widest.value() + coat, mm(u)).ok()
+            })
+            .into_iter()
+            .collect(),
+        _ => bare,
+    }
 }
 
 /// What is left, as the readings rank it.
@@ -211,7 +235,7 @@ pub(super) fn taken_as(tables: Tables<'_>, answer: &Identification, code: &str) 
 }
 
 /// Whether a candidate goes by this name.
-fn is_called(candidate: &Candidate, name: &str) -> bool {
+pub(super) fn is_called(candidate: &Candidate, name: &str) -> bool {
     candidate.code.eq_ignore_ascii_case(name) || candidate.name.eq_ignore_ascii_case(name)
 }
 
@@ -329,7 +353,9 @@ fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String,
     let name = believed?;
     let candidate = answer.candidates.iter().find(|c| is_called(c, name))?;
     match &candidate.standing {
-        Standing::Excluded(exclusion) if exclusion.by == Feature::Bore => {
+        Standing::Excluded(exclusion)
+            if matches!(exclusion.by, Feature::Bore | Feature::MinorDiameter) =>
+        {
             let against = exclusion.against?;
             let by = libm::fmax(against.lower - against.read, against.read - against.upper);
             (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by))

@@ -17,8 +17,8 @@ use super::work::PlaceWork;
 use super::{Change, shell_press};
 use crate::evidence::{Grade, Text};
 use crate::identify::{Feature, Identification, Observation, Options, Standing, identify};
-use crate::judge::{Finding, extremes, minor_held, pattern_threads};
-use crate::measure::{Placed, Surface, settled_below};
+use crate::judge::{Finding, extremes, pattern_threads};
+use crate::measure::{Placed, Reading, Surface, settled_below};
 use crate::standard::{LocatedBy, Place, Shell, ShellWindow};
 use crate::thread::{Hand, PitchDrift, Side, ThreadSize};
 
@@ -198,9 +198,10 @@ struct Whole<'a> {
     sides: &'a Sides,
 }
 
-/// What was seen of a shell whose thread is asked for: what lies over paint, or in a thread that lost metal, names nothing, and
-/// the two sides are never pooled.
+/// What was seen of a shell whose thread is asked for: a thread that lost metal names nothing, and the two sides are never
+/// pooled.
 fn seen(
+    site: &Site<'_>,
     sheet: &ShellSheet,
     sides: &Sides,
     minor_of: Option<Side>,
@@ -229,7 +230,10 @@ fn seen(
     if let Some(side) = minor_of {
         let now = sides.get(side);
         if !now.lost() {
-            seen.extend(observed(Feature::MinorDiameter, &on_metal(&now.minor)));
+            seen.extend(observed(
+                Feature::MinorDiameter,
+                &identity::of_metal(site.tables, &now.minor),
+            ));
         }
     }
     for side in SIDES {
@@ -264,7 +268,7 @@ fn identify_shell(
         .as_deref()
         .or_else(|| wanted_by_window(site, sheet));
     let name = sheet.confirmed.as_deref().or(believed);
-    let mut all = seen(sheet, sides, minor_of, true);
+    let mut all = seen(site, sheet, sides, minor_of, true);
     let run = |seen: &[Observation], name_only: bool| {
         let mut with = seen.to_vec();
         with.extend(belief(name));
@@ -286,16 +290,16 @@ fn identify_shell(
         return None;
     }
     let by_thread = (sheet.pitch.is_some() && !sheet.width.is_empty())
-        .then(|| run(&seen(sheet, sides, minor_of, false), true))
+        .then(|| run(&seen(site, sheet, sides, minor_of, false), true))
         .flatten();
     if let Some(answer) = by_thread
-        && let Some(code) = bounded(site, sides, identity::code_of(site.tables, &answer, name))
+        && let Some(code) = identity::code_of(site.tables, &answer, name)
     {
         return told(site, work, sheet, answer, code);
     }
     let answer = run(&all, false);
     if let Some(answer) = answer {
-        if let Some(code) = bounded(site, sides, identity::code_of(site.tables, &answer, name)) {
+        if let Some(code) = identity::code_of(site.tables, &answer, name) {
             return told(site, work, sheet, answer, code);
         }
         if !hands_agree(site, sheet, &answer)
@@ -317,19 +321,23 @@ fn identify_shell(
     )
 }
 
-/// The side whose bore names the thread: read on metal before read on nobody knows what, then the narrower, since wear and a
-/// tap only widen it. The two are never pooled.
+/// The side whose bore names the thread: read on metal before nobody knows what, and that before over paint; then the
+/// narrower, since wear and a tap only widen it. The two are never pooled.
 fn speaks_for_both(sides: &Sides) -> Option<Side> {
     let told = |side: Side| {
         let now = sides.get(side);
-        let least = extremes(&on_metal(&now.minor)).first()?.value();
-        let bare = now.minor.iter().all(|p| p.surface == Surface::OnMetal);
-        (!now.lost()).then_some((side, bare, least))
+        let worst = now.minor.iter().map(|p| match p.surface {
+            Surface::OnMetal => 0,
+            Surface::NotKnown => 1,
+            Surface::OverPaint => 2,
+        });
+        let worst = worst.max().filter(|_| !now.lost())?;
+        let readings: Vec<Reading> = now.minor.iter().map(|p| p.reading).collect();
+        Some((side, worst, extremes(&readings).first()?.value()))
     };
     match (told(Side::Drive), told(Side::NonDrive)) {
-        (Some((_, bare, least)), Some((side, other_bare, other_least)))
-            if (!bare, other_bare) == (true, true)
-                || bare == other_bare && settled_below(other_least, least) =>
+        (Some((_, worst, least)), Some((side, other_worst, other_least)))
+            if other_worst < worst || other_worst == worst && settled_below(other_least, least) =>
         {
             Some(side)
         }
@@ -339,43 +347,17 @@ fn speaks_for_both(sides: &Sides) -> Option<Side> {
 
 /// Whose crank goes in says what shell it is held to be, where nobody says more.
 fn wanted_by_window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a str> {
-    let window = site
-        .tables
-        .find::<ShellWindow>(sheet.window.as_deref()?)
-        .ok()?;
-    Some(&window.shell)
+    shell_width::window(site, sheet).map(|window| window.shell.as_ref())
 }
 
-/// A pattern that the readings over paint can still be: the metal below is no smaller than the paint on it.
-fn bounded(site: &Site<'_>, sides: &Sides, code: Option<String>) -> Option<String> {
-    let code = code?;
-    let row = site.tables.get::<Shell>(&code)?;
-    let Some(size) = row.thread.as_ref().and_then(|t| t.value()) else {
-        return Some(code);
-    };
-    let most = row
-        .minor_diameter
-        .as_ref()
-        .and_then(|f| f.upper())
-        .or_else(|| {
-            minor_held(size, None, None)
-                .ok()
-                .flatten()
-                .and_then(|l| l.limits.upper().known())
-        });
-    let beyond = |now: &Now| {
-        !now.lost()
-            && now
-                .minor
-                .iter()
-                .filter(|p| p.surface == Surface::OverPaint)
-                .any(|p| {
-                    most.is_some_and(|most| {
-                        settled_below(most, p.reading.value() - p.reading.expanded_uncertainty())
-                    })
-                })
-    };
-    (!beyond(&sides.drive) && !beyond(&sides.non_drive)).then_some(code)
+/// Whether only the window says which shell it is, and the readings leave that possible.
+pub(super) fn weighed(sheet: &ShellSheet, answer: &Identification, window: &ShellWindow) -> bool {
+    sheet.believed.is_none()
+        && sheet.confirmed.is_none()
+        && answer
+            .candidates
+            .iter()
+            .any(|c| c.code == window.shell && c.standing == Standing::Possible)
 }
 
 /// Tells what the thread named, and what a width that no pattern lists means.
@@ -416,6 +398,21 @@ fn told(
         }
     }
     let mut identity = Identity::Known;
+    if let Some(window) = shell_width::window(site, sheet)
+        && row.is_some_and(|row| !shell_width::takes(site, row, window))
+        && weighed(sheet, &answer, window)
+    {
+        work.ask(
+            "shell.confirmed",
+            format!(
+                "is it {code}, or {} as the crank's window says? Hand of each side, or a cup tried by hand",
+                window.shell
+            ),
+            "the readings can be either, and the window is for one of them",
+            "eye, light, a known cup",
+        );
+        identity = Identity::Doubtful(String::from("shell.confirmed"));
+    }
     if let Some(proved) = &sheet.confirmed {
         let same = row.is_some_and(|row| {
             row.code.eq_ignore_ascii_case(proved)
@@ -437,12 +434,19 @@ fn told(
     Some(Settled { code, identity })
 }
 
-/// Whether some pattern that the readings leave possible has the hands that were found: then no hand is wrong yet.
+/// Whether some pattern has the hands that were found, among those that it is called and that the readings leave possible, or
+/// among all while no pitch was read and it is called nothing: then no hand is wrong yet.
 fn hands_agree(site: &Site<'_>, sheet: &ShellSheet, answer: &Identification) -> bool {
+    let name = sheet.confirmed.as_deref().or(sheet.believed.as_deref());
+    let unnamed = sheet.pitch.is_none() && name.is_none();
     answer
         .candidates
         .iter()
-        .filter(|c| c.standing == Standing::Possible)
+        .filter(|c| {
+            unnamed
+                || c.standing == Standing::Possible
+                || name.is_some_and(|name| identity::is_called(c, name))
+        })
         .filter_map(|c| site.tables.find::<Shell>(&c.code).ok())
         .any(|row| {
             SIDES.into_iter().all(|side| {
@@ -462,7 +466,7 @@ fn turned(
     minor_of: Option<Side>,
     name: Option<&str>,
 ) -> Option<Settled> {
-    let without: Vec<Observation> = seen(sheet, sides, minor_of, true)
+    let without: Vec<Observation> = seen(site, sheet, sides, minor_of, true)
         .into_iter()
         .filter(|o| !matches!(o, Observation::Hand { .. }))
         .collect();

@@ -7,7 +7,7 @@ use core::cmp::Ordering;
 
 use super::face;
 use super::sheet::{Heard, Limited, ShellSheet};
-use super::shell::{SIDES, side_of};
+use super::shell::{SIDES, side_of, weighed};
 use super::site::{Site, covered};
 use super::work::{Answers, PlaceWork};
 use crate::evidence::Evidence;
@@ -263,13 +263,14 @@ fn limits<'a>(
     if let Some(heard) = Heard::of(&sheet.limits, Limited::Width) {
         offer(heard.limits, (&heard.lower_owner, &heard.upper_owner), None);
     }
-    let window = sheet
-        .window
-        .as_deref()
-        .and_then(|code| site.tables.get::<ShellWindow>(code));
-    if let Some(window) = window {
+    if let Some(window) = window(site, sheet) {
+        // Where only the window says which shell it is, that is asked and not held against the readings.
+        let asked = work
+            .identification
+            .as_ref()
+            .is_some_and(|answer| weighed(sheet, answer, window));
         match row {
-            Some(row) if row.code != window.shell && !takes_window(site, row, &window.shell) => {
+            Some(row) if !takes(site, row, window) && !asked => {
                 work.contradicts(
                     format!(
                         "the window {} is for another shell ({}), this one is {}",
@@ -289,9 +290,17 @@ fn limits<'a>(
     (lower, upper)
 }
 
-/// Whether a shell takes the parts, and so the windows, of another pattern: one pitch, hands alike, hardly another diameter.
-fn takes_window(site: &Site<'_>, row: &Shell, other: &str) -> bool {
-    let of = site.tables.get::<Shell>(other);
+/// The window that the sheet names.
+pub(super) fn window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a ShellWindow> {
+    site.tables.get::<ShellWindow>(sheet.window.as_deref()?)
+}
+
+/// Whether a shell takes the parts, and so the window, of a pattern: the same, or one pitch and hardly another diameter.
+pub(super) fn takes(site: &Site<'_>, row: &Shell, window: &ShellWindow) -> bool {
+    if row.code == window.shell {
+        return true;
+    }
+    let of = site.tables.get::<Shell>(&window.shell);
     let size = |row: &Shell| row.thread.as_ref().and_then(|t| t.value().copied());
     match (size(row), of.and_then(size)) {
         (Some(a), Some(b)) => {
@@ -476,12 +485,6 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
     let Ok(found) = drive.parallelism(&other, over) else {
         return;
     };
-    let Some(work) = works
-        .iter_mut()
-        .find(|w| w.place == Place::ShellFace(Side::Drive))
-    else {
-        return;
-    };
     let held = sizes_against(
         "parallelism of both faces",
         &[found.run_out],
@@ -490,17 +493,32 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
         None,
         site.rule,
     );
-    if held.outcome == Some(Outcome::NonconformityShown) && !work.steps.is_empty() {
-        work.settled(held);
-    } else if held.outcome == Some(Outcome::NonconformityShown) {
-        work.ask(
-            "shell.drive.face.limits",
-            format!("how square must each face be? They are out of parallel by {}", in_mm(found.run_out.value())),
-            "the faces are out of parallel by more than their maker allows; facing both would cure it",
-            "frame maker",
-        );
-        work.settled(held);
-    } else {
-        work.settled(held);
+    let faces = || SIDES.map(Place::ShellFace);
+    // A face that is cut is another one afterwards: both are surveyed again then.
+    let will_change = works
+        .iter()
+        .any(|w| faces().contains(&w.place) && w.steps.iter().any(|s| s.operation().cuts()));
+    for work in works.iter_mut().filter(|w| faces().contains(&w.place)) {
+        match held.outcome {
+            Some(Outcome::NonconformityShown) if !will_change => work.ask(
+                format!("{}.limits", work.place),
+                format!("how square must this face be? The two are out of parallel by {}", in_mm(found.run_out.value())),
+                "the faces are out of parallel by more than their maker allows; facing both would cure it",
+                "frame maker",
+            ),
+            Some(Outcome::Undecided) if !will_change => work.ask(
+                format!("{}.probes", work.place),
+                "heights of both faces again, finer",
+                "whether the two faces are parallel enough is not shown either way",
+                "dial indicator turned about the pilot",
+            ),
+            _ => {}
+        }
+        work.settled(Finding {
+            outcome: held
+                .outcome
+                .filter(|_| !will_change || !work.steps.is_empty()),
+            ..held.clone()
+        });
     }
 }

@@ -23,7 +23,15 @@ pub fn findings(case: &Case) -> Vec<Failure> {
             .steps_at(&report.place)
             .map(|s| s.operation)
             .collect();
-        let cured = steps
+        // A shell that is too wide is cured at its faces.
+        let of_whole: Vec<Operation> = case
+            .plan
+            .steps
+            .iter()
+            .filter(|s| s.place.whole() == whole)
+            .map(|s| s.operation)
+            .collect();
+        let cured = of_whole
             .iter()
             .any(|o| o.cuts() || matches!(o, Operation::Clean | Operation::Replace));
         if let Some(fact) = report
@@ -33,7 +41,7 @@ pub fn findings(case: &Case) -> Vec<Failure> {
         {
             let what = format!("{}: {}", fact.what, fact.words);
             if !asked
-                && steps.is_empty()
+                && of_whole.is_empty()
                 && !matches!(state, State::Out | State::Refer | State::Open)
             {
                 fails(
@@ -64,7 +72,7 @@ pub fn findings(case: &Case) -> Vec<Failure> {
                 format!("{place}: {steps:?}"),
             );
         }
-        if state == State::ToDo && steps.is_empty() {
+        if state == State::ToDo && of_whole.is_empty() {
             fails(
                 &mut out,
                 format!("to do without a step at {}", kind(&place)),
