@@ -763,6 +763,44 @@ fn dropouts_spindles_coats_and_heat() {
     });
 }
 
+#[test]
+fn conform() {
+    compare("conform", |d| {
+        let readings = d.several(3, |d| d.reading(41.98, 0.05));
+        // Mostly one statement of limits, now and then two or none.
+        let stated = d.roll(10);
+        let limits = ([0, 1, 2, 8].contains(&stated)).then(|| {
+            d.one(&["41.96 mm to 41.985 mm", "at most 42 mm"])
+                .to_string()
+        });
+        let class =
+            ([3, 4, 5, 8].contains(&stated)).then(|| d.one(&["42 N7", "42 H7"]).to_string());
+        let figure = ([6, 7].contains(&stated))
+            .then(|| d.one(&["bb30_workshop", "bb30_no_such"]).to_string());
+        let by = d.rule();
+        Both {
+            line: line(
+                "conform",
+                json!({"readings": readings, "limits": limits, "class": class, "rule": by,
+                    "figure": figure.as_ref().map(|code| json!({"family": "bore_window", "code": code, "field": "window"}))}),
+            ),
+            said: Conform {
+                readings: reads(&readings),
+                limits: limits.as_deref().map(read),
+                class: class.as_deref().map(read),
+                figure: figure.map(|code| FigureName {
+                    family: "bore_window".into(),
+                    code,
+                    field: "window".into(),
+                }),
+                rule: rule(by.as_ref()),
+                ..Conform::default()
+            }
+            .answer(OURS),
+        }
+    });
+}
+
 /// Where the grid must meet all three outcomes, it does: a grid that shows one thing only compares little.
 #[test]
 fn the_grid_meets_every_outcome() {

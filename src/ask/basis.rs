@@ -121,13 +121,7 @@ impl Basis {
     pub(super) fn with_tables(self, tables: &[TableSource]) -> Self {
         let mut basis = self;
         for table in tables {
-            basis = basis.at_best(Some(table.grade));
-            let known = crate::evidence::tables::SOURCES
-                .iter()
-                .find(|s| s.id == table.source);
-            if let Some(source) = known {
-                basis = basis.citing([&Citation::from_table(source, table.at)]);
-            }
+            basis = basis.at_best(Some(table.grade)).citing(&table.citation());
         }
         basis
     }

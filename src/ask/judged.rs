@@ -157,7 +157,7 @@ macro_rules! judged {
 }
 
 judged! {
-    AtTemperature, CaliperPlace, Coating, Dropouts, HubWidth, ParallelFaces, SpindleBinds,
+    AtTemperature, CaliperPlace, Coating, Conform, Dropouts, HubWidth, ParallelFaces, SpindleBinds,
     BoltLength, BoreFit, CaliperTilt, CupDepth, Fit, Gauging, HoleToTap, Insertion, Ream, SeatpostForTube, Shim, SpindleWidth,
     Wall, WidthWindow,
 }

@@ -22,9 +22,9 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use crate::judge::{
-    AtTemperature, BoltLength, BoreFit, CaliperPlace, CaliperTilt, Coating, CupDepth, Dropouts,
-    Fit, Gauging, HoleToTap, HubWidth, Insertion, ParallelFaces, Ream, SeatpostForTube, Shim,
-    SpindleBinds, SpindleWidth, Verdict, Wall, WidthWindow,
+    AtTemperature, BoltLength, BoreFit, CaliperPlace, CaliperTilt, Coating, Conform, CupDepth,
+    Dropouts, Fit, Gauging, HoleToTap, HubWidth, Insertion, ParallelFaces, Ream, SeatpostForTube,
+    Shim, SpindleBinds, SpindleWidth, Verdict, Wall, WidthWindow,
 };
 use crate::plan::{Plan, Prepare};
 use crate::read::{Field, Tree, missing, twice};
@@ -251,7 +251,7 @@ questions! {
     /// The whole frame: sheet in, plan out.
     "prepare" Prepare -> Plan;
     /// Readings of one size held against its limits.
-    "conform" Conform -> ConformAnswer;
+    "conform" Conform -> Verdict;
     /// The fit of two members: how tight, what is wanted of it, which is off, and what would cure it.
     "fit" ("mate") Fit -> Verdict;
     /// What pressing one part into another does.

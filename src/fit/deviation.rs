@@ -5,7 +5,7 @@ use core::fmt;
 
 use super::class::{DeviationLetter as L, Feature, FitClass, ToleranceGrade};
 use super::tables::iso286::{DELTA, HOLE, HOLE_SOURCE, IT, IT_SOURCE, RANGES, SHAFT, SHAFT_SOURCE};
-use crate::evidence::Grade;
+use crate::evidence::{Citation, Grade};
 use crate::measure::Limits;
 use crate::quantity::{Length, in_mm, nanometres, um};
 use crate::{Error, ErrorKind};
@@ -27,6 +27,22 @@ pub struct TableSource {
     pub at: &'static str,
     /// What it is worth.
     pub grade: Grade,
+}
+
+impl TableSource {
+    /// As a citation; `None` where the value is remembered.
+    ///
+    /// ```
+    /// let cited = framegauge::fit::iso286_sources()[0].citation().unwrap();
+    /// assert!(!cited.to_string().is_empty());
+    /// ```
+    #[must_use]
+    pub fn citation(&self) -> Option<Citation> {
+        crate::evidence::tables::SOURCES
+            .iter()
+            .find(|source| source.id == self.source)
+            .map(|source| Citation::from_table(source, self.at))
+    }
 }
 
 /// Where the ISO 286 tables were read: standard tolerances, shaft deviations, hole deviations.

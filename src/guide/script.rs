@@ -36,7 +36,7 @@
 //! let line = r#"{"ask":"conform","readings":["45.97 +/- 0.05 mm"],"limits":"45.95 mm to 46.00 mm","measures":"inside"}"#;
 //! let json: serde_json::Value = serde_json::from_str(&answer_line(line, &context).json).unwrap();
 //! assert_eq!(json["answer"]["outcome"], "undecided");
-//! assert_eq!(json["answer"]["decision"]["why"], "instrument_too_coarse");
+//! assert_eq!(json["answer"]["findings"][0]["decision"]["why"], "instrument_too_coarse");
 //! # }
 //! ```
 //!

@@ -112,7 +112,10 @@ fn a_reading_by_its_instrument() {
         .unwrap()
         .reading(framegauge::mm(30.05))
         .unwrap();
-    assert_eq!(answer["readings"][0], serde_json::to_value(stated).unwrap());
+    assert_eq!(
+        answer["findings"][0]["readings"][0],
+        serde_json::to_value(stated).unwrap()
+    );
     assert_eq!(answer["outcome"], "conformity_shown");
     let both = reply(&line("30.05 mm +/- 0.01 mm by micrometer_outside"));
     assert_eq!(both["error"]["kind"], "contradiction");

@@ -150,7 +150,7 @@ fn readings_go_before_the_class_they_are_held_against() {
 #[test]
 fn limits_as_a_size_with_its_tolerance() {
     let line = r#"{"ask":"conform","readings":["45 +/- 0.01 mm"],"limits":"45 +0.10/-0.05 mm"}"#;
-    let limits = &reply(line)["answer"]["limits"];
+    let limits = &reply(line)["answer"]["findings"][0]["limits"];
     assert_eq!(
         (&limits["lower_mm"], &limits["upper_mm"]),
         (&json!(44.95), &json!(45.1))
@@ -163,8 +163,11 @@ fn limits_as_a_size_with_its_tolerance() {
 fn a_window_with_one_end_is_open_at_the_other() {
     let line = r#"{"ask":"conform","readings":["0.050 +/- 0.002 mm"],"figure":{"family":"facing_rule","code":"end_face_parallelism","field":"window"}}"#;
     let answer = &reply(line)["answer"];
-    assert_eq!(answer["limits"]["lower"], "none");
-    assert_eq!(answer["limits"]["upper_mm"], 0.075);
+    let limits = &answer["findings"][0]["limits"];
+    assert_eq!(
+        (&limits["lower"], &limits["upper_mm"]),
+        (&json!("none"), &json!(0.075))
+    );
     assert_eq!(answer["outcome"], "conformity_shown");
 }
 

@@ -2,8 +2,8 @@
 
 use framegauge::judge::{Finding, NextStep, Verdict, Worked, sizes_against};
 use framegauge::measure::{Bound, DecisionRule, Limits, Reading};
-use framegauge::standard::Tables;
-use framegauge::{Evidence, Grade, deg, mm};
+use framegauge::standard::{Cutting, CuttingRule, ShopRows, Tables};
+use framegauge::{Evidence, Figure, Grade, Span, deg, mm};
 
 use super::{OPEN, OUT, WITHIN, case, exact, hold, read};
 
@@ -330,4 +330,39 @@ fn numbers_and_words() {
         said.to_string(),
         "invented: out of limits. Out.\n- a: b\n- beside: c: d\n- weakest evidence: from memory\n- next: measure e (g): f\n- mind: h\n"
     );
+}
+
+/// A shop that sprays thicker than the tables know writes it down: 0.3 mm a side explains 0.5 mm on diameter, 0.12 mm does not.
+#[test]
+fn a_coat_of_the_shop_counts() {
+    let coat = Figure::known(
+        Span::new(None, Some(mm(0.2)), Some(mm(0.3))).unwrap(),
+        Evidence::shop("our spray booth"),
+    );
+    let shop = ShopRows {
+        cutting_rule: vec![CuttingRule {
+            code: "our_thick_coat".into(),
+            about: Cutting::Coat,
+            what: "thickness of our coat, one side".into(),
+            window: coat,
+            note: "".into(),
+        }],
+        ..ShopRows::default()
+    };
+    let limits = Limits::between(mm(41.1), mm(41.2), Grade::SecondHand).unwrap();
+    let seen = |tables| {
+        let readings = [read("40.60 +/- 0.02 mm")];
+        sizes_against(
+            "bore",
+            &readings,
+            &limits,
+            "",
+            None,
+            DecisionRule::default(),
+        )
+        .read_on_paint(true, tables)
+        .outcome
+    };
+    assert_eq!(seen(Tables::ours()), Some(OUT));
+    assert_eq!(seen(Tables::with(&shop).unwrap()), Some(OPEN));
 }
