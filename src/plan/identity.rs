@@ -316,7 +316,7 @@ pub(super) fn settle(
     let code = code_of(site.tables, &answer, believed);
     let miss = near_miss(believed, &answer).filter(|_| near_misses);
     let settled = match (miss, code) {
-        (Some((believed, by)), _) => {
+        (Some((believed, by, of)), _) => {
             let field = format!("{path}.confirmed");
             work.ask(
                 field.clone(),
@@ -324,9 +324,15 @@ pub(super) fn settle(
                 format!("it misses {believed} by {by:.3} mm: either it is something else, or it is {believed} and out of its limits"),
                 "mating part, light",
             );
+            // Where the thread itself is in doubt, so are its pitch and hand, and nothing is followed.
+            let identity = if of == Feature::MinorDiameter {
+                Identity::Open
+            } else {
+                Identity::Doubtful(field)
+            };
             Some(Settled {
                 code: believed,
-                identity: Identity::Doubtful(field),
+                identity,
             })
         }
         (None, Some(code)) => Some(Settled {
@@ -342,8 +348,8 @@ pub(super) fn settle(
     settled
 }
 
-/// The believed standard, where only a bore rules it out and only by a little, with the distance in millimetres.
-fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String, f64)> {
+/// The believed standard, where only a bore rules it out and only by a little, with the distance in millimetres and which bore.
+fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String, f64, Feature)> {
     let name = believed?;
     let candidate = answer.candidates.iter().find(|c| is_called(c, name))?;
     match &candidate.standing {
@@ -352,7 +358,7 @@ fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String,
         {
             let against = exclusion.against?;
             let by = libm::fmax(against.lower - against.read, against.read - against.upper);
-            (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by))
+            (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by, exclusion.by))
         }
         _ => None,
     }
