@@ -346,14 +346,19 @@ fn wanted_by_window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a str> 
     shell_width::window(site, sheet).map(|window| window.shell.as_ref())
 }
 
-/// Whether only the window says which shell it is, and the readings leave that possible.
+/// Whether only the window says which shell it is, and the readings leave that possible: a width rules out no thread.
 pub(super) fn weighed(sheet: &ShellSheet, answer: &Identification, window: &ShellWindow) -> bool {
     sheet.believed.is_none()
         && sheet.confirmed.is_none()
         && answer
             .candidates
             .iter()
-            .any(|c| c.code == window.shell && c.standing == Standing::Possible)
+            .filter(|c| c.code == window.shell)
+            .any(|c| match &c.standing {
+                Standing::Possible => true,
+                Standing::Excluded(exclusion) => exclusion.by == Feature::Width,
+                Standing::Untested => false,
+            })
 }
 
 /// Tells what the thread named, and what a width that no pattern lists means.
