@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::caution::Caution;
 use super::head::unmeasured;
 use super::identity;
+use super::ranking;
 use super::sheet::{CrownSheet, Limited};
 use super::site::{Site, on_surface};
 use super::work::{ByHand, Draft, PlaceWork};
@@ -178,7 +179,7 @@ pub(super) fn recognised(
     believed: Option<&str>,
 ) -> Option<String> {
     let answer = identity::ask_tables(site, work, place, seen, &format!("{path}.believed"))?;
-    let code = identity::code_of(site.tables, &answer, believed);
+    let code = ranking::code_of(site.tables, &answer, believed);
     identity::tell(work, answer);
     code
 }

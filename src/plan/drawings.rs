@@ -5,8 +5,9 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::Plan;
+use super::face_now;
 use super::sheet::{Face, FacePoint, FrameSheet, MountPoint};
-use super::{face, mount_now, prepare_with};
+use super::{mount_now, prepare_with};
 use crate::face::Allowance;
 use crate::quantity::Length;
 use crate::standard::{HeadTubeEnd, Place, Tables};
@@ -100,8 +101,8 @@ fn named(place: Place, when: &str, svg: String) -> Picture {
 
 fn ring(out: &mut Vec<Picture>, plan: &Plan, (place, when): (Place, &str), face: Option<&Face>) {
     let Some(face) = face else { return };
-    let probes: &[FacePoint] = face::now(face, None).probes;
-    let Ok(survey) = face::survey(face, probes, "pilot") else {
+    let probes: &[FacePoint] = face_now::now(face, None).probes;
+    let Ok(survey) = face_now::survey(face, probes, "pilot") else {
         return;
     };
     let (depth, limits) = planned(plan, &place);

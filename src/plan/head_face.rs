@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use super::answer::Change;
 use super::face::{self, Facing};
+use super::face_now;
 use super::head::HeadEnd;
 use super::head_depth::{as_good, gap_limit, too_shallow};
 use super::head_parallel::{parallel, together};
@@ -86,8 +87,8 @@ pub(super) fn plan(
 
 /// A face as it is now, about the axis of the head tube.
 pub(super) fn surveyed(face: &Face) -> Option<RingSurvey> {
-    let now = face::now(face, face.coating);
-    face::survey(face, now.probes, "axis of the head tube").ok()
+    let now = face_now::now(face, face.coating);
+    face_now::survey(face, now.probes, "axis of the head tube").ok()
 }
 
 /// Whether both faces are surveyed, so that something can be said of both together.

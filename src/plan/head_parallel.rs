@@ -3,7 +3,7 @@
 use alloc::format;
 use alloc::vec::Vec;
 
-use super::face;
+use super::face_now;
 use super::head_face::{PUBLISHED, Planned, published, surveyed};
 use super::sheet::{HeadTubeSheet, Limited};
 use super::site::{Site, verb};
@@ -70,7 +70,7 @@ fn probes_field(ends: &[Planned<'_>], place: &Place) -> &'static str {
         .find(|p| Place::HeadFace(p.end.end) == *place)
         .and_then(|p| p.end.sheet.face.as_ref());
     match face {
-        Some(face) if !face::passes(face).is_empty() => "passes",
+        Some(face) if !face_now::passes(face).is_empty() => "passes",
         _ => "probes",
     }
 }

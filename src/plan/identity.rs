@@ -5,18 +5,17 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::permit::Identity;
+use super::ranking::{code_of, is_called};
 use super::site::Site;
 use super::work::PlaceWork;
 use crate::evidence::Text;
 use crate::identify::{
-    BeliefFrom, Candidate, Feature, Identification, Next, Observation, Options, Outcome, Standing,
-    identify,
+    BeliefFrom, Feature, Identification, Next, Observation, Options, Standing, identify,
 };
 use crate::judge::{Finding, extremes};
-use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
+use crate::measure::{Placed, Reading, Surface, instrument, settled_below};
 use crate::quantity::{mm, to_mm};
-use crate::standard::{CuttingRule, Place, Shell, Tables, ThreadUse};
-use crate::thread::{Hand, Side, ThreadSize};
+use crate::standard::{CuttingRule, Place, Tables};
 
 /// What may be worked to, and how sure it is.
 #[derive(Debug, Clone)]
@@ -25,10 +24,6 @@ pub(super) struct Settled {
     pub identity: Identity,
 }
 
-/// The share of the ranking that a standard must hold, with those that take the same parts, before metal is cut for it.
-/// Common practice: below it, of names that were given to readings made up for the purpose, one in seven was wrong.
-const LEADING_SHARE: f64 = 0.8;
-
 /// A size that misses the believed standard by less than this may be that standard, made or left wrong; beyond it, the
 /// belief is wrong. Common practice: half a millimetre is what a reamer or a coat can account for.
 const NEAR_MISS_MM: f64 = 0.5;
@@ -36,10 +31,6 @@ const NEAR_MISS_MM: f64 = 0.5;
 /// Beyond this spread a set of readings is not one size, and the identification is told so reading by reading.
 /// Common practice: a bore or width out of true by a fifth of a millimetre is refused, not named.
 const ONE_SIZE_MM: f64 = 0.2;
-
-/// Threads whose basic major diameters lie closer than this, with one pitch and the same hands, are followed by one chaser.
-/// Common practice: English shells of 1.370 in and 1.375 in.
-const ONE_CHASER_MM: f64 = 0.2;
 
 pub(super) fn options<'a>(site: &Site<'a>) -> Options<'a> {
     Options {
@@ -107,136 +98,6 @@ pub(super) fn of_metal(tables: Tables<'_>, readings: &[Placed]) -> Vec<Reading> 
             .collect(),
         _ => bare,
     }
-}
-
-/// What is left, as the readings rank it.
-struct Ranking<'a> {
-    /// Who is possible, first the one that leads.
-    possible: Vec<&'a Candidate>,
-}
-
-impl<'a> Ranking<'a> {
-    fn of(answer: &'a Identification) -> Self {
-        let mut possible: Vec<&Candidate> = answer
-            .candidates
-            .iter()
-            .filter(|c| matches!(c.standing, Standing::Possible))
-            .collect();
-        possible.sort_by(|a, b| b.share.total_cmp(&a.share));
-        Self { possible }
-    }
-
-    /// The share of a candidate with all that take the same parts and the same cutter.
-    fn share(&self, of: &Candidate, same: &impl Fn(&Candidate, &Candidate) -> bool) -> f64 {
-        self.possible
-            .iter()
-            .filter(|c| c.code == of.code || same(of, c))
-            .map(|c| c.share)
-            .sum()
-    }
-}
-
-/// Two threads that one chaser follows: one pitch, the same hands, and major diameters that hardly differ.
-fn one_chaser(tables: Tables<'_>, a: &Candidate, b: &Candidate) -> bool {
-    match (a.thread, b.thread) {
-        (Some(one), Some(other)) => {
-            one.pitch().same_as(other.pitch())
-                && settled_cmp((one.major() - other.major()).abs(), mm(ONE_CHASER_MM)).is_le()
-                && same_hands(tables, a, b)
-        }
-        _ => false,
-    }
-}
-
-/// The threads that the readings leave beside the one that was named, and that its chaser follows too.
-pub(super) fn alike(
-    tables: Tables<'_>,
-    answer: Option<&Identification>,
-    code: &str,
-) -> Vec<ThreadSize> {
-    let Some(answer) = answer else {
-        return Vec::new();
-    };
-    let ranking = Ranking::of(answer);
-    let named = ranking.possible.iter().find(|c| c.code == code);
-    let others = ranking.possible.iter().filter(|c| c.code != code);
-    others
-        .filter(|c| named.is_some_and(|named| one_chaser(tables, named, c)))
-        .filter_map(|c| c.thread)
-        .collect()
-}
-
-/// Whether two rows of one family turn the same way, side by side. A hand that one shell does not state is not the same; a use
-/// of threads that states no left hand is right-hand.
-fn same_hands(tables: Tables<'_>, a: &Candidate, b: &Candidate) -> bool {
-    let shell = |c: &Candidate| tables.get::<Shell>(&c.code);
-    let used = |c: &Candidate| tables.get::<ThreadUse>(&c.code);
-    let sides = [Side::Drive, Side::NonDrive];
-    match (shell(a), shell(b), used(a), used(b)) {
-        (Some(a), Some(b), ..) => sides
-            .iter()
-            .all(|side| a.hand(*side).is_some() && a.hand(*side) == b.hand(*side)),
-        (None, None, Some(a), Some(b)) => {
-            let hands = |row: &ThreadUse| {
-                [&row.hand, &row.hand_left, &row.hand_right]
-                    .map(|fact| fact.as_ref().and_then(|f| f.value().copied()))
-            };
-            let no_left = |row: &ThreadUse| !hands(row).contains(&Some(Hand::Left));
-            no_left(a) && no_left(b) || hands(a) == hands(b)
-        }
-        _ => false,
-    }
-}
-
-/// The code that may be worked to: named outright; or believed, or leading, with those that take the same parts far ahead.
-pub(super) fn code_of(
-    tables: Tables<'_>,
-    answer: &Identification,
-    believed: Option<&str>,
-) -> Option<String> {
-    let ranking = Ranking::of(answer);
-    let leader = ranking.possible.first()?;
-    let one_chaser = |a: &Candidate, b: &Candidate| one_chaser(tables, a, b);
-    let enough = |of: &Candidate| ranking.share(of, &one_chaser) >= LEADING_SHARE;
-    if answer.interchange {
-        let left = answer.outcome.left();
-        let among = |name: &str| left.iter().find(|code| code.eq_ignore_ascii_case(name));
-        return believed
-            .and_then(among)
-            .or_else(|| left.first())
-            .map(ToString::to_string);
-    }
-    let named = believed.and_then(|name| ranking.possible.iter().find(|c| is_called(c, name)));
-    if let Some(named) = named
-        && (named.code == leader.code || one_chaser(named, leader))
-        && enough(named)
-    {
-        return Some(named.code.to_string());
-    }
-    enough(leader).then(|| leader.code.to_string())
-}
-
-/// What is worked to where the readings alone name nothing, in words.
-pub(super) fn taken_as(tables: Tables<'_>, answer: &Identification, code: &str) -> Option<Finding> {
-    if matches!(answer.outcome, Outcome::Identified { .. }) {
-        return None;
-    }
-    let ranking = Ranking::of(answer);
-    let named = ranking.possible.iter().find(|c| c.code == code)?;
-    let share = ranking.share(named, &|a, b| one_chaser(tables, a, b));
-    Some(Finding::stated(
-        "taken as",
-        format!(
-            "{}: it and what takes the same parts and the same cutter hold {:.0} % of what agrees with the readings",
-            named.code,
-            libm::floor(share * 100.0)
-        ),
-    ))
-}
-
-/// Whether a candidate goes by this name.
-pub(super) fn is_called(candidate: &Candidate, name: &str) -> bool {
-    candidate.code.eq_ignore_ascii_case(name) || candidate.name.eq_ignore_ascii_case(name)
 }
 
 /// Identifies and tells; gives the answer.
@@ -322,7 +183,7 @@ pub(super) fn settle(
     let code = code_of(site.tables, &answer, believed);
     let miss = near_miss(believed, &answer).filter(|_| near_misses);
     let settled = match (miss, code) {
-        (Some((believed, by)), _) => {
+        (Some((believed, by, of)), _) => {
             let field = format!("{path}.confirmed");
             work.ask(
                 field.clone(),
@@ -330,9 +191,15 @@ pub(super) fn settle(
                 format!("it misses {believed} by {by:.3} mm: either it is something else, or it is {believed} and out of its limits"),
                 "mating part, light",
             );
+            // Where the thread itself is in doubt, so are its pitch and hand, and nothing is followed.
+            let identity = if of == Feature::MinorDiameter {
+                Identity::Open
+            } else {
+                Identity::Doubtful(field)
+            };
             Some(Settled {
                 code: believed,
-                identity: Identity::Doubtful(field),
+                identity,
             })
         }
         (None, Some(code)) => Some(Settled {
@@ -348,8 +215,8 @@ pub(super) fn settle(
     settled
 }
 
-/// The believed standard, where only a bore rules it out and only by a little, with the distance in millimetres.
-fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String, f64)> {
+/// The believed standard, where only a bore rules it out and only by a little, with the distance in millimetres and which bore.
+fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String, f64, Feature)> {
     let name = believed?;
     let candidate = answer.candidates.iter().find(|c| is_called(c, name))?;
     match &candidate.standing {
@@ -358,7 +225,7 @@ fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String,
         {
             let against = exclusion.against?;
             let by = libm::fmax(against.lower - against.read, against.read - against.upper);
-            (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by))
+            (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by, exclusion.by))
         }
         _ => None,
     }

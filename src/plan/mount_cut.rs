@@ -5,12 +5,13 @@ use alloc::vec::Vec;
 
 use super::answer::{Change, Counted, Operation};
 use super::caution::Caution;
+use super::face_now;
 use super::mount::{Mount, ask_coating};
 use super::permit::{Identity, Pilot, Request, rule};
 use super::sheet::{Heard, Limited, Marks};
 use super::site::{Wish, take, tool};
+use super::thread_now;
 use super::work::{ByHand, Draft, PlaceWork};
-use super::{face, thread_now};
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::measure::Reading;
 use crate::standard::{BrakeSystem, End, Place};
@@ -137,7 +138,7 @@ fn allowance(mount: &Mount<'_>) -> Allowance {
     let now = &mount.now;
     let limits = &mount.sheet.limits;
     let deepest = now.deepest();
-    let mut left = face::left(face::written(limits), now.cut, deepest.as_ref());
+    let mut left = face_now::left(face_now::written(limits), now.cut, deepest.as_ref());
     if let Some(heard) = Heard::of(limits, Limited::Thickness)
         && let Some((least, words)) = heard.at_least()
     {

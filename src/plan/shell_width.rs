@@ -5,26 +5,18 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
 
-use super::face;
-use super::sheet::{Heard, Limited, ShellSheet};
-use super::shell::{SIDES, side_of, weighed};
+use super::face_now;
+use super::sheet::ShellSheet;
+use super::shell::{SIDES, side_of};
+use super::shell_window::{Over, holds, limits};
 use super::site::{Site, covered};
 use super::work::{Answers, PlaceWork};
-use crate::evidence::Evidence;
 use crate::face::{CutLimit, LimitKind};
-use crate::judge::{Finding, SpindleWidth, extremes, sizes_against, spread};
-use crate::measure::{Limits, Outcome, Reading, settled_below};
-use crate::quantity::{Length, in_mm, mm, settled_mm};
-use crate::standard::{Place, Shell, ShellWindow};
+use crate::judge::{Finding, SpindleWidth, extremes, spread};
+use crate::measure::{Reading, settled_below};
+use crate::quantity::{in_mm, mm, settled_mm};
+use crate::standard::Shell;
 use crate::thread::Side;
-
-/// A limit of the width, with whose it is and where it was read.
-struct Limit<'a> {
-    at: Length,
-    words: String,
-    limits: Limits,
-    evidence: Option<&'a Evidence>,
-}
 
 /// The width of a shell as far as its faces are concerned.
 #[derive(Debug, Clone, Default)]
@@ -52,7 +44,7 @@ impl Widths {
 }
 
 /// The faces of the sheet that a cut may be asked of.
-fn faces(sheet: &ShellSheet) -> Vec<Side> {
+pub(super) fn faces(sheet: &ShellSheet) -> Vec<Side> {
     SIDES
         .into_iter()
         .filter(|side| {
@@ -67,7 +59,7 @@ fn off(sheet: &ShellSheet, side: Side) -> Option<Reading> {
     let here = side_of(sheet, side);
     let face = here.face.as_ref()?;
     let coating = face.coating.or(here.coating).or(sheet.coating);
-    face::now(face, coating).deepest()
+    face_now::now(face, coating).deepest()
 }
 
 /// The readings of the width after the last pass that read it.
@@ -220,164 +212,6 @@ pub(super) fn of(
     widths
 }
 
-/// Which limit a width is shown to break.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Over {
-    Lower,
-    Upper,
-}
-
-/// The tightest limits of the width: the maker's that the sheet states, and the window that it names.
-fn limits<'a>(
-    site: &Site<'a>,
-    work: &mut PlaceWork,
-    sheet: &ShellSheet,
-    row: Option<&Shell>,
-) -> (Option<Limit<'a>>, Option<Limit<'a>>) {
-    let mut lower: Option<Limit<'a>> = None;
-    let mut upper: Option<Limit<'a>> = None;
-    let mut offer = |limits: Limits, owner: (&str, &str), evidence: Option<&'a Evidence>| {
-        if let Some(at) = limits.lower().known()
-            && lower.as_ref().is_none_or(|l| settled_below(l.at, at))
-        {
-            let words = format!("least width {} ({})", in_mm(at), owner.0);
-            lower = Some(Limit {
-                at,
-                words,
-                limits,
-                evidence,
-            });
-        }
-        if let Some(at) = limits.upper().known()
-            && upper.as_ref().is_none_or(|u| settled_below(at, u.at))
-        {
-            let words = format!("greatest width {} ({})", in_mm(at), owner.1);
-            upper = Some(Limit {
-                at,
-                words,
-                limits,
-                evidence,
-            });
-        }
-    };
-    if let Some(heard) = Heard::of(&sheet.limits, Limited::Width) {
-        offer(heard.limits, (&heard.lower_owner, &heard.upper_owner), None);
-    }
-    if let Some(window) = window(site, sheet) {
-        // Where only the window says which shell it is, that is asked and not held against the readings.
-        let asked = work
-            .identification
-            .as_ref()
-            .is_some_and(|answer| weighed(sheet, answer, window));
-        match row {
-            Some(row) if !takes(site, row, window) && !asked => {
-                work.contradicts(
-                    format!(
-                        "the window {} is for another shell ({}), this one is {}",
-                        window.code, window.shell, row.code
-                    ),
-                    "shell.window",
-                    "crank maker's sheet",
-                );
-            }
-            _ => offer(
-                Limits::of_size(&window.window),
-                (&window.owner, &window.owner),
-                window.window.evidence(),
-            ),
-        }
-    }
-    (lower, upper)
-}
-
-/// The window that the sheet names.
-pub(super) fn window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a ShellWindow> {
-    site.tables.get::<ShellWindow>(sheet.window.as_deref()?)
-}
-
-/// Whether a shell takes the parts, and so the window, of a pattern: the same, or one pitch and hardly another diameter.
-pub(super) fn takes(site: &Site<'_>, row: &Shell, window: &ShellWindow) -> bool {
-    if row.code == window.shell {
-        return true;
-    }
-    let of = site.tables.get::<Shell>(&window.shell);
-    let size = |row: &Shell| row.thread.as_ref().and_then(|t| t.value().copied());
-    match (size(row), of.and_then(size)) {
-        (Some(a), Some(b)) => {
-            a.pitch().same_as(b.pitch()) && settled_below((a.major() - b.major()).abs(), mm(0.2))
-        }
-        _ => false,
-    }
-}
-
-/// Holds the width against its limits; tells which one it breaks.
-fn holds(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    sheet: &ShellSheet,
-    now: &[Reading],
-    lower: Option<&Limit<'_>>,
-    upper: Option<&Limit<'_>>,
-) -> Option<Over> {
-    if now.is_empty() {
-        return None;
-    }
-    let mut broken = None;
-    for (limit, over, which) in [(lower, Over::Lower, true), (upper, Over::Upper, false)] {
-        let Some(limit) = limit else { continue };
-        let one_side = if which {
-            Limits::at_least(limit.at, limit.limits.grade())
-        } else {
-            Limits::at_most(limit.at, limit.limits.grade())
-        };
-        let Ok(one_side) = one_side else { continue };
-        let found = sizes_against(
-            "width",
-            now,
-            &one_side,
-            &limit.words,
-            limit.evidence,
-            site.rule,
-        );
-        match found.outcome {
-            Some(Outcome::NonconformityShown)
-                if over == Over::Upper && !faces(sheet).is_empty() =>
-            {
-                broken = Some(over);
-                work.settled(found);
-            }
-            Some(Outcome::NonconformityShown) => {
-                broken = Some(over);
-                if over == Over::Upper {
-                    work.ask(
-                        "shell.drive.face.probes",
-                        "heights of both faces, and what covers them",
-                        "the shell is wider than its unit takes: it would be faced to a width",
-                        "dial indicator turned about the pilot",
-                    );
-                    work.settled(found);
-                } else {
-                    work.cures.push(String::from(
-                        "narrower than its window: nothing more may come off; spacers or another unit, by the crank maker's sheet",
-                    ));
-                    work.fact(found);
-                }
-            }
-            Some(Outcome::Undecided) => {
-                work.ask(
-                    "shell.width",
-                    format!("width again, finer: it lies too close to {}", limit.words),
-                    "whether the unit fits is not shown either way",
-                    "micrometer",
-                );
-                work.settled(found);
-            }
-            _ => work.settled(found),
-        }
-    }
-    broken
-}
-
 /// The spindle or unit at hand against the width.
 fn spindle(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &[Reading]) {
     let Some(made_for) = sheet.made_for else {
@@ -445,80 +279,5 @@ fn halves(sheet: &ShellSheet, row: &Shell, work: &mut PlaceWork) {
                 );
             }
         }
-    }
-}
-
-/// A maker's limit of parallelism that cannot be held against anything yet: it is heard by asking for what it needs.
-fn unsurveyed(sheet: &ShellSheet, heard: &Heard, works: &mut [PlaceWork]) {
-    let Some(work) = works.iter_mut().find(|w| w.place == Place::Shell) else {
-        return;
-    };
-    for side in [Side::Drive, Side::NonDrive] {
-        let face = side_of(sheet, side).face.as_ref();
-        if face.is_none_or(|f| f.probes.is_empty()) {
-            work.ask(
-                format!("shell.{side}.face.probes"),
-                "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
-                format!("{} limits how far the two faces may be out of parallel", heard.owner()),
-                "dial indicator turned about the pilot",
-            );
-        }
-    }
-}
-
-/// Both faces against a maker's limit on their parallelism.
-pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWork]) {
-    let Some(heard) = Heard::of(&sheet.limits, Limited::Parallelism) else {
-        return;
-    };
-    let survey = |side: Side| {
-        let here = side_of(sheet, side);
-        let face = here.face.as_ref()?;
-        let coating = face.coating.or(here.coating).or(sheet.coating);
-        face::survey(face, face::now(face, coating).probes, "shell").ok()
-    };
-    let (Some(drive), Some(other)) = (survey(Side::Drive), survey(Side::NonDrive)) else {
-        unsurveyed(sheet, &heard, works);
-        return;
-    };
-    let over = drive.face().outer().length() * 2.0;
-    let Ok(found) = drive.parallelism(&other, over) else {
-        return;
-    };
-    let held = sizes_against(
-        "parallelism of both faces",
-        &[found.run_out],
-        &heard.limits,
-        &heard.owner(),
-        None,
-        site.rule,
-    );
-    let faces = || SIDES.map(Place::ShellFace);
-    // A face that is cut is another one afterwards: both are surveyed again then.
-    let will_change = works
-        .iter()
-        .any(|w| faces().contains(&w.place) && w.steps.iter().any(|s| s.operation().cuts()));
-    for work in works.iter_mut().filter(|w| faces().contains(&w.place)) {
-        match held.outcome {
-            Some(Outcome::NonconformityShown) if !will_change => work.ask(
-                format!("{}.limits", work.place),
-                format!("how square must this face be? The two are out of parallel by {}", in_mm(found.run_out.value())),
-                "the faces are out of parallel by more than their maker allows; facing both would cure it",
-                "frame maker",
-            ),
-            Some(Outcome::Undecided) if !will_change => work.ask(
-                format!("{}.probes", work.place),
-                "heights of both faces again, finer",
-                "whether the two faces are parallel enough is not shown either way",
-                "dial indicator turned about the pilot",
-            ),
-            _ => {}
-        }
-        work.settled(Finding {
-            outcome: held
-                .outcome
-                .filter(|_| !will_change || !work.steps.is_empty()),
-            ..held.clone()
-        });
     }
 }

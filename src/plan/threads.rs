@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 
 use super::identity::{self, belief, observed, on_metal, options};
 use super::permit::Identity;
+use super::ranking;
 use super::sheet::{ThreadEntry, ThreadSheet};
 use super::site::{Site, on_surface};
 use super::thread::{self, Bench, told};
@@ -319,7 +320,7 @@ fn by_tables<'a>(
             return None;
         }
     };
-    let code = identity::code_of(site.tables, &answer, name);
+    let code = ranking::code_of(site.tables, &answer, name);
     // A thread is worked to only where its pitch was read or its part is at hand.
     let settled = code.filter(|_| sheet.pitch.is_some());
     let row = settled
