@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::answer::{Change, Counted, Operation};
 use super::face_now::{self, Now};
 use super::permit::{Identity, Pilot, Request, rule};
-use super::sheet::{Coating, Face, Heard, Limited, Marks};
+use super::sheet::{Coating, Face, FacePoint, Heard, Limited, Marks};
 use super::site::{Joint, Site, Wish, covered, take, tool};
 use super::work::{Draft, PlaceWork};
 use crate::evidence::{Evidence, Text};

@@ -82,7 +82,7 @@ pub(super) fn of_metal(tables: Tables<'_>, readings: &[Placed]) -> Vec<Reading> 
     let bare = on_metal(readings);
     let all: Vec<Reading> = readings.iter().map(|p| p.reading).collect();
     let coat = || {
-        let rule = tables.find::<CuttingRule>("coat_one_side").ok()?;
+        let rule = tables.get::<CuttingRule>("coat_one_side")?;
         rule.window.upper()
     };
     match (extremes(&all).last(), bare.is_empty()) {

@@ -79,8 +79,8 @@ pub(super) fn alike(
 /// Whether two rows of one family turn the same way, side by side. A hand that one shell does not state is not the same; a use
 /// of threads that states no left hand is right-hand.
 fn same_hands(tables: Tables<'_>, a: &Candidate, b: &Candidate) -> bool {
-    let shell = |c: &Candidate| tables.find::<Shell>(&c.code).ok();
-    let used = |c: &Candidate| tables.find::<ThreadUse>(&c.code).ok();
+    let shell = |c: &Candidate| tables.get::<Shell>(&c.code);
+    let used = |c: &Candidate| tables.get::<ThreadUse>(&c.code);
     let sides = [Side::Drive, Side::NonDrive];
     match (shell(a), shell(b), used(a), used(b)) {
         (Some(a), Some(b), ..) => sides

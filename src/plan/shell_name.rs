@@ -12,7 +12,7 @@ use super::site::Site;
 use super::work::PlaceWork;
 use super::{ranking, shell_window};
 use crate::evidence::Grade;
-use crate::identify::{Feature, Identification, Observation, Standing, identify};
+use crate::identify::{Feature, Identification, Observation, Options, Standing, identify};
 use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, settled_below};
 use crate::standard::{Place, Shell, ShellWindow};
@@ -89,11 +89,15 @@ pub(super) fn identify_shell(
         .or_else(|| wanted_by_window(site, sheet));
     let name = sheet.confirmed.as_deref().or(believed);
     let mut all = seen(site, sheet, sides, minor_of, true);
-    let run = |seen: &[Observation]| {
+    let run = |seen: &[Observation], name_only: bool| {
         let mut with = seen.to_vec();
         with.extend(belief(name));
-        identify(Place::Shell, &with, &options(site))
-            .or_else(|_| identify(Place::Shell, seen, &options(site)))
+        let options = Options {
+            name_only,
+            ..options(site)
+        };
+        identify(Place::Shell, &with, &options)
+            .or_else(|_| identify(Place::Shell, seen, &options))
             .ok()
     };
     if all.is_empty() && name.is_none() {
@@ -106,14 +110,14 @@ pub(super) fn identify_shell(
         return None;
     }
     let by_thread = (sheet.pitch.is_some() && !sheet.width.is_empty())
-        .then(|| run(&seen(site, sheet, sides, minor_of, false)))
+        .then(|| run(&seen(site, sheet, sides, minor_of, false), true))
         .flatten();
     if let Some(answer) = by_thread
         && let Some(code) = ranking::code_of(site.tables, &answer, name)
     {
         return told(site, work, sheet, answer, code);
     }
-    let answer = run(&all);
+    let answer = run(&all, false);
     if let Some(answer) = answer {
         if let Some(code) = ranking::code_of(site.tables, &answer, name) {
             return told(site, work, sheet, answer, code);
@@ -189,7 +193,7 @@ fn told(
     answer: Identification,
     code: String,
 ) -> Option<Settled> {
-    let row = site.tables.find::<Shell>(&code).ok();
+    let row = site.tables.get::<Shell>(&code);
     if let Some(row) = row
         && !sheet.width.is_empty()
         && !row.widths.is_empty()
@@ -268,7 +272,7 @@ fn hands_agree(site: &Site<'_>, sheet: &ShellSheet, answer: &Identification) -> 
                 || c.standing == Standing::Possible
                 || name.is_some_and(|name| ranking::is_called(c, name))
         })
-        .filter_map(|c| site.tables.find::<Shell>(&c.code).ok())
+        .filter_map(|c| site.tables.get::<Shell>(&c.code))
         .any(|row| {
             SIDES.into_iter().all(|side| {
                 side_of(sheet, side)
@@ -295,7 +299,7 @@ fn turned(
     with.extend(belief(name));
     let answer = identify(Place::Shell, &with, &options(site)).ok()?;
     let code = ranking::code_of(site.tables, &answer, name)?;
-    let row = site.tables.find::<Shell>(&code).ok()?;
+    let row = site.tables.get::<Shell>(&code)?;
     let wrong: Vec<Side> = SIDES
         .into_iter()
         .filter(|side| {
@@ -333,7 +337,7 @@ pub(super) fn believed_parts(site: &Site<'_>, work: &mut PlaceWork, sheet: &Shel
     let believed = sheet
         .believed
         .as_deref()
-        .and_then(|name| site.tables.find::<Shell>(name).ok());
+        .and_then(|name| site.tables.get::<Shell>(name));
     let (Some(shell), Some(pitch)) = (believed, sheet.pitch) else {
         return;
     };

@@ -94,9 +94,7 @@ pub(super) fn limits<'a>(
 
 /// The window that the sheet names.
 pub(super) fn window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a ShellWindow> {
-    site.tables
-        .find::<ShellWindow>(sheet.window.as_deref()?)
-        .ok()
+    site.tables.get::<ShellWindow>(sheet.window.as_deref()?)
 }
 
 /// Whether a shell takes the parts, and so the window, of a pattern: the same, or one pitch and hardly another diameter.
@@ -104,7 +102,7 @@ pub(super) fn takes(site: &Site<'_>, row: &Shell, window: &ShellWindow) -> bool 
     if row.code == window.shell {
         return true;
     }
-    let of = site.tables.find::<Shell>(&window.shell).ok();
+    let of = site.tables.get::<Shell>(&window.shell);
     let size = |row: &Shell| row.thread.as_ref().and_then(|t| t.value().copied());
     match (size(row), of.and_then(size)) {
         (Some(a), Some(b)) => {

@@ -16,7 +16,10 @@ mod head_limits;
 mod mounts;
 mod mounts_limits;
 mod reported;
+mod seat_tubes;
 mod shells;
+mod shells_guided;
+mod threads;
 
 use framegauge::measure::{Outcome, settled_cmp};
 use framegauge::plan::{FrameSheet, Operation, Plan, State, prepare};
@@ -129,8 +132,7 @@ fn never_unsafe(plan: &Plan, title: &str) {
             .facts
             .iter()
             .any(|f| f.outcome == Some(Outcome::NonconformityShown));
-        let whole = place.place.whole();
-        let dealt = plan.steps.iter().any(|s| s.place.whole() == whole)
+        let dealt = plan.steps_at(&place.place).next().is_some()
             || plan.questions.iter().any(|q| q.place == place.place)
             || !place.state.is_clear();
         assert!(
