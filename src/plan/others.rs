@@ -13,9 +13,10 @@ pub(super) fn plan(site: &Site<'_>) -> Vec<PlaceWork> {
         .into_iter()
         .map(|(place, sheet)| {
             let mut work = PlaceWork::new(place.clone());
-            work.notes.extend(sheet.note.clone());
-            work.hear(&sheet.limits);
-            let Some(coating) = sheet.coating else {
+            let said = sheet.common();
+            work.notes.extend(said.note.map(String::from));
+            work.hear(said.limits);
+            let Some(coating) = said.coating else {
                 return work;
             };
             work.measured = true;
