@@ -113,7 +113,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
             return work;
         }
     };
-    tell(&mut work, &facing, &surveyed, &now);
+    tell(&mut work, &surveyed, &now);
     if let Some(least) = now.grew() {
         work.contradicts(
             format!(
@@ -233,7 +233,7 @@ fn unsurveyed(work: &mut PlaceWork, facing: &Facing<'_>, coating: Option<Coating
 }
 
 /// What the survey shows.
-fn tell(work: &mut PlaceWork, facing: &Facing<'_>, survey: &RingSurvey, now: &Now<'_>) {
+fn tell(work: &mut PlaceWork, survey: &RingSurvey, now: &Now<'_>) {
     for warning in survey.warnings() {
         work.settled(Finding::stated("survey", format!("{warning}")));
     }
@@ -260,7 +260,6 @@ fn tell(work: &mut PlaceWork, facing: &Facing<'_>, survey: &RingSurvey, now: &No
             )
         });
     }
-    let _ = facing;
     if let (Some(least), Some(most)) = (
         extremes(&now.removed).first().copied(),
         extremes(&now.removed).last().copied(),

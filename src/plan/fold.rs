@@ -125,7 +125,7 @@ const STAND: &str = "the seat tube comes first, so that the frame can be held by
 
 /// Joins what the planners gave.
 pub(super) fn fold(sheet: &FrameSheet, mut works: Vec<PlaceWork>) -> Plan {
-    works.sort_by(|a, b| (group(&a.place), rank(&a.place)).cmp(&(group(&b.place), rank(&b.place))));
+    works.sort_by_key(|work| (group(&work.place), rank(&work.place)));
     let mut cautions = BTreeSet::from([Caution::MakersLimits]);
     let mut weak = Vec::new();
     let mut known: BTreeSet<String> = BTreeSet::new();
@@ -161,7 +161,7 @@ pub(super) fn fold(sheet: &FrameSheet, mut works: Vec<PlaceWork>) -> Plan {
         places.push(work.report());
     }
     // Stable: what is equal stays in the order in which it was planned.
-    drafts.sort_by(|a, b| order_key(a).cmp(&order_key(b)));
+    drafts.sort_by_key(order_key);
     for draft in &drafts {
         cautions.extend(draft.cautions.iter().copied());
         if draft.operation().cuts() {

@@ -298,6 +298,6 @@ pub(super) fn told(size: &ThreadSize, by: &[&str]) -> String {
     if by.is_empty() {
         format!("{size}: the only listed thread of this place")
     } else {
-        format!("{}, by {}", size.to_string(), by.join(" and "))
+        format!("{}, by {}", size, by.join(" and "))
     }
 }
