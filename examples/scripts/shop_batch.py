@@ -77,7 +77,7 @@ def questions(frames):
             seen["pitch"] = frame["shell_pitch"]
         else:
             seen["threaded"] = "no"
-        yield {"id": f"{name}/shell", "ask": "identify", "interface": "shell", "readings": seen}
+        yield {"id": f"{name}/shell", "ask": "identify", "place": "shell", "readings": seen}
         post = {
             "bore": [frame["seat_tube"]],
             "post": [frame["post"]],
@@ -117,10 +117,11 @@ def shell(answer):
 def post(answer):
     """The post in its tube, and the shim that would cure it."""
     words = answer["outcome"].replace("_", " ")
-    if answer["out"] not in ("neither", "cannot_tell"):
+    if answer["out"] not in (None, "neither", "cannot_tell"):
         words += f", {answer['out']} off".replace("hole off", "tube off").replace("shaft off", "post off")
-    if answer["shim_wall_mm"] is not None:
-        words += f", shim wall {answer['shim_wall_mm']:.3f} mm"
+    wall = answer["numbers"].get("shim_wall_mm")
+    if wall and answer["outcome"] == "nonconformity_shown":
+        words += f", shim wall {wall:.3f} mm"
     return words
 
 
@@ -133,7 +134,7 @@ def table(frames, replies):
             name,
             cell(replies[f"{name}/shell"], shell),
             cell(replies[f"{name}/post"], post),
-            cell(replies[f"{name}/depth"], lambda answer: f"{answer['depth_mm']:.1f} mm"),
+            cell(replies[f"{name}/depth"], lambda answer: f"{answer['numbers']['depth_mm']:.1f} mm"),
         ])
     widths = [max(len(row[column]) for row in rows) for column in range(4)]
     return "".join("  ".join(text.ljust(width) for text, width in zip(row, widths)).rstrip() + "\n" for row in rows)
