@@ -434,14 +434,13 @@ fn depth(site: &Site<'_>, tube: &SeatTubeSheet, sized: &Sized) -> (Vec<Stop>, bo
             sources: Vec::new(),
         });
     }
-    match tube.clear_depth {
-        Some(clear) => stops.push(Stop {
+    if let Some(clear) = tube.clear_depth {
+        stops.push(Stop {
             limit: Text::Owned(format!("depth, the bore is clear to {:.1}", in_mm(clear))),
             to_go: None,
             grade: None,
             sources: Vec::new(),
-        }),
-        None => {}
+        });
     }
     (stops, tube.clear_depth.is_none() && written.is_none())
 }
