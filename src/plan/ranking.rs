@@ -128,7 +128,7 @@ pub(super) fn code_of(
 
 /// What is worked to where the readings alone name nothing, in words.
 pub(super) fn taken_as(tables: Tables<'_>, answer: &Identification, code: &str) -> Option<Finding> {
-    if matches!(answer.outcome, Outcome::Identified { .. }) {
+    if answer.interchange || matches!(answer.outcome, Outcome::Identified { .. }) {
         return None;
     }
     let ranking = Ranking::of(answer);
