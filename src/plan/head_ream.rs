@@ -5,6 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::answer::{Counted, Operation};
+use super::bore_caps;
 use super::caution::Caution;
 use super::head::{HeadEnd, Named};
 use super::permit::{Identity, Request, rule};
@@ -253,35 +254,11 @@ fn allowance(end: &HeadEnd<'_>, smallest: &Reading, window: &Window<'_>) -> Allo
                 .map(|l| l.citing(high.evidence)),
         );
     }
-    if let Some(wall) = Heard::of(&end.sheet.limits, Limited::Wall)
-        && let Some((least, words)) = wall.at_least()
-    {
-        let what = format!("wall {words}");
-        limits.extend(match extremes(&end.sheet.outside).first() {
-            Some(outside) => {
-                let left = outside.less(smallest).shifted(-least * 2.0);
-                CutLimit::new(LimitKind::Wall, what, left, wall.limits.grade())
-            }
-            None => CutLimit::unknown(LimitKind::Wall, what, "measure the outside diameter there"),
-        });
-    }
-    if let Some(press) = Heard::of(&end.sheet.limits, Limited::Interference)
-        && let Some((least, words)) = press.at_least()
-    {
-        let part = end
-            .sheet
-            .part
-            .as_ref()
-            .map(|p| extremes(&p.outside))
-            .unwrap_or_default();
-        let what = format!("interference of the part {words}");
-        limits.extend(match part.first() {
-            Some(part) => {
-                let left = part.less(smallest).shifted(-least);
-                CutLimit::new(LimitKind::Maker, what, left, press.limits.grade())
-            }
-            None => CutLimit::unknown(LimitKind::Maker, what, "measure the outside of the part"),
-        });
-    }
+    limits.extend(bore_caps::of(
+        &end.sheet.limits,
+        &end.sheet.outside,
+        end.sheet.part.as_ref(),
+        smallest,
+    ));
     Allowance::new(limits)
 }

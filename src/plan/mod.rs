@@ -5,6 +5,7 @@
 //! one file gives it.
 
 mod answer;
+mod bore_caps;
 mod bore_now;
 mod caution;
 mod crown;

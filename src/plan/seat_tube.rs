@@ -5,6 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::{Counted, Operation, Stop};
+use super::bore_caps;
 use super::bore_now::{self, BoreNow};
 use super::caution::Caution;
 use super::permit::{Identity, Pilot, Request, rule};
@@ -355,42 +356,12 @@ fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance 
             Grade::Shop,
         ));
     }
-    if let Some((least, words)) = Heard::of(&tube.limits, Limited::Wall).and_then(|h| h.at_least())
-    {
-        match (extremes(&tube.outside).first(), Reading::exact(least * 2.0)) {
-            (Some(outside), Ok(walls)) => caps.extend(cap(
-                LimitKind::Wall,
-                format!("wall {words}"),
-                outside.less(&walls).less(smallest),
-                Grade::Shop,
-            )),
-            _ => caps.extend(
-                CutLimit::unknown(
-                    LimitKind::Wall,
-                    format!("wall {words}"),
-                    "measure the outside diameter",
-                )
-                .ok(),
-            ),
-        }
-    }
-    // A tube that is opened further than its maker lets the post be loose would need another post.
-    let post = tube
-        .post
-        .as_ref()
-        .and_then(|p| extremes(&p.outside).first().copied());
-    if let (Some(post), Some((loose, words))) = (
-        post,
-        Heard::of(&tube.limits, Limited::Clearance).and_then(|h| h.at_most()),
-    ) && let Ok(loose) = Reading::exact(loose)
-    {
-        caps.extend(cap(
-            LimitKind::Clearance,
-            format!("clearance of the post {words}"),
-            post.plus(&loose).less(smallest),
-            Grade::Shop,
-        ));
-    }
+    caps.extend(bore_caps::of(
+        &tube.limits,
+        &tube.outside,
+        tube.post.as_ref(),
+        smallest,
+    ));
     if let Some((most, row)) = CuttingRule::greatest(Cutting::ReamStock, site.tables)
         && let (Ok(most_off), Some(grade)) = (Reading::exact(most), row.window.grade())
     {

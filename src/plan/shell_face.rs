@@ -120,7 +120,11 @@ fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
         threads
             .iter()
             .filter(|w| w.place == Place::ShellSide(side))
-            .any(|w| matches!(w.state(), State::Refer | State::Out))
+            .any(|w| {
+                matches!(w.state(), State::Refer | State::Out)
+                    || !w.contradictions.is_empty()
+                    || w.steps.iter().any(|s| s.operation() == Operation::Refer)
+            })
     };
     if threaded && !whole.sides.get(side).guides() {
         Pilot::Missing(

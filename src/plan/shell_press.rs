@@ -5,6 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::{Counted, Operation};
+use super::bore_caps;
 use super::bore_now::{self, BoreNow};
 use super::identity::Settled;
 use super::permit::{Pilot, Request, rule};
@@ -13,7 +14,7 @@ use super::shell::{SIDES, side_of};
 use super::site::{Site, Wish, take, tool};
 use super::tried::{self, GoesIn};
 use super::work::{Answers, ByHand, Draft, PlaceWork};
-use crate::evidence::{Evidence, Grade};
+use crate::evidence::Evidence;
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::judge::{BoreFit, FigureName, Fit, MemberOf, OwnLimits, Wall, extremes};
 use crate::measure::{Limits, Outcome, Placed, Reading, settled_below};
@@ -244,28 +245,12 @@ fn correct(
             .map(|c| c.citing(held.evidence)),
         );
     }
-    if let Some((least, words)) = Heard::of(&sheet.limits, Limited::Wall).and_then(|h| h.at_least())
-    {
-        caps.extend(
-            match (
-                extremes(&sheet.outside).first(),
-                Reading::exact(least * 2.0),
-            ) {
-                (Some(outside), Ok(walls)) => CutLimit::new(
-                    LimitKind::Wall,
-                    format!("wall {words}"),
-                    outside.less(&walls).less(&smallest),
-                    Grade::Shop,
-                ),
-                _ => CutLimit::unknown(
-                    LimitKind::Wall,
-                    format!("wall {words}"),
-                    "measure the outside diameter",
-                ),
-            }
-            .ok(),
-        );
-    }
+    caps.extend(bore_caps::of(
+        &sheet.limits,
+        &sheet.outside,
+        sheet.part.as_ref(),
+        &smallest,
+    ));
     if sheet.outside.is_empty() {
         work.ask(
             "shell.outside",
@@ -381,7 +366,18 @@ fn part(
         ));
     }
     tried::heard(work, now.part, GoesIn::Presses, !cut && !now.covered);
-    let Some(part) = &sheet.part else { return };
+    let Some(part) = &sheet.part else {
+        // How tight it must sit is told by a maker, so the part is needed to know how far the bore may go.
+        if Heard::of(&sheet.limits, Limited::Interference).is_some() {
+            work.ask(
+                PART.reading,
+                "outside diameter of the part where it will sit",
+                "a maker limits how tight it must be",
+                "outside micrometer",
+            );
+        }
+        return;
+    };
     let outside: Vec<Placed> = part.outside.iter().map(|r| Placed::from(*r)).collect();
     if outside.is_empty() && part.outside_limits.is_none() {
         work.ask(

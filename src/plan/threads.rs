@@ -58,7 +58,11 @@ fn one(site: &Site<'_>, entries: &[ThreadEntry<'_>]) -> Option<PlaceWork> {
     if let Some(name) = &sheet.name {
         work.name.clone_from(name);
     }
-    work.notes.extend(sheet.note.clone());
+    for note in entries.iter().filter_map(|e| e.sheet.note.as_ref()) {
+        if !work.notes.contains(note) {
+            work.notes.push(note.clone());
+        }
+    }
     work.notes
         .extend(sheet.passes.iter().filter_map(|p| p.note.clone()));
     planned(site, &mut work, first, &sheet);
@@ -94,12 +98,6 @@ fn join(sheet: &mut ThreadSheet, other: &ThreadSheet) -> Vec<&'static str> {
         not_go_after,
         replaceable
     );
-    if let Some(note) = &other.note {
-        sheet.note = Some(match &sheet.note {
-            Some(before) if before != note => format!("{before}; {note}"),
-            _ => note.clone(),
-        });
-    }
     sheet.minor.extend(other.minor.iter().copied());
     sheet.limits.extend(other.limits.iter().cloned());
     sheet.passes.extend(other.passes.iter().cloned());

@@ -398,3 +398,39 @@ bore = ["5 mm deep, 0 deg: 45.90 mm +/- 0.003 mm", "5 mm deep, 90 deg: 45.90 mm 
         said(&plan, "shell")
     );
 }
+
+/// A reamer never opens a bore past what keeps its part: the least interference and the greatest clearance count as limits.
+#[test]
+fn the_part_caps_the_reamer() {
+    let shell = |part: &str, limits: &str| {
+        planned(&format!(
+            "material = \"steel\"\n[shell]\nbelieved = \"pf30\"\nconfirmed = \"pf30\"\nconsent = \"builder's letter (invented)\"\ncoating = \"bare\"\nwidth = [\"68.0 mm +/- 0.02 mm\"]\n{part}limits = [{{ what = \"bore\", lower = \"45.95 mm\", upper = \"46.00 mm\", owner = \"builder (invented)\" }}{limits}]\nbore = [\"5 mm deep, 0 deg: 45.90 mm +/- 0.003 mm\", \"5 mm deep, 90 deg: 45.90 mm +/- 0.003 mm\", \"60 mm deep, 0 deg: 45.90 mm +/- 0.003 mm\", \"60 mm deep, 90 deg: 45.90 mm +/- 0.003 mm\"]"
+        ))
+    };
+    let most = |plan: &framegauge::plan::Plan| {
+        plan.steps
+            .iter()
+            .find(|s| s.operation == framegauge::plan::Operation::Ream)
+            .map(|s| framegauge::settled_mm(s.off.unwrap().most))
+    };
+    let press =
+        ", { what = \"interference\", lower = \"0.05 mm\", owner = \"cup maker (invented)\" }";
+    let free = most(&shell("", "")).expect("a permit");
+    assert!(free > 0.05 && free <= 0.1, "{free}");
+    // 46.03 less 0.05 is 45.98: 0.08 may come off, less the uncertainties.
+    let cup = "part = { name = \"cup\", outside = [\"46.03 mm +/- 0.003 mm\", \"46.03 mm +/- 0.003 mm\"] }\n";
+    let capped = most(&shell(cup, press)).expect("a permit");
+    assert!(capped <= 0.08 && capped < free, "{capped}");
+    // 45.99 less 0.05 is 45.94, below what the bore needs: not reamed.
+    let small = "part = { name = \"cup\", outside = [\"45.99 mm +/- 0.003 mm\", \"45.99 mm +/- 0.003 mm\"] }\n";
+    assert_eq!(most(&shell(small, press)), None);
+    // Nobody read the cup: asked, not cut.
+    let unread = shell("", press);
+    assert_eq!(most(&unread), None);
+    assert!(
+        unread
+            .questions
+            .iter()
+            .any(|q| q.answer == "shell.part.outside")
+    );
+}
