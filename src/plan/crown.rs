@@ -145,12 +145,7 @@ fn named<'a>(
                 Some(row)
             }
             Err(error) => {
-                work.ask(
-                    format!("{PATH}.believed"),
-                    error.remedy(),
-                    error.problem(),
-                    "as named",
-                );
+                identity::refused(work, format!("{PATH}.believed"), &error);
                 None
             }
         };

@@ -280,12 +280,7 @@ fn named<'a>(end: &HeadEnd<'a>, work: &mut PlaceWork) -> Named<'a> {
                 known(row)
             }
             Err(error) => {
-                work.ask(
-                    end.field("confirmed"),
-                    error.remedy(),
-                    error.problem(),
-                    "as named",
-                );
+                identity::refused(work, end.field("confirmed"), &error);
                 Named::OPEN
             }
         };
@@ -297,12 +292,7 @@ fn named<'a>(end: &HeadEnd<'a>, work: &mut PlaceWork) -> Named<'a> {
     {
         Some(Ok(row)) => Some(row),
         Some(Err(error)) => {
-            work.ask(
-                end.field("believed"),
-                error.remedy(),
-                error.problem(),
-                "as named",
-            );
+            identity::refused(work, end.field("believed"), &error);
             None
         }
         None => None,

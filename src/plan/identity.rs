@@ -16,6 +16,7 @@ use crate::judge::{Finding, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below};
 use crate::quantity::{mm, to_mm};
 use crate::standard::{CuttingRule, Place, Tables};
+use crate::{Error, ErrorKind};
 
 /// What may be worked to, and how sure it is.
 #[derive(Debug, Clone)]
@@ -112,10 +113,24 @@ pub(super) fn ask_tables(
         Ok(answer) => Some(answer),
         Err(error) => {
             work.settled(Finding::stated("identification", error.to_string()));
-            work.ask(answer_field, error.remedy(), error.problem(), "as named");
+            refused(work, answer_field, &error);
             None
         }
     }
+}
+
+/// Asks anew for what the tables could not take: a name that none of them has, or a reading.
+pub(super) fn refused(work: &mut PlaceWork, field: impl Into<String>, error: &Error) {
+    let remedy = error.remedy();
+    let (measure, with) = if error.kind() == ErrorKind::UnknownName {
+        (
+            format!("what is it called? {remedy}"),
+            "label, maker's sheet",
+        )
+    } else {
+        (remedy.to_string(), "as named")
+    };
+    work.ask(field, measure, error.problem(), with);
 }
 
 /// Tells what the readings say, and keeps the answer.

@@ -8,7 +8,7 @@ use super::identity::{self, Settled, belief, observed, on_metal, options};
 use super::permit::Identity;
 use super::sheet::ShellSheet;
 use super::shell::{SIDES, Sides, side_of, side_words};
-use super::site::Site;
+use super::site::{Site, covered};
 use super::work::PlaceWork;
 use super::{ranking, shell_window};
 use crate::evidence::Grade;
@@ -131,14 +131,27 @@ pub(super) fn identify_shell(
         all.extend(belief(believed));
     }
     // What only a bore speaks against by a little may be what it was believed to be, made or left wrong.
-    identity::settle(
+    let settled = identity::settle(
         site,
         work,
         (&Place::Shell, "shell"),
         &all,
         (believed, sheet.confirmed.as_deref()),
         true,
-    )
+    );
+    // A bore that was read over paint names nothing: the same reading again would not either.
+    if settled.is_none() && !sheet.bore.is_empty() && covered(sheet.coating) {
+        for question in work
+            .questions
+            .iter_mut()
+            .filter(|q| q.answer == "shell.bore")
+        {
+            question.measure = String::from(
+                "bore on bare metal, in two directions at each end: take the coating off there by hand",
+            );
+        }
+    }
+    settled
 }
 
 /// The side whose bore names the thread: read on metal before nobody knows what, and that before over paint; then the

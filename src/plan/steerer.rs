@@ -68,12 +68,7 @@ fn named(site: &Site<'_>, sheet: &SteererSheet, work: &mut PlaceWork) {
     let proved = match sheet.confirmed.as_deref().map(find) {
         Some(Ok(row)) => Some(row),
         Some(Err(error)) => {
-            work.ask(
-                format!("{PATH}.confirmed"),
-                error.remedy(),
-                error.problem(),
-                "as named",
-            );
+            identity::refused(work, format!("{PATH}.confirmed"), &error);
             None
         }
         None => None,

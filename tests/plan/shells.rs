@@ -434,3 +434,25 @@ fn the_part_caps_the_reamer() {
             .any(|q| q.answer == "shell.part.outside")
     );
 }
+
+/// A bore that was read over paint is not asked for again as it was; a name that no table has is asked for as a name.
+#[test]
+fn questions_that_can_be_answered() {
+    let plan = planned(
+        "material = \"steel\"\n[shell]\ncoating = \"painted\"\nwidth = [\"68.0 mm +/- 0.1 mm\"]\nbore = [\"5 mm deep, 0 deg: 51.3 mm +/- 0.1 mm\"]\n[steerer]\nconfirmed = \"nonesuch\"\noutside = [\"28.57 mm +/- 0.01 mm\"]",
+    );
+    let asked = |field: &str| {
+        let found = plan.questions.iter().find(|q| q.answer == field);
+        found.map_or_else(String::new, |q| q.measure.clone())
+    };
+    assert!(
+        asked("shell.bore").contains("on bare metal"),
+        "{:?}",
+        plan.questions
+    );
+    assert!(
+        asked("steerer.confirmed").starts_with("what is it called?"),
+        "{:?}",
+        plan.questions
+    );
+}
