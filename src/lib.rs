@@ -65,6 +65,7 @@ pub mod ask;
 mod error;
 pub mod evidence;
 pub mod face;
+pub mod fact;
 pub mod fit;
 pub mod guide;
 pub mod identify;

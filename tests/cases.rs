@@ -93,7 +93,7 @@ mod rules {
             let pressed = FitQuestion::new(joint).hole(hole(41.95, 0.001)).shaft(shaft(42.0, 0.001)).coated(Feature::Hole);
             let pressed = pressed.judge().unwrap();
             prop_assert_eq!(pressed.outcome, Outcome::Undecided);
-            prop_assert!(pressed.next[0].measure.contains("bare metal"));
+            prop_assert!(pressed.next[0].measure().contains("bare metal"));
         }
 
         /// Reaming: what is taken and what is left add up to the wall that was.
@@ -240,7 +240,7 @@ mod rules {
         let said = ask.window(maker).judge().unwrap();
         assert_eq!(said.outcome, Outcome::ConformityShown);
         assert_eq!(said.weakest, Some(Grade::Shop));
-        assert!(said.sentence.contains("disagree"));
+        assert!(said.words().contains("disagree"));
         assert_eq!(said.demanding(Grade::Published).outcome, Outcome::Undecided);
     }
 

@@ -75,7 +75,7 @@
 //!
 //! let open = judged("12.05 +/- 0.1 mm", "12.0 +/- 0.1 mm");
 //! assert_eq!(open.outcome, Outcome::Undecided);
-//! assert!(open.next[0].measure.contains("bore depth at four places")); // what would decide it
+//! assert!(open.next[0].measure().contains("bore depth at four places")); // what would decide it
 //!
 //! // The verdict is worth no more than the weakest figure it rests on.
 //! assert_eq!(fits.weakest, Some(Grade::CommonPractice));
@@ -85,7 +85,7 @@
 //!
 //! Read it in this order:
 //!
-//! 1. [`outcome`](crate::judge::Verdict::outcome) and [`sentence`](crate::judge::Verdict::sentence).
+//! 1. [`outcome`](crate::judge::Verdict::outcome) and [`words`](crate::judge::Verdict::words).
 //! 2. [`cautions`](crate::judge::Verdict::cautions): what can go wrong.
 //! 3. [`next`](crate::judge::Verdict::next): what to measure, why, and with what tool. The most telling comes first.
 //! 4. [`weakest`](crate::judge::Verdict::weakest): the weakest evidence of the findings that decide. "From memory" or "your

@@ -124,9 +124,7 @@ impl BoltLength {
             )
         {
             found.outcome = Some(Outcome::Undecided);
-            found
-                .words
-                .push_str("; but not what the tables print, and no tolerance is published");
+            found.doubt = Some(super::Doubt::NotPrinted);
         }
         found
     }
@@ -234,9 +232,9 @@ impl BoltLength {
             }
         }
         sentence.push('.');
-        if !said.sentence.is_empty() {
+        if !said.words().is_empty() {
             sentence.push(' ');
-            sentence.push_str(&said.sentence);
+            sentence.push_str(&said.words());
         }
         said.saying(sentence)
     }

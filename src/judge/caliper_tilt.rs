@@ -67,7 +67,7 @@ form! {
     /// let said = mount.answer(Tables::ours()).unwrap();
     /// assert_eq!(said.outcome, Outcome::ConformityShown);
     /// mount.pad_clearance = None;
-    /// assert!(mount.answer(Tables::ours()).unwrap().next[0].measure.contains("clearance"));
+    /// assert!(mount.answer(Tables::ours()).unwrap().next[0].measure().contains("clearance"));
     /// ```
     CaliperTilt {
         /// How the caliper stands on the mount.

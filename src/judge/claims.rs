@@ -98,7 +98,7 @@ pub fn per_inch_rule(
 /// let comma = |text: &str| mm(decimal(text).unwrap());
 /// let said = table_row(comma("34,8"), comma("33,67"), Pitch::tpi(24).unwrap(), ThreadForm::Bsc, Some(comma("37,8"))).unwrap();
 /// assert_eq!(said.outcome, Outcome::NonconformityShown);
-/// assert!(said.sentence.contains("37.800 mm is a slip for 34.800 mm"));
+/// assert!(said.words().contains("37.800 mm is a slip for 34.800 mm"));
 /// ```
 pub fn table_row(
     nominal: Length,
@@ -231,7 +231,7 @@ pub fn table_row(
 /// // 1/2 in stored with 13 threads an inch in both columns; the fine series has 20.
 /// let said = series_pitches(inch_fraction(1, 2), tpi(13), tpi(13)).unwrap();
 /// assert_eq!(said.outcome, Outcome::NonconformityShown);
-/// assert!(said.sentence.contains("not finer"));
+/// assert!(said.words().contains("not finer"));
 /// ```
 pub fn series_pitches(major: Length, coarse: Pitch, fine: Pitch) -> Result<Verdict, Error> {
     let finer = settled_cmp(fine.length(), coarse.length()).is_lt();
@@ -310,7 +310,7 @@ pub fn series_pitches(major: Length, coarse: Pitch, fine: Pitch) -> Result<Verdi
 /// use framegauge::{judge::post_by_tape, measure::Outcome};
 /// let said = post_by_tape(&"82 +/- 0.5 mm".parse().unwrap()).unwrap();
 /// assert_eq!(said.outcome, Outcome::Undecided);
-/// assert_eq!(said.sentence, "A tape reading of 82.000 mm is a diameter of 26.101 ± 0.159 mm: 26.0 or 26.2. Not enough to buy a post.");
+/// assert_eq!(said.words(), "A tape reading of 82.000 mm is a diameter of 26.101 ± 0.159 mm: 26.0 or 26.2. Not enough to buy a post.");
 /// ```
 pub fn post_by_tape(circumference: &Reading) -> Result<Verdict, Error> {
     super::verdict::size_reading("circumference", circumference)?;

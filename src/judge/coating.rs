@@ -25,7 +25,7 @@ form! {
     /// let said = over.answer(Tables::ours()).unwrap();
     /// assert_eq!(said.outcome, Outcome::Undecided);
     /// assert_eq!(said.millimetres("coat on each side"), Some(0.115));
-    /// assert!(said.sentence.contains("as a powder coat is"));
+    /// assert!(said.words().contains("as a powder coat is"));
     /// ```
     Coating {
         /// A hole or a shaft.

@@ -187,7 +187,7 @@ impl Conform {
             rule,
         );
         found.sources.extend(stated.tables);
-        let words = found.words.clone();
+        let words = alloc::string::ToString::to_string(&found);
         let mut said = Verdict::from_findings("size", Vec::from([found])).saying(words);
         let formula = stated.evidence.map_or("", Evidence::formula);
         for (what, end) in [("lower limit", lower), ("upper limit", upper)] {
@@ -197,7 +197,8 @@ impl Conform {
         }
         let note = stated.evidence.map_or("", Evidence::note);
         if !note.is_empty() {
-            said.beside.push(Finding::stated("note", note));
+            said.beside
+                .push(Finding::stated("note", String::from(note)));
         }
         if let Some(measures) = self.measures {
             let able = able(instruments(), &stated.limits, measures, rule);

@@ -77,12 +77,12 @@ impl CupDepth {
             None,
             self.rule.unwrap_or_default(),
         );
-        found.words = format!(
+        found.reworded(format!(
             "bore {} deep, {} goes in: {}",
             in_mm(shallowest.value()),
             in_mm(self.insertion.value()),
             in_mm(room.value())
-        );
+        ));
         let short = wanted - room.value();
         let proud = -room.value();
         let stands = settled_cmp(proud, NOTHING).is_gt();

@@ -1,10 +1,11 @@
-//! A finding: numbers, limits, whose limits they are, the outcome, and one plain sentence.
+//! A finding: a fact, the numbers, limits, whose limits they are, and the outcome.
 
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use crate::evidence::{Citation, Evidence, Grade};
+use super::{Doubt, Fact, SizeFact};
+use crate::evidence::{Citation, Evidence, Grade, Text};
 use crate::fit::{Conformance, Fit, Wanted};
 use crate::measure::{
     Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
@@ -13,15 +14,16 @@ use crate::quantity::{Length, in_mm, settled_mm, to_mm};
 use crate::standard::{Cutting, CuttingRule, Tables};
 
 /// One thing that was found at one place.
+///
+/// As JSON its fact stands under `fact`, its sentence under `words`.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Finding {
-    /// What was looked at.
-    pub what: String,
+pub struct Finding<F = Fact> {
+    /// What was found.
+    pub fact: F,
     /// What is shown; `None` for a plain statement that no limit belongs to.
     pub outcome: Option<Outcome>,
-    /// The finding in one sentence.
-    pub words: String,
+    /// What makes it doubtful.
+    pub doubt: Option<Doubt>,
     /// The readings that decided: smallest and largest.
     pub readings: Vec<Reading>,
     /// The limits.
@@ -36,7 +38,7 @@ pub struct Finding {
     pub sources: Vec<Citation>,
 }
 
-impl Finding {
+impl<F> Finding<F> {
     /// A plain statement.
     ///
     /// ```
@@ -44,17 +46,42 @@ impl Finding {
     /// assert!(f.outcome.is_none());
     /// ```
     #[must_use]
-    pub fn stated(what: impl Into<String>, words: impl Into<String>) -> Self {
+    pub fn of(fact: impl Into<F>) -> Self {
         Self {
-            what: what.into(),
+            fact: fact.into(),
             outcome: None,
-            words: words.into(),
+            doubt: None,
             readings: Vec::new(),
             limits: None,
             decision: None,
             owner: String::new(),
             grade: None,
             sources: Vec::new(),
+        }
+    }
+
+    /// The same finding of another kind of fact.
+    #[must_use]
+    pub fn with_fact<G>(self, of: impl FnOnce(F) -> G) -> Finding<G> {
+        Finding {
+            fact: of(self.fact),
+            outcome: self.outcome,
+            doubt: self.doubt,
+            readings: self.readings,
+            limits: self.limits,
+            decision: self.decision,
+            owner: self.owner,
+            grade: self.grade,
+            sources: self.sources,
+        }
+    }
+
+    /// What a rule of the trade shows, which no source prints.
+    pub(crate) fn practice(outcome: Outcome, fact: impl Into<F>) -> Self {
+        Self {
+            outcome: Some(outcome),
+            grade: Some(Grade::CommonPractice),
+            ..Self::of(fact)
         }
     }
 
@@ -76,7 +103,48 @@ impl Finding {
         }
         self
     }
+}
 
+impl Finding {
+    /// Says it anew in words; to be given a fact of its own.
+    pub(crate) fn reworded(&mut self, words: impl Into<Text>) {
+        self.fact = Fact::Size(SizeFact::Plain {
+            what: self.what(),
+            plain: words.into(),
+        });
+    }
+    /// A statement in words; to be given a fact of its own.
+    pub fn stated(what: impl Into<Text>, words: impl Into<Text>) -> Self {
+        Self::of(SizeFact::Plain {
+            what: what.into(),
+            plain: words.into(),
+        })
+    }
+
+    /// A fit held against a wanted window.
+    #[must_use]
+    pub fn fit(
+        what: impl Into<Text>,
+        fit: &Fit,
+        wanted: &Wanted,
+        conformance: &Conformance,
+        evidence: Option<&Evidence>,
+    ) -> Self {
+        let outcome = conformance.outcome;
+        let words = format!("wanted {wanted}: {}", outcome_words(conformance));
+        Self {
+            outcome: Some(outcome),
+            readings: Vec::from([fit.tightest(), fit.loosest()]),
+            limits: Some(wanted.limits),
+            owner: wanted.owner.clone().into_owned(),
+            grade: Some(wanted.limits.grade()),
+            ..Self::stated(what.into(), words)
+        }
+        .resting_on(evidence)
+    }
+}
+
+impl<F> Finding<F> {
     /// The same, for a size that was read over paint. Bare, a hole is no smaller and a shaft no larger than it reads: paint
     /// explains a hole that reads too small and a shaft that reads too large, unless it had to be thicker than any coat of the
     /// tables. What it explains is not shown until the paint is off.
@@ -101,15 +169,14 @@ impl Finding {
             .map(|l| (l.lower().known(), l.upper().known()));
         if self.outcome == Some(Outcome::NonconformityShown) && explained {
             self.outcome = Some(Outcome::Undecided);
-            self.words.push_str("; but read over paint, which is not a reading on metal: nothing is shown until it is off");
+            self.doubt = Some(Doubt::Hidden);
         } else if self.outcome == Some(Outcome::ConformityShown)
             && ends.is_some_and(|(least, most)| if inside { most } else { least }.is_some())
         {
             self.outcome = Some(Outcome::Undecided);
-            self.words
-                .push_str("; but read over paint, and the metal below has another size");
+            self.doubt = Some(Doubt::Within);
         } else if self.outcome.is_some() {
-            self.words.push_str("; read over paint");
+            self.doubt = Some(Doubt::Same);
         }
         self
     }
@@ -120,8 +187,7 @@ impl Finding {
             && self.explained_by_paint(inside, tables)
         {
             self.outcome = Some(Outcome::Undecided);
-            self.words
-                .push_str("; nobody said whether paint lies there, and paint would explain it");
+            self.doubt = Some(Doubt::NotSaid);
         }
         self
     }
@@ -161,34 +227,9 @@ impl Finding {
     pub(crate) fn through_paint(mut self) -> Self {
         if self.outcome.is_some() {
             self.outcome = Some(Outcome::Undecided);
-            self.words.push_str("; but read on paint, which is not a reading on metal: nothing is shown until it is off");
+            self.doubt = Some(Doubt::Fit);
         }
         self
-    }
-
-    /// A fit held against a wanted window.
-    #[must_use]
-    pub fn fit(
-        what: impl Into<String>,
-        fit: &Fit,
-        wanted: &Wanted,
-        conformance: &Conformance,
-        evidence: Option<&Evidence>,
-    ) -> Self {
-        let outcome = conformance.outcome;
-        let words = format!("wanted {wanted}: {}", outcome_words(conformance));
-        Self {
-            what: what.into(),
-            outcome: Some(outcome),
-            words,
-            readings: Vec::from([fit.tightest(), fit.loosest()]),
-            limits: Some(wanted.limits),
-            decision: None,
-            owner: wanted.owner.clone().into_owned(),
-            grade: Some(wanted.limits.grade()),
-            sources: Vec::new(),
-        }
-        .resting_on(evidence)
     }
 }
 
@@ -241,62 +282,41 @@ fn outcome_words(held: &Conformance) -> String {
 /// let reading = Reading::expanded(mm(45.80), mm(0.05)).unwrap();
 /// let found = sizes_against("bore", &[reading], &limits, "a workshop article", None, DecisionRule::default());
 /// assert_eq!(found.outcome, Some(Outcome::NonconformityShown));
-/// assert!(found.words.contains("0.150 mm under the lower limit"));
+/// assert!(found.to_string().contains("0.150 mm under the lower limit"));
 /// ```
 #[must_use]
 pub fn sizes_against(
-    what: impl Into<String>,
+    of: impl Into<Text>,
     readings: &[Reading],
     limits: &Limits,
     owner: &str,
     evidence: Option<&Evidence>,
     rule: DecisionRule,
 ) -> Finding {
-    let what = what.into();
-    let Some(worst) = readings
-        .iter()
-        .map(|reading| (reading, decide(reading, limits, rule)))
-        .min_by(|(_, a), (_, b)| a.weight(b))
-    else {
-        let words = format!("not measured; limits {limits} ({owner})");
-        return Finding {
-            limits: Some(*limits),
-            owner: owner.into(),
-            grade: Some(limits.grade()),
-            ..Finding::stated(what, words)
-        }
-        .resting_on(evidence);
-    };
-    let (reading, decision) = worst;
-    if limits.lower().known().is_none() && limits.upper().known().is_none() {
-        let words = format!(
-            "{}; no limit is published ({owner}), so nothing can be shown",
-            spread(readings)
-        );
-        return Finding {
-            outcome: Some(Outcome::Undecided),
-            readings: extremes(readings),
-            decision: Some(decision),
-            owner: owner.into(),
-            ..Finding::stated(what, words)
-        }
-        .resting_on(evidence);
-    }
-    let words = format!(
-        "{}; limits {limits} ({owner}): {}",
-        spread(readings),
-        decision_words(reading, limits, &decision)
-    );
-    Finding {
-        outcome: Some(decision.outcome),
+    let mut found = Finding {
         readings: extremes(readings),
         limits: Some(*limits),
-        decision: Some(decision),
         owner: owner.into(),
         grade: Some(limits.grade()),
-        ..Finding::stated(what, words)
+        ..Finding::of(SizeFact::Against {
+            of: of.into(),
+            count: readings.len(),
+        })
+    };
+    found.decision = readings
+        .iter()
+        .map(|reading| decide(reading, limits, rule))
+        .min_by(Decision::weight);
+    if found.decision.is_some()
+        && limits.lower().known().is_none()
+        && limits.upper().known().is_none()
+    {
+        found.outcome = Some(Outcome::Undecided);
+        (found.limits, found.grade) = (None, None);
+    } else {
+        found.outcome = found.decision.map(|d| d.outcome);
     }
-    .resting_on(evidence)
+    found.resting_on(evidence)
 }
 
 /// Smallest and largest.
@@ -334,32 +354,21 @@ pub(crate) fn spread(readings: &[Reading]) -> String {
     }
 }
 
-fn decision_words(reading: &Reading, limits: &Limits, decision: &Decision) -> String {
-    let off = decision.margin.map(|m| in_mm(-m));
-    let below = limits
-        .lower()
-        .known()
-        .is_some_and(|low| settled_below(reading.value(), low));
-    match (decision.outcome, off) {
-        (Outcome::NonconformityShown, Some(off)) if below => format!("{off} under the lower limit"),
-        (Outcome::NonconformityShown, Some(off)) => format!("{off} over the upper limit"),
-        (Outcome::ConformityShown, _) => String::from("within limits"),
-        _ => match decision.why {
-            Why::LimitUnknown => {
-                String::from("a limit is not published, so conformity cannot be shown")
-            }
-            Why::InstrumentTooCoarse => String::from(
-                "undecided: this instrument can never show so narrow a tolerance, use a finer one",
-            ),
-            _ => {
-                let sure = decision
-                    .probability
-                    .map(|p| format!(" ({:.0} % inside)", p * 100.0));
-                format!(
-                    "undecided: too close to a limit for this instrument{}",
-                    sure.unwrap_or_default()
-                )
-            }
-        },
+#[cfg(feature = "serde")]
+impl<F: crate::fact::Worded + crate::fact::Coded> serde::Serialize for Finding<F> {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut out = serializer.serialize_struct("Finding", 10)?;
+        out.serialize_field("fact", &crate::fact::Bare(&self.fact))?;
+        out.serialize_field("outcome", &self.outcome)?;
+        out.serialize_field("doubt", &self.doubt)?;
+        out.serialize_field("words", &alloc::string::ToString::to_string(self))?;
+        out.serialize_field("readings", &self.readings)?;
+        out.serialize_field("limits", &self.limits)?;
+        out.serialize_field("decision", &self.decision)?;
+        out.serialize_field("owner", &self.owner)?;
+        out.serialize_field("grade", &self.grade)?;
+        out.serialize_field("sources", &self.sources)?;
+        out.end()
     }
 }

@@ -21,7 +21,7 @@ use crate::standard::{BoreWindow, Hold, Joint, Shell, Tables};
 /// let asked = Fit { joint: Some(Joint::HeadCup), felt: vec![Felt::GoesByHand], ..Fit::default() };
 /// let cup = asked.answer(Tables::ours()).unwrap();
 /// assert_eq!(cup.outcome, Outcome::NonconformityShown);
-/// assert!(cup.next[0].measure.contains("bore"));
+/// assert!(cup.next[0].measure().contains("bore"));
 /// ```
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
@@ -137,7 +137,7 @@ impl Fit {
     /// let asked = Fit { shell: Some("bb90".into()), felt: vec![Felt::GoesByHand], ..Fit::default() };
     /// let said = asked.answer(Tables::ours()).unwrap();
     /// assert_eq!(said.outcome, Outcome::Undecided);
-    /// assert!(said.sentence.contains("slip fit by design"));
+    /// assert!(said.words().contains("slip fit by design"));
     /// ```
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
         let asked = self.looked_up(tables)?;

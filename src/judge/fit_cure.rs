@@ -187,7 +187,7 @@ impl Asked<'_> {
                     "a caliper cannot settle a press fit, and one diameter says nothing of shape",
                     "bore gauge, outside micrometer",
                 ));
-            } else if said.findings.iter().any(|f| f.what == DISAGREE) {
+            } else if said.findings.iter().any(|f| f.what() == DISAGREE) {
                 said = said.then(NextStep::new(
                     "try the part by hand: it slides with a light drag and does not knock; or the clearance that its maker writes",
                     "the published windows disagree, and no reading changes that",

@@ -46,7 +46,7 @@ impl Asked<'_> {
             .into_iter()
             .filter_map(member)
             .collect();
-        for found in findings.iter_mut().filter(|f| f.what == "hole") {
+        for found in findings.iter_mut().filter(|f| f.what() == "hole") {
             found.owner.clone_from(&self.hole_owner);
             found
                 .sources
@@ -72,7 +72,7 @@ impl Asked<'_> {
         findings.extend(told.into_iter().map(|t| self.through_paint(t)));
         let findings = findings
             .into_iter()
-            .map(|f| match f.what.as_str() {
+            .map(|f| match &*f.what() {
                 // A member's own finding rests on its own surface.
                 "hole" if self.painted[0] => f.read_on_paint(true, self.tables),
                 "shaft" if self.painted[1] => f.read_on_paint(false, self.tables),
@@ -352,7 +352,7 @@ fn disagreement(windows: &[Held<'_>]) -> Told {
 /// The published windows lead to different answers.
 fn conflicting<'a>(findings: impl Iterator<Item = &'a Finding>) -> bool {
     let mut shown = findings
-        .filter(|f| f.limits.is_some() && f.what != "hole" && f.what != "shaft")
+        .filter(|f| f.limits.is_some() && f.what() != "hole" && f.what() != "shaft")
         .filter_map(|f| f.outcome);
     let first = shown.next();
     shown.any(|o| Some(o) != first)

@@ -58,7 +58,7 @@ impl Asked<'_> {
         let beyond = said
             .findings
             .iter()
-            .filter(|f| f.what == self.joint.words())
+            .filter(|f| f.what() == self.joint.words())
             .filter_map(|f| {
                 let limits = f.limits?;
                 let low = limits.lower().known().map(|l| l + loose);
@@ -87,7 +87,7 @@ impl Asked<'_> {
             (_, outcome) if self.painted.contains(&true) => String::from(match outcome {
                 Outcome::NonconformityShown
                     if said.findings.iter().any(|f| {
-                        f.outcome == Some(outcome) && f.what != "hole" && f.what != "shaft"
+                        f.outcome == Some(outcome) && f.what() != "hole" && f.what() != "shaft"
                     }) =>
                 {
                     "; read over a coating, and bare metal would be looser still."
@@ -127,7 +127,7 @@ impl Asked<'_> {
             (_, Outcome::Undecided) if !named => String::from(
                 ": how much is right nobody publishes for this joint; the maker of the part has to say.",
             ),
-            (_, Outcome::Undecided) if said.findings.iter().any(|f| f.what == DISAGREE) => {
+            (_, Outcome::Undecided) if said.findings.iter().any(|f| f.what() == DISAGREE) => {
                 String::from(".")
             }
             (_, Outcome::Undecided) => {

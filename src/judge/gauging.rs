@@ -95,7 +95,7 @@ form! {
     /// assert!(!worn.cures.iter().any(|c| c.by == Remedy::Chase));
     /// // Gauges that fail on a thread that looks sound contradict what was seen.
     /// let odd = judged(Gauging { go: Some(Passed::Failed), seen: vec![ThreadSeen::Sound], ..Gauging::default() });
-    /// assert!(odd.findings.iter().any(|f| f.what == "contradiction"));
+    /// assert!(odd.findings.iter().any(|f| f.what() == "contradiction"));
     /// ```
     #[derive(Default)]
     Gauging {
@@ -131,7 +131,7 @@ fn practice(outcome: Outcome, what: &str, words: &str) -> Finding {
     Finding {
         outcome: Some(outcome),
         grade: Some(Grade::CommonPractice),
-        ..Finding::stated(what, words)
+        ..Finding::stated(what.to_string(), words.to_string())
     }
 }
 
@@ -267,7 +267,7 @@ impl Gauging {
         self.contradictions(&mut findings, &mut says, gauged.as_ref(), bore_out);
         let mut beside = Vec::new();
         if let Some(bore) = bore {
-            says.push(format!("The bore: {}.", bore.words));
+            says.push(format!("The bore: {}.", bore));
             // A bore within its limits proves nothing about the flanks.
             if bore_out {
                 findings.push(bore);

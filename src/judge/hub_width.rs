@@ -23,7 +23,7 @@ form! {
     /// let mut hub = HubWidth { pattern: "ta_12x142".into(), over_caps: None, rule: None };
     /// let open = hub.answer(Tables::ours()).unwrap();
     /// assert_eq!(open.outcome, Outcome::Undecided);
-    /// assert!(open.next[0].measure.contains("142.000 mm over the end caps"));
+    /// assert!(open.next[0].measure().contains("142.000 mm over the end caps"));
     /// hub.over_caps = Some("139.4 +/- 0.1 mm".parse().unwrap());
     /// assert_eq!(hub.answer(Tables::ours()).unwrap().outcome, Outcome::NonconformityShown);
     /// ```
@@ -82,9 +82,7 @@ impl HubWidth {
             );
             if differs && found.outcome == Some(Outcome::ConformityShown) {
                 found.outcome = Some(Outcome::Undecided);
-                found
-                    .words
-                    .push_str("; but not the width that is printed, and no tolerance is published");
+                found.doubt = Some(super::Doubt::NotPrinted);
             }
             sentence.push_str(&format!("; it is {}", in_mm(reading.value())));
             match settled_cmp(short, NOTHING) {

@@ -205,12 +205,15 @@ impl Insertion {
         }
         let too_shallow = findings
             .iter()
-            .any(|f| f.outcome == Some(Outcome::NonconformityShown) && f.what != ROOM);
-        let no_room = findings
-            .last()
-            .filter(|f| f.what == ROOM && f.outcome.is_some_and(|o| o != Outcome::ConformityShown));
+            .any(|f| f.outcome == Some(Outcome::NonconformityShown) && f.what() != ROOM);
+        let no_room = findings.last().filter(|f| {
+            f.what() == ROOM && f.outcome.is_some_and(|o| o != Outcome::ConformityShown)
+        });
         if let Some(found) = no_room {
-            sentence.push_str(&format!(" {}.", super::words::capital(&found.words)));
+            sentence.push_str(&format!(
+                " {}.",
+                super::words::capital(&alloc::string::ToString::to_string(found))
+            ));
         }
         let no_room = no_room.is_some();
         let mut said = Verdict::from_findings("seatpost insertion", findings).saying(sentence);

@@ -56,7 +56,7 @@ pub(super) fn from_maker(window: &FitWindow) -> bool {
 
 /// The finding of a fit held against a window.
 pub(super) fn held(fit: &Fit, what: &str, wanted: &Wanted, held: &Conformance) -> Finding {
-    let mut found = Finding::fit(what, fit, wanted, held, None);
+    let mut found = Finding::fit(alloc::string::String::from(what), fit, wanted, held, None);
     let worst = [held.tightest, held.loosest]
         .into_iter()
         .filter_map(|d| d.margin)
@@ -64,10 +64,8 @@ pub(super) fn held(fit: &Fit, what: &str, wanted: &Wanted, held: &Conformance) -
     if let Some(margin) = worst
         && settled_cmp(margin, mm(0.0)).is_lt()
     {
-        found.words.push_str(&alloc::format!(
-            ", {} beyond the limit by the values",
-            in_mm(-margin)
-        ));
+        let words = alloc::format!("{found}, {} beyond the limit by the values", in_mm(-margin));
+        found.reworded(words);
     }
     found
 }

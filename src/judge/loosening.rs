@@ -23,7 +23,7 @@ use alloc::vec::Vec;
 /// let open = loosening(&[of("french"), of("swiss"), of("bsc")], Side::Drive).unwrap();
 /// assert_eq!(open.outcome, Outcome::Undecided);
 /// assert!(open.cautions[0].contains("no more torque"));
-/// assert!(loosening(&[of("bsc"), of("swiss")], Side::Drive).unwrap().sentence.contains("clockwise"));
+/// assert!(loosening(&[of("bsc"), of("swiss")], Side::Drive).unwrap().words().contains("clockwise"));
 /// ```
 pub fn loosening(possible: &[&Shell], side: Side) -> Result<Verdict, Error> {
     let mut turns = Vec::new();

@@ -14,6 +14,7 @@ mod coating;
 mod conform;
 mod cup_depth;
 mod dropouts;
+mod facts;
 mod finding;
 mod fit;
 mod fit_cure;
@@ -52,6 +53,10 @@ pub use coating::Coating;
 pub use conform::{Conform, ThreadDiameter};
 pub use cup_depth::CupDepth;
 pub use dropouts::Dropouts;
+pub use facts::{
+    Ask, BoreAsk, BoreFact, ClaimAsk, ClaimFact, Doubt, Fact, FitAsk, FitFact, Instrument,
+    PlainAsk, SizeFact, SquareAsk, SquareFact, ThreadAsk, ThreadFact,
+};
 pub use finding::{Finding, sizes_against};
 pub use fit::{Felt, Fit};
 pub(crate) use gauging::{CONTRADICTION, MinorHeld, minor_held};

@@ -1,7 +1,6 @@
 //! Whether a bore has one size at all.
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::verdict::{NextStep, Verdict, Worked};
@@ -42,7 +41,7 @@ pub fn one_size(place: &str, readings: &[SizeReading], step: Length) -> Result<V
     );
     if readings.len() < 2 && found.outcome == Some(Outcome::ConformityShown) {
         found.outcome = Some(Outcome::Undecided);
-        found.words = String::from("one reading shows no shape");
+        found.reworded("one reading shows no shape");
     }
     let outcome = found.outcome;
     let sentence = match outcome {

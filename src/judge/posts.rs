@@ -123,7 +123,7 @@ fn of_post(row: &Seatpost, said: &Verdict) -> Finding {
     };
     let words = match (length("least clearance"), length("greatest clearance")) {
         (Some(least), Some(most)) => format!("clearance {least} to {most}"),
-        _ => said.sentence.clone(),
+        _ => said.words(),
     };
     let mut found = Finding {
         outcome: Some(said.outcome),

@@ -119,7 +119,7 @@ impl Shim {
                     "half the gap on diameter"
                 };
                 said = said.with(Worked::length("shim wall", wall.value(), how));
-                said.sentence.push_str(&format!(
+                said.words().push_str(&format!(
                     " A shim has a wall of {}: {how}, because it lies on both sides.",
                     in_mm(wall.value())
                 ));
@@ -131,7 +131,7 @@ impl Shim {
                     "part maker",
                 ));
             }
-            None => said.sentence.push_str(" There is no gap to fill."),
+            None => said.words().push_str(" There is no gap to fill."),
         }
         said = said.with(Worked::length(
             "gap on diameter",

@@ -51,8 +51,8 @@ pub fn thread_pair(hole: &Designation, part: &Designation) -> Verdict {
 /// let english = ShellThreads::of_pattern("1.370 in x 24 tpi BSC".parse().unwrap(), hand_pattern("bsc").unwrap());
 /// let said = shell_and_part(&french, &english);
 /// assert_eq!(said.outcome, Outcome::NonconformityShown);
-/// assert!(said.findings.iter().any(|f| f.what == "drive side, hand"));
-/// assert!(!said.findings.iter().any(|f| f.what == "non-drive side, hand")); // right-hand in both
+/// assert!(said.findings.iter().any(|f| f.what() == "drive side, hand"));
+/// assert!(!said.findings.iter().any(|f| f.what() == "non-drive side, hand")); // right-hand in both
 /// ```
 #[must_use]
 pub fn shell_and_part(shell: &ShellThreads, part: &ShellThreads) -> Verdict {
@@ -124,7 +124,7 @@ pub fn shell_and_part(shell: &ShellThreads, part: &ShellThreads) -> Verdict {
 /// let turned = pattern_threads(bsc).unwrap().back_to_front();
 /// let said = shell_orientation(&turned, bsc).unwrap();
 /// assert_eq!(said.outcome, Outcome::NonconformityShown);
-/// assert!(said.sentence.contains("swapped"));
+/// assert!(said.words().contains("swapped"));
 /// ```
 pub fn shell_orientation(found: &ShellThreads, pattern: &Shell) -> Result<Verdict, Error> {
     let meant = pattern_threads(pattern)?;

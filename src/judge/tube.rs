@@ -80,7 +80,7 @@ pub fn wall_implied(outside: &Reading, bore: &Reading) -> Result<Reading, Error>
 /// let (outside, wall) = ("31.7 +/- 0.05 mm".parse().unwrap(), "1.0 +/- 0.02 mm".parse().unwrap());
 /// let said = head_tube_from_stock(&outside, &wall, Tables::ours()).unwrap();
 /// assert_eq!(said.millimetres("inside diameter"), Some(29.7));
-/// assert!(said.sentence.contains("EC30"));
+/// assert!(said.words().contains("EC30"));
 /// ```
 pub fn head_tube_from_stock(
     outside: &Reading,

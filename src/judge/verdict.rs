@@ -3,7 +3,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Finding;
+use super::{Ask, Fact, Finding, PlainAsk};
 use crate::evidence::{Citation, Grade, Text};
 use crate::fit::Out;
 use crate::measure::Outcome;
@@ -27,35 +27,39 @@ pub enum SettledBy {
     Written,
 }
 
-/// What to measure or look at next, why, and with what.
+/// What to measure or look at next.
+///
+/// As JSON: its code and values, `measure`, `why` and `with`.
 ///
 /// ```
-/// use framegauge::judge::NextStep;
+/// use framegauge::judge::{NextStep, SettledBy};
 /// let next = NextStep::new("bore on two axes", "one number is no shape", "three-point bore gauge");
 /// assert_eq!(next.to_string(), "measure bore on two axes (three-point bore gauge): one number is no shape");
 /// ```
-#[derive(Debug, Clone, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[derive(Debug, Clone, PartialEq)]
 pub struct NextStep {
-    /// What to measure or do.
-    pub measure: Text,
-    /// What it decides.
-    pub why: Text,
-    /// The tool.
-    pub with: Text,
+    /// What to measure or do, why, and with what.
+    pub ask: Ask,
     /// What it brings.
-    #[cfg_attr(feature = "serde", serde(skip))]
     pub settled_by: SettledBy,
 }
 
 impl NextStep {
-    /// A next step.
+    /// A next step in words; to be given a question of its own.
     #[must_use]
     pub fn new(measure: impl Into<Text>, why: impl Into<Text>, with: impl Into<Text>) -> Self {
+        Self::of(PlainAsk::Plain {
+            plain: measure.into(),
+            reason: why.into(),
+            tool: with.into(),
+        })
+    }
+
+    /// A next step: a reading.
+    #[must_use]
+    pub fn of(ask: impl Into<Ask>) -> Self {
         Self {
-            measure: measure.into(),
-            why: why.into(),
-            with: with.into(),
+            ask: ask.into(),
             settled_by: SettledBy::Reading,
         }
     }
@@ -68,9 +72,17 @@ impl NextStep {
     }
 }
 
-impl core::fmt::Display for NextStep {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        write!(f, "measure {} ({}): {}", self.measure, self.with, self.why)
+#[cfg(feature = "serde")]
+impl serde::Serialize for NextStep {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use alloc::string::ToString;
+        use serde::ser::SerializeStruct;
+        let mut out = serializer.serialize_struct("NextStep", 4)?;
+        out.serialize_field("ask", &crate::fact::Bare(&self.ask))?;
+        out.serialize_field("measure", &self.ask.to_string())?;
+        out.serialize_field("why", &crate::fact::Worded::why(&self.ask))?;
+        out.serialize_field("with", &self.ask.with().to_string())?;
+        out.end()
     }
 }
 
@@ -362,7 +374,7 @@ pub struct Verdict {
     /// What to measure next, the most telling first; empty when nothing is open.
     pub next: Vec<NextStep>,
     /// What to mind.
-    pub cautions: Vec<Text>,
+    pub cautions: Vec<Fact>,
     /// The weakest evidence that the deciding findings rest on.
     pub weakest: Option<Grade>,
 }
@@ -437,6 +449,20 @@ impl Verdict {
         }
     }
 
+    /// The verdict in plain words.
+    #[must_use]
+    pub fn words(&self) -> String {
+        if !self.sentence.is_empty() {
+            return self.sentence.clone();
+        }
+        let said: Vec<String> = self
+            .findings
+            .iter()
+            .map(|found| alloc::format!("{}: {found}", found.what()))
+            .collect();
+        said.join("; ")
+    }
+
     pub(crate) fn saying(mut self, sentence: impl Into<String>) -> Self {
         self.sentence = sentence.into();
         self
@@ -453,7 +479,7 @@ impl Verdict {
         self.cures.push(by);
         self
     }
-    pub(crate) fn minding(mut self, caution: impl Into<Text>) -> Self {
+    pub(crate) fn minding(mut self, caution: impl Into<Fact>) -> Self {
         self.cautions.push(caution.into());
         self
     }
@@ -503,10 +529,10 @@ impl core::fmt::Display for Verdict {
             self.sentence
         )?;
         for found in &self.findings {
-            writeln!(f, "- {}: {}", found.what, found.words)?;
+            writeln!(f, "- {}: {}", found.what(), found)?;
         }
         for found in &self.beside {
-            writeln!(f, "- beside: {}: {}", found.what, found.words)?;
+            writeln!(f, "- beside: {}: {}", found.what(), found)?;
         }
         if let Some(weakest) = self.weakest {
             writeln!(f, "- weakest evidence: {}", weakest.words())?;

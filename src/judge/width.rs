@@ -114,7 +114,7 @@ impl WidthWindow {
                 "lower limit less the narrowest place",
             ));
             if said.outcome == Outcome::NonconformityShown {
-                said.sentence
+                said.words()
                     .push_str(&format!(" {} is missing; do not face it.", in_mm(by)));
                 said = said.cured(Curing::by(Remedy::Spacer).sized(by));
             }

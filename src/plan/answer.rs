@@ -4,10 +4,10 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::caution::Caution;
+use super::facts::{Ask, Fact, Found, Task};
 use crate::evidence::{Citation, Grade, Text};
 use crate::face::Allowance;
 use crate::identify::Identification;
-use crate::judge::Finding;
 use crate::quantity::Length;
 use crate::standard::Place;
 use crate::thread::{Hand, Turn};
@@ -153,8 +153,8 @@ pub struct Off {
 /// What stops a cut.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Stop {
-    /// The limit, in words, with whose it is.
-    pub limit: Text,
+    /// The limit, with whose it is.
+    pub limit: Fact,
     /// How much may come off before it for certain; `None` where the limit is no amount.
     pub to_go: Option<Length>,
     /// What the limit is worth; `None` where it is no figure.
@@ -170,7 +170,7 @@ pub struct Tool {
     /// What kind it is: `reamer`, `chaser`, `tap`, `facing_cutter`, `hand_tools`.
     pub code: &'static str,
     /// Which one, with its size.
-    pub words: String,
+    pub which: Fact,
     /// Hand of the thread it cuts; `None` for reamers and facing cutters.
     pub hand: Option<Hand>,
 }
@@ -192,7 +192,7 @@ pub struct Change {
     /// Where it is felt.
     pub place: Place,
     /// What changes.
-    pub words: &'static str,
+    pub what: Fact,
     /// By how much at most; `None` where it is no amount.
     #[cfg_attr(
         feature = "serde",
@@ -223,8 +223,8 @@ pub struct Step {
     pub stops: Vec<Stop>,
     /// With what.
     pub tools: Vec<Tool>,
-    /// What guides the cutter; empty where nothing does.
-    pub pilot: Text,
+    /// What guides the cutter; `None` where nothing does.
+    pub pilot: Option<Fact>,
     /// The end at which the tool starts, from which its turning is told; empty where nothing turns.
     pub start: Text,
     /// Which way it turns to cut, seen from the end at which it starts.
@@ -236,17 +236,15 @@ pub struct Step {
     /// What it changes elsewhere.
     pub changes: Vec<Change>,
     /// What to check after it.
-    pub checks: Vec<Text>,
-    /// What proves it.
-    pub proof: Text,
+    pub checks: Vec<Fact>,
+    /// What proves it; `None` where it is no cut and no trial.
+    pub proof: Option<Fact>,
     /// What belongs to it in danger.
     pub cautions: Vec<Caution>,
     /// What the sheet notes at this place.
     pub notes: Vec<String>,
-    /// The step in one line.
-    pub words: String,
-    /// Why it is done.
-    pub why: String,
+    /// What is to be done, and why.
+    pub task: Task,
 }
 
 impl Step {
@@ -259,22 +257,17 @@ impl Step {
 
 /// A question that must be answered first, and the field of the sheet where its answer is written.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Question {
     /// Number in the plan, from 1.
     pub number: usize,
     /// Where.
     pub place: Place,
-    /// What to measure, look at or ask.
-    pub measure: String,
-    /// With what.
-    pub instrument: String,
+    /// What to measure, look at or ask, why, and with what.
+    pub ask: Ask,
     /// The field of the sheet where the answer is written; answering it closes the question.
     pub answer: String,
-    /// The question in one line.
-    pub words: String,
-    /// Why it matters.
-    pub why: String,
+    /// What the place is called.
+    pub name: String,
 }
 
 /// What is known of one place, and where the work there stands.
@@ -291,13 +284,13 @@ pub struct PlaceReport {
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     pub identification: Option<Identification>,
     /// What was found.
-    pub facts: Vec<Finding>,
+    pub facts: Vec<Found>,
     /// What contradicts what; while one stands nothing is cut there.
-    pub contradictions: Vec<String>,
+    pub contradictions: Vec<Fact>,
     /// What is left alone there, and why.
-    pub leave: Vec<String>,
+    pub leave: Vec<Fact>,
     /// What could cure what is out, in order of caution.
-    pub cures: Vec<String>,
+    pub cures: Vec<Fact>,
     /// What the sheet notes there.
     pub notes: Vec<String>,
     /// What came off in all by the readings before and after the work: least and most.
@@ -310,10 +303,15 @@ pub struct PlaceReport {
 
 /// A figure from memory, common practice or arithmetic that the plan rests on: check it before relying on it.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct WeakFigure {
-    /// Which figure, in words.
-    pub what: String,
+    /// At which place.
+    pub place: Place,
+    /// What the place is called.
+    pub name: String,
+    /// Which figure.
+    pub what: Fact,
+    /// Whose it is.
+    pub owner: String,
     /// What it is worth.
     pub grade: Grade,
 }
@@ -380,8 +378,10 @@ impl Plan {
 mod serial {
     use serde::ser::{Serialize, SerializeStruct, Serializer};
 
-    use super::{Off, Step, Stop};
+    use super::{Off, Question, Step, Stop, WeakFigure};
+    use crate::fact::{Bare, Worded};
     use crate::quantity::settled_mm;
+    use alloc::string::ToString;
 
     impl Serialize for Off {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
@@ -411,7 +411,7 @@ mod serial {
 
     impl Serialize for Step {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Step", 20)?;
+            let mut out = serializer.serialize_struct("Step", 22)?;
             out.serialize_field("number", &self.number)?;
             out.serialize_field("place", &self.place)?;
             out.serialize_field("operation", &self.operation)?;
@@ -431,8 +431,34 @@ mod serial {
             out.serialize_field("proof", &self.proof)?;
             out.serialize_field("cautions", &self.cautions)?;
             out.serialize_field("notes", &self.notes)?;
-            out.serialize_field("words", &self.words)?;
-            out.serialize_field("why", &self.why)?;
+            out.serialize_field("task", &Bare(&self.task))?;
+            out.serialize_field("words", &self.task.to_string())?;
+            out.serialize_field("why", &self.task.why())?;
+            out.end()
+        }
+    }
+
+    impl Serialize for Question {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            let mut out = serializer.serialize_struct("Question", 8)?;
+            out.serialize_field("number", &self.number)?;
+            out.serialize_field("place", &self.place)?;
+            out.serialize_field("ask", &Bare(&self.ask))?;
+            out.serialize_field("measure", &self.ask.to_string())?;
+            out.serialize_field("instrument", &self.ask.with().to_string())?;
+            out.serialize_field("answer", &self.answer)?;
+            out.serialize_field("words", &self.to_string())?;
+            out.serialize_field("why", &self.ask.why())?;
+            out.end()
+        }
+    }
+
+    impl Serialize for WeakFigure {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            let mut out = serializer.serialize_struct("WeakFigure", 3)?;
+            out.serialize_field("place", &self.place)?;
+            out.serialize_field("what", &self.to_string())?;
+            out.serialize_field("grade", &self.grade)?;
             out.end()
         }
     }

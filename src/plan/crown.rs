@@ -80,7 +80,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &CrownSheet) -> PlaceWork {
     if now.covered {
         clean(site, sheet, &mut work);
     }
-    work.leave.push(String::from(
+    work.leave(String::from(
         "the seat itself: cutting it is for the fork maker or a qualified builder",
     ));
     work
@@ -191,7 +191,7 @@ fn seat(
     let makers = || sheet.limits.iter().filter(|l| l.what == Limited::Seat);
     if readings.is_empty() {
         makers().for_each(|limit| work.settled(unmeasured(limit)));
-        work.ask(
+        work.ask_plain(
             format!("{PATH}.seat"),
             "diameter of the seat in two directions",
             "whether a race fits is told by the seat, not by a label",
@@ -242,12 +242,12 @@ fn seat(
                         "the fork maker or a qualified builder: a worn seat is built up and cut again, or the fork replaced",
                         "never by a punch, filing or glue alone",
                     ]
-                    .map(String::from),
+                    .map(super::Fact::from),
                 );
                 work.fact(finding);
             }
             Some(Outcome::Undecided) if !now.covered && has_both(&finding) => {
-                work.ask(
+                work.ask_plain(
                     format!("{PATH}.{}", if now.worked { "after" } else { "seat" }),
                     "diameter of the seat again in two directions, finer",
                     "it lies too close to a limit to tell",
@@ -266,7 +266,7 @@ fn has_both(finding: &Finding) -> bool {
 }
 
 fn ask_coating(work: &mut PlaceWork) {
-    work.ask(
+    work.ask_plain(
         format!("{PATH}.coating"),
         "what covers the seat?",
         "a coating counts twice on diameter",
@@ -285,7 +285,7 @@ fn race(site: &Site<'_>, sheet: &CrownSheet, now: &Now, work: &mut PlaceWork) {
     if sheet.race.is_empty() || now.seat.is_empty() {
         makers().for_each(|limit| work.settled(unmeasured(limit)));
         if sheet.race.is_empty() {
-            work.ask(
+            work.ask_plain(
                 format!("{PATH}.race"),
                 "bore of the race in two directions",
                 "the fit cannot be judged without both",
@@ -311,26 +311,23 @@ fn race(site: &Site<'_>, sheet: &CrownSheet, now: &Now, work: &mut PlaceWork) {
             return;
         }
     };
-    work.settled(Finding::stated(
-        "race on its seat",
-        verdict.sentence.clone(),
-    ));
+    work.settled(Finding::stated("race on its seat", verdict.words()));
     match verdict.outcome {
         Outcome::NonconformityShown if now.not_said() && tight(sheet, now) => ask_coating(work),
         Outcome::NonconformityShown => {
             work.out = true;
-            work.cures.push(String::from(
+            work.cure(String::from(
                 "do not fit this race: where it is loose, race or seat is worn, and both are measured again and the worn one replaced; where it presses too hard, another race; the headset maker's own figure decides",
             ));
         }
         Outcome::Undecided
             if !now.covered && verdict.findings.iter().any(|f| f.limits.is_some()) =>
         {
-            work.ask(
+            work.ask_plain(
                 format!("{PATH}.race"),
                 verdict.next.first().map_or_else(
                     || String::from("bore of the race and diameter of the seat again, finer"),
-                    |n| n.measure.clone().into_owned(),
+                    |n| alloc::string::ToString::to_string(&n.ask),
                 ),
                 "whether the race holds is not shown either way; steering must not be ridden before it is",
                 "inside and outside micrometer",
@@ -359,7 +356,7 @@ fn clean(site: &Site<'_>, sheet: &CrownSheet, work: &mut PlaceWork) {
     } else {
         "Take the coating off the crown-race seat by hand: wood, plastic or a fine cloth, nothing that scrapes"
     };
-    let mut draft = Draft::by_hand(
+    let mut draft = Draft::by_hand_plain(
         &Place::Crown,
         ByHand::Clean,
         words,

@@ -41,7 +41,7 @@ pub(super) fn of_thread(tables: Tables<'_>, bench: &Bench<'_>) -> Vec<String> {
 /// What a verdict holds could cure what is out, in its order of caution; its own sentence where it names nothing.
 pub(super) fn of_verdict(verdict: &Verdict) -> Vec<String> {
     if verdict.cures.is_empty() {
-        return Vec::from([verdict.sentence.clone()]);
+        return Vec::from([verdict.words()]);
     }
     verdict
         .cures

@@ -104,7 +104,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
                 radius @ ("inner_radius" | "outer_radius" | "probe_radius") => radius,
                 _ => "probes",
             };
-            work.ask(
+            work.ask_plain(
                 format!("{}.{field}", facing.path),
                 format!("{}: {}", error.problem(), error.remedy()),
                 "without it the heights are no survey",
@@ -124,7 +124,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
             "dial indicator turned about the pilot",
         );
     } else if now.cut && now.removed.is_empty() {
-        work.ask(
+        work.ask_plain(
             format!("{}.passes", facing.path),
             "heights again at the places of the first survey",
             "the surveys share no places, so nothing can be said of what came off",
@@ -137,7 +137,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
             Some(last) => format!("{}.passes[{last}].coating_left", facing.path),
             None => format!("{}.passes", facing.path),
         };
-        work.ask(
+        work.ask_plain(
             field,
             "is paint left anywhere on the flat? Ink it, and write what is left of the coating as a pass",
             "in places less came off than the heights can show, so they do not say whether the paint is gone",
@@ -150,7 +150,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
         return work;
     };
     if now.marks == Some(Marks::Torn) {
-        work.steps.push(Draft::refer(
+        work.steps.push(Draft::refer_plain(
             &facing.place,
             format!("Do not face the {}: the last pass tore it", facing.what),
             "a torn face is cut again only with another cutter or another hand",
@@ -189,7 +189,7 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
     };
     let most = permit.off().map(|off| off.most);
     let why = format!("{why}; {}", half_way(now.probes, needed.value()));
-    let mut draft = Draft::cut(permit, format!("Face the {}", facing.what), why)
+    let mut draft = Draft::cut_plain(permit, format!("Face the {}", facing.what), why)
         .with(tool("facing_cutter", facing.cutter))
         .turned(Turn::Clockwise);
     if let Some(guide) = facing.guided {
@@ -205,25 +205,25 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
 /// A face without heights.
 fn unsurveyed(work: &mut PlaceWork, facing: &Facing<'_>, coating: Option<Coating>) {
     if let Some((_, why)) = &facing.besides {
-        work.ask(
+        work.ask_plain(
             format!("{}.probes", facing.path),
             "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
             why.clone(),
             "dial indicator turned about the pilot",
         );
     } else if covered(coating) {
-        work.ask(
+        work.ask_plain(
             format!("{}.probes", facing.path),
             "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
             "one side of a face cleans long before the other; without the heights nobody knows how deep the cut must go. No indicator: ink it and take the lightest cut that shows where it touches first",
             "dial indicator turned about the pilot",
         );
     } else if coating.is_some() {
-        work.leave.push(String::from(
+        work.leave(String::from(
             "bare and not surveyed: no reason to cut it is known",
         ));
     } else {
-        work.ask(
+        work.ask_plain(
             format!("{}.coating", facing.path),
             "what covers the face?",
             "a part that sits on paint sits neither square nor tight",
@@ -352,14 +352,13 @@ fn needed(
                 "no limit is published for this face; give the frame or component maker's, or judge by the mating part: a cup in its seat must not rock",
             ));
             if !now.cut {
-                work.leave
-                    .push(String::from("nothing shows that it must be cut"));
+                work.leave(String::from("nothing shows that it must be cut"));
             }
             None
         }
         Some((FacingStep::Done, _)) => {
             if !now.cut {
-                work.leave.push(String::from("square enough as it is"));
+                work.leave(String::from("square enough as it is"));
             }
             None
         }
@@ -372,7 +371,7 @@ fn needed(
                 FacingStep::Undecided { measure } => measure,
                 _ => Text::Borrowed("the face again, finer"),
             };
-            work.ask(
+            work.ask_plain(
                 format!("{}.probes", facing.path),
                 format!("{measure}"),
                 "whether the face is square enough is not shown either way",

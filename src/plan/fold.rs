@@ -5,11 +5,13 @@ use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::Fact;
 use super::answer::{After, CONTRACT, Operation, Plan, Question, State, Step};
 use super::caution::Caution;
 use super::rows::{self, PlaceKind};
 use super::sheet::FrameSheet;
 use super::work::{Draft, PlaceWork};
+use crate::judge::Instrument;
 use crate::standard::{End, HeadTubeEnd, Place};
 use crate::thread::Side;
 
@@ -128,11 +130,15 @@ pub(super) fn fold(sheet: &FrameSheet, mut works: Vec<PlaceWork>) -> Plan {
     works.sort_by_key(|work| (group(&work.place), rank(&work.place)));
     let mut cautions = BTreeSet::from([Caution::MakersLimits]);
     let mut weak = Vec::new();
-    let mut known: BTreeSet<String> = BTreeSet::new();
+    let mut known = BTreeSet::new();
     for work in &mut works {
         cautions.extend(work.cautions.iter().copied());
         for figure in work.weak.drain(..) {
-            if known.insert(figure.what.clone()) {
+            if known.insert((
+                figure.place.clone(),
+                figure.what.code(),
+                figure.owner.clone(),
+            )) {
                 weak.push(figure);
             }
         }
@@ -241,7 +247,7 @@ fn order_key(draft: &Draft) -> (u8, Stage, u8) {
 
 /// Numbers the questions so that each instrument is picked up once.
 fn number_questions(works: &mut [PlaceWork]) -> Vec<Question> {
-    let mut tools: BTreeMap<String, usize> = BTreeMap::new();
+    let mut tools: BTreeMap<Instrument, usize> = BTreeMap::new();
     let mut seen: BTreeSet<String> = BTreeSet::new();
     let mut out: Vec<(usize, Question)> = Vec::new();
     let places: BTreeMap<String, usize> = works
@@ -264,17 +270,15 @@ fn number_questions(works: &mut [PlaceWork]) -> Vec<Question> {
                 .and_then(|index| works.get(*index));
             let work = measured_at.unwrap_or(asker);
             let next = tools.len();
-            let tool = *tools.entry(asked.instrument.clone()).or_insert(next);
+            let tool = *tools.entry(asked.ask.with()).or_insert(next);
             out.push((
                 tool,
                 Question {
                     number: 0,
                     place: work.place.clone(),
-                    words: alloc::format!("{}: {}", work.name, asked.measure),
-                    measure: asked.measure.clone(),
-                    instrument: asked.instrument.clone(),
+                    name: work.name.clone(),
+                    ask: asked.ask.clone(),
                     answer: asked.answer.clone(),
-                    why: asked.why.clone(),
                 },
             ));
         }
@@ -313,8 +317,8 @@ fn step(
         Some(permit) => (permit.off(), permit.stops().to_vec()),
         None => (None, Vec::new()),
     };
-    let mut checks: Vec<_> = row
-        .map(|row| row.checks.iter().map(|c| Cow::Borrowed(*c)).collect())
+    let mut checks: Vec<Fact> = row
+        .map(|row| row.checks.iter().map(|c| Fact::from(*c)).collect())
         .unwrap_or_default();
     if operation == Operation::Refer {
         checks.clear();
@@ -322,6 +326,11 @@ fn step(
         checks.extend(draft.checks);
     }
     let text = |of: fn(&rows::WorkRow) -> &'static str| Cow::Borrowed(row.map_or("", of));
+    let fact = |of: fn(&rows::WorkRow) -> &'static str| {
+        row.map(of)
+            .filter(|words| !words.is_empty())
+            .map(Fact::from)
+    };
     Step {
         number,
         place: draft.place,
@@ -335,7 +344,7 @@ fn step(
         } else {
             draft.tools
         },
-        pilot: draft.pilot.unwrap_or_else(|| text(|row| row.pilot)),
+        pilot: draft.pilot.or_else(|| fact(|row| row.pilot)),
         start: text(|row| row.start),
         turn: draft.turn,
         turning: row.map_or("", |row| row.turning),
@@ -343,13 +352,12 @@ fn step(
         changes: draft.changes,
         checks,
         proof: if operation == Operation::Refer {
-            Cow::Borrowed("")
+            None
         } else {
-            draft.proof.unwrap_or_else(|| text(|row| row.proof))
+            draft.proof.or_else(|| fact(|row| row.proof))
         },
         cautions: draft.cautions,
         notes,
-        words: draft.words,
-        why: draft.why,
+        task: draft.task,
     }
 }

@@ -98,7 +98,7 @@ fn parallelism_unknown(end: &HeadEnd<'_>, sheet: &HeadTubeSheet, work: &mut Plac
         ] {
             let face = end.as_ref().and_then(|e| e.face.as_ref());
             if face.is_none_or(|f| f.probes.is_empty()) {
-                work.ask(
+                work.ask_plain(
                     path,
                     "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
                     "a maker limits how far the two faces may be out of parallel",
@@ -177,7 +177,7 @@ fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
     head_part::fit(end, row, changes, &mut work);
     if integrated {
         head_part::bearings(end, row, &mut work);
-        work.leave.push(String::from(
+        work.leave(String::from(
             "the seat itself: it is neither reamed nor faced here, its angle and depth belong together",
         ));
     }
@@ -195,7 +195,7 @@ fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
 /// A part that does not come out: it stays, and its bore and face with it.
 fn left_with_its_part(end: &HeadEnd<'_>, work: &mut PlaceWork) {
     let name = end.part_name();
-    work.leave.push(format!(
+    work.leave(format!(
         "{name}: pressed in and does not come out with a reasonable effort; it stays, and its bore and face with it"
     ));
     work.settled(Finding::stated(
@@ -224,7 +224,7 @@ pub(super) fn unmeasured(limit: &MakerLimit) -> Finding {
 pub(super) fn heard(
     end: &HeadEnd<'_>,
     what: Limited,
-    words: &str,
+    words: &'static str,
     readings: &[Reading],
     work: &mut PlaceWork,
 ) -> bool {

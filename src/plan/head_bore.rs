@@ -24,7 +24,7 @@ pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -
     came_off(end, work);
     if readings.is_empty() {
         heard(end, Limited::Bore, "bore", &[], work);
-        work.ask(
+        work.ask_plain(
             end.field("bore"),
             "bore in two directions, at the mouth and at the shoulder",
             "a seat is known by measuring, not by its label",
@@ -40,7 +40,7 @@ pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -
     let by = |remedy: Remedy| verdict.cures.iter().any(|c| c.by == remedy);
     let over = by(Remedy::Sleeve);
     let under = by(Remedy::Ream) || by(Remedy::RoundOut);
-    work.settled(Finding::stated("bore", verdict.sentence.clone()));
+    work.settled(Finding::stated("bore", verdict.words()));
     if over {
         too_large(&verdict, under, work);
         return false;
@@ -61,11 +61,11 @@ pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -
     }
     if verdict.outcome == Outcome::Undecided && window.is_known() && now.on_metal() {
         let next = verdict.next.first();
-        work.ask(
+        work.ask_plain(
             end.field(if now.worked { "passes" } else { "bore" }),
             next.map_or_else(
                 || String::from("bore again, finer"),
-                |n| n.measure.clone().into_owned(),
+                |n| alloc::string::ToString::to_string(&n.ask),
             ),
             "it lies too close to a limit for the instrument used",
             "three-point internal micrometer",
@@ -83,16 +83,14 @@ fn not_shown(verdict: &mut Verdict) {
     for finding in &mut verdict.findings {
         if finding.outcome == Some(Outcome::NonconformityShown) {
             finding.outcome = Some(Outcome::Undecided);
-            finding.words.push_str(
-                "; but nobody said whether that was read on metal, and paint narrows a bore",
-            );
+            finding.doubt = Some(crate::judge::Doubt::NotSaid);
         }
     }
     verdict.outcome = Outcome::Undecided;
 }
 
 fn read_again(end: &HeadEnd<'_>, work: &mut PlaceWork) {
-    work.ask(
+    work.ask_plain(
         end.field("passes"),
         "bore again in two directions, on metal",
         "it was read before the coating came off",
@@ -123,7 +121,7 @@ fn wall(end: &HeadEnd<'_>, bore: &[Reading], work: &mut PlaceWork) {
     let readings: Vec<Reading> = left.into_iter().collect();
     if heard(end, Limited::Wall, "wall left", &readings, work) {
         work.out = true;
-        work.cures.push(String::from(
+        work.cure(String::from(
             "a wall under its maker's limit does not grow again: the frame maker decides whether it may be used",
         ));
     }
@@ -165,7 +163,7 @@ fn too_large(verdict: &Verdict, small_too: bool, work: &mut PlaceWork) {
     work.out = true;
     work.found(verdict);
     if small_too {
-        work.leave.push(String::from(
+        work.leave(String::from(
             "not reamed: where it is too small a reamer would help, where it is too large nothing that cuts does",
         ));
     }
@@ -175,7 +173,7 @@ fn too_large(verdict: &Verdict, small_too: bool, work: &mut PlaceWork) {
             "an insert or a new head tube, by the frame maker or a qualified builder",
             "never by filing, a punch or raised burrs",
         ]
-        .map(String::from),
+        .map(super::Fact::from),
     );
 }
 
@@ -199,7 +197,7 @@ fn too_small(
         } else {
             ("coating", "what covers the bore?")
         };
-        work.ask(
+        work.ask_plain(
             end.field(field),
             measure,
             "paint narrows a bore; what is only covered is cleaned by hand and not cut",
@@ -213,7 +211,7 @@ fn too_small(
     }
     if now.marks == Some(Marks::Torn) {
         work.found(verdict);
-        work.steps.push(Draft::refer(
+        work.steps.push(Draft::refer_plain(
             &end.place,
             format!("Do not ream the {}: the last pass tore it", end.what()),
             "torn metal is cut again only with another reamer or another hand",
@@ -256,7 +254,7 @@ fn clean(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) -> boo
         "a cup pressed on paint sits neither square nor tight"
     };
     let mut draft =
-        Draft::by_hand(&end.place, ByHand::Clean, words, why).minding(Caution::Steering);
+        Draft::by_hand_plain(&end.place, ByHand::Clean, words, why).minding(Caution::Steering);
     if end.joint.material == Some(MaterialKind::Carbon) {
         draft = draft.minding(Caution::Carbon);
     }

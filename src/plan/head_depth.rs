@@ -32,7 +32,7 @@ pub(super) fn depth(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) 
         work,
     ) {
         work.out = true;
-        work.cures.push(String::from(
+        work.cure(String::from(
             "a bore outside its maker's depth: too shallow is deepened by permit only, too deep is for the frame maker",
         ));
     }
@@ -45,7 +45,7 @@ pub(super) fn depth(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) 
                 .iter()
                 .any(|l| l.what == Limited::BoreDepth)
         {
-            work.ask(
+            work.ask_plain(
                 end.field("bore_depth"),
                 "depth of the bore to its shoulder",
                 "a cup longer than its bore stands proud",
@@ -73,7 +73,7 @@ pub(super) fn depth(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) 
     match verdict.outcome {
         Outcome::ConformityShown => work.found(&verdict),
         Outcome::Undecided => {
-            work.ask(
+            work.ask_plain(
                 end.field("bore_depth"),
                 "depth of the bore at four places, finer, and the length of the cup below its flange",
                 "the shallowest place decides: the cup may bottom before it seats",
@@ -124,11 +124,11 @@ fn listed(
     match (found.outcome, cup, short) {
         (Some(Outcome::NonconformityShown), None, Some(short)) if !named.by_label => {
             work.fact(found);
-            work.cures.push(format!(
+            work.cure(format!(
                 "a cup made for the listed depth stands {} proud: take one that goes in less, have this one shortened by its maker's word, or have the bore deepened where the frame maker allows it",
                 in_mm(short)
             ));
-            work.ask(
+            work.ask_plain(
                 end.field("part.insertion"),
                 "how far the cup at hand goes in, below its flange",
                 "the bore is shallower than this seat is listed; a shorter cup may still sit",
@@ -208,7 +208,7 @@ fn deepen(
         instrument: "depth rod",
     };
     if matches!(ruling, Ruling::Ask(Reason::NoStop)) {
-        work.ask(
+        work.ask_plain(
             end.field("limits"),
             "how deep may the bore be made (`bore_depth`)? What lies below it: butt, gusset, bonded part",
             "the cup is longer than its bore; without the frame maker's word it is not deepened",
@@ -222,7 +222,7 @@ fn deepen(
     let clear = row
         .and_then(|r| r.clear_below.as_ref())
         .and_then(crate::Figure::lower);
-    let mut draft = Draft::cut(
+    let mut draft = Draft::cut_plain(
         permit,
         format!(
             "Deepen the bore of the {} until the cup goes in {}",
@@ -246,13 +246,13 @@ fn deepen(
     if end.end == HeadTubeEnd::Lower {
         draft = draft.changing(Change {
             place: Place::Crown,
-            words: "the lower cup sits deeper by what comes off: gap to the crown again",
+            what: "the lower cup sits deeper by what comes off: gap to the crown again".into(),
             by,
         });
     }
     draft = draft.changing(Change {
         place: Place::Steerer,
-        words: "the stack is lower by what comes off: steerer length and spacers again",
+        what: "the stack is lower by what comes off: steerer length and spacers again".into(),
         by,
     });
     work.steps.push(draft);
@@ -265,7 +265,7 @@ pub(super) fn crown_gap(end: &HeadEnd<'_>, work: &mut PlaceWork) {
     let limited = end.sheet.limits.iter().any(|l| l.what == Limited::CrownGap);
     if heard(end, Limited::CrownGap, "gap to the crown", &readings, work) {
         work.out = true;
-        work.cures.push(String::from(
+        work.cure(String::from(
             "gap to the crown out of its maker's limits: another lower cup or race, never by cutting",
         ));
     }
@@ -276,7 +276,7 @@ pub(super) fn crown_gap(end: &HeadEnd<'_>, work: &mut PlaceWork) {
         });
     }
     if limited && end.sheet.crown_gap.is_none() {
-        work.ask(
+        work.ask_plain(
             end.field("crown_gap"),
             "gap between fork crown and head tube, fork fitted",
             "a maker limits it",

@@ -130,13 +130,13 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
         published(site).map(|(limits, evidence)| (limits, Text::Borrowed(PUBLISHED), evidence));
     let mut changes = Vec::from([Change {
         place: Place::Steerer,
-        words: "the stack is lower by what comes off: steerer length and spacers again",
+        what: "the stack is lower by what comes off: steerer length and spacers again".into(),
         by: None,
     }]);
     if end.end == HeadTubeEnd::Lower {
         changes.push(Change {
             place: Place::Crown,
-            words: "the crown comes closer by what comes off: gap again",
+            what: "the crown comes closer by what comes off: gap again".into(),
             by: None,
         });
     }
@@ -188,7 +188,7 @@ fn waits_for_seats(work: &mut PlaceWork, asked: &[String]) {
         && !work.questions.is_empty()
         && work.questions.iter().all(|q| asked.contains(&q.answer))
     {
-        work.leave.push(String::from(
+        work.leave(String::from(
             "the face, for now: what it waits for is asked at the seats",
         ));
     }
@@ -198,7 +198,7 @@ fn waits_for_seats(work: &mut PlaceWork, asked: &[String]) {
 fn left(site: &Site<'_>, place: &Place, face: &Face, why: String) -> PlaceWork {
     let mut work = super::face::begin(place.clone(), face);
     work.measured = true;
-    work.leave.push(why);
+    work.leave(why);
     let tilt = surveyed(face).and_then(|s| s.tilt(s.face().outer().length() * 2.0).ok());
     if let (Some(heard), Some(tilt)) = (Heard::of(&face.limits, Limited::Squareness), tilt) {
         work.fact(sizes_against(
@@ -274,7 +274,7 @@ fn what_is_unknown(end: &HeadEnd<'_>, work: &mut PlaceWork) {
     work.questions.retain(|q| q.answer != general);
     let why = "facing takes it away; while it is unknown no cut is shown to be allowed";
     if end.end == HeadTubeEnd::Lower && end.sheet.crown_gap.is_none() {
-        work.ask(
+        work.ask_plain(
             end.field("crown_gap"),
             "gap between fork crown and head tube, fork fitted",
             why,
@@ -282,7 +282,7 @@ fn what_is_unknown(end: &HeadEnd<'_>, work: &mut PlaceWork) {
         );
     }
     if end.sheet.bore_depth.is_none() {
-        work.ask(
+        work.ask_plain(
             end.field("bore_depth"),
             "depth of the bore to its shoulder",
             why,
@@ -290,7 +290,7 @@ fn what_is_unknown(end: &HeadEnd<'_>, work: &mut PlaceWork) {
         );
     }
     if end.sheet.part.as_ref().and_then(|p| p.insertion).is_none() {
-        work.ask(
+        work.ask_plain(
             end.field("part.insertion"),
             "how far the cup goes in, below its flange",
             why,

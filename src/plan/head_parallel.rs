@@ -40,7 +40,7 @@ pub(super) fn together(ends: &[Planned<'_>], parallel: &Parallel, works: &mut [P
                 (false, false) => {
                     work.fact(finding.clone());
                     if out {
-                        work.cures.push(format!(
+                        work.cure(format!(
                             "{} both ends with the pilot centred in the opposite bore, where that is permitted; else the frame maker",
                             verb(super::answer::Operation::Face)
                         ));
@@ -53,7 +53,7 @@ pub(super) fn together(ends: &[Planned<'_>], parallel: &Parallel, works: &mut [P
                 .iter()
                 .find(|p| Place::HeadFace(p.end.end) == work.place)
                 .map_or("head_tube.lower", |p| p.end.path);
-            work.ask(
+            work.ask_plain(
                 format!("{path}.face.{}", probes_field(ends, &work.place)),
                 "heights of both faces again, finer; or ink both and take the first light cut where a cut is permitted",
                 "whether the two faces are parallel enough is not shown either way",

@@ -69,11 +69,10 @@ pub(super) fn wrong_kind(end: &HeadEnd<'_>, named: &mut Named<'_>, work: &mut Pl
             outcome: Some(Outcome::NonconformityShown),
             ..Finding::stated("part", words)
         });
-        work.cures
-            .push(String::from("the part that this seat was made for"));
+        work.cure(String::from("the part that this seat was made for"));
     } else if end.sheet.believed.is_none() {
         let field = end.field("confirmed");
-        work.ask(
+        work.ask_plain(
             field.clone(),
             "which seat is it? Try the part by hand, look for a shoulder or a chamfer that a bearing lies on",
             format!("{words}, and only the bore says so"),
@@ -107,7 +106,7 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
             work.settled(unmeasured(limit));
         }
         if member.is_empty() && (part.is_some() || limited().next().is_some()) {
-            work.ask(
+            work.ask_plain(
                 end.field("part.outside"),
                 "outside diameter of the part where it will sit",
                 "the fit cannot be judged without it",
@@ -144,7 +143,7 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
     };
     work.settled(Finding::stated(
         format!("{} in its bore", end.part_name()),
-        verdict.sentence.clone(),
+        verdict.words(),
     ));
     // A bearing that lies in its seat, of which nobody prints how loosely: its own size and the bore's have been judged.
     let nobody_says = integrated
@@ -168,7 +167,7 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
         },
     );
     if verdict.outcome == Outcome::NonconformityShown {
-        work.cures.push(String::from(if integrated {
+        work.cure(String::from(if integrated {
             "the bearing that this frame was made for, by its maker's sheet"
         } else {
             "a larger cup where it is loose, a smaller one where it presses too hard, by its maker's word; never by filing a cup, a punch or raised burrs"
@@ -208,11 +207,10 @@ pub(super) fn bearings(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut Pla
                 outcome: Some(Outcome::NonconformityShown),
                 ..found
             });
-            work.cures
-                .push(String::from("a bearing that is listed for this seat"));
+            work.cure(String::from("a bearing that is listed for this seat"));
         } else {
             work.settled(found);
-            work.ask(
+            work.ask_plain(
                 end.field("confirmed"),
                 "which bearing was the frame made for?",
                 "bearings of the same trade name differ by 0.2 mm outside",

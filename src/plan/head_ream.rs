@@ -183,7 +183,7 @@ pub(super) fn ream(
                 | super::permit::Ruling::Ask(super::permit::Reason::LimitUnknown { .. })
         )
     {
-        work.ask(
+        work.ask_plain(
             outside,
             "outside diameter of the head tube there",
             "the wall that is left decides whether reaming is allowed",
@@ -205,7 +205,7 @@ pub(super) fn ream(
     let reach = permit
         .off()
         .map_or(low.at, |off| smallest.value() + off.most);
-    let mut draft = Draft::cut(
+    let mut draft = Draft::cut_plain(
         permit,
         format!(
             "Ream the {} to between {} and {}",

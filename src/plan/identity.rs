@@ -130,7 +130,7 @@ pub(super) fn refused(work: &mut PlaceWork, field: impl Into<String>, error: &Er
     } else {
         (remedy.to_string(), "as named")
     };
-    work.ask(field, measure, error.problem(), with);
+    work.ask_plain(field, measure, String::from(error.problem()), with);
 }
 
 /// Tells what the readings say, and keeps the answer.
@@ -200,7 +200,7 @@ pub(super) fn settle(
     let settled = match (miss, code) {
         (Some((believed, by, of)), _) => {
             let field = format!("{path}.confirmed");
-            work.ask(
+            work.ask_plain(
                 field.clone(),
                 format!("is it really {believed}? Look for traces of a thread or a sleeve, try the mating part, measure again in other places"),
                 format!("it misses {believed} by {by:.3} mm: either it is something else, or it is {believed} and out of its limits"),
@@ -289,7 +289,7 @@ pub(super) fn open(
     seen: &[Observation],
 ) {
     for doubt in &answer.doubts {
-        work.ask(
+        work.ask_plain(
             format!("{path}.{}", field_at(&answer.place, doubt.about)),
             format!("{} again", doubt.about.words()),
             doubt.words.clone(),
@@ -329,7 +329,7 @@ pub(super) fn open(
         } else {
             format!("it would tell {} apart best", left.join(", "))
         };
-        work.ask(
+        work.ask_plain(
             format!("{path}.{}", field_at(&answer.place, next.measure)),
             next.measure.words(),
             why,
@@ -344,7 +344,7 @@ pub(super) fn open(
                 left.join(" or ")
             )
         };
-        work.ask(
+        work.ask_plain(
             format!("{path}.confirmed"),
             ask,
             answer.sentence.clone(),

@@ -13,6 +13,7 @@ mod cures;
 mod drawings;
 mod face;
 mod face_now;
+mod facts;
 mod fold;
 mod head;
 mod head_bore;
@@ -60,6 +61,7 @@ pub use answer::{
 };
 pub use caution::Caution;
 pub use drawings::{Picture, pictures};
+pub use facts::*;
 pub use record::{Record, RecordEntry, record};
 pub use sheet::*;
 

@@ -75,7 +75,7 @@ fn one(site: &Site<'_>, end: End, merged: &mount_merge::Merged<'_>) -> PlaceWork
     let system = match sheet.system {
         Some(system @ (BrakeSystem::Is | BrakeSystem::Pm | BrakeSystem::Fm)) => system,
         _ => {
-            work.ask(
+            work.ask_plain(
                 format!("{}.system", merged.path),
                 "which mount is it: tabs (`is`), posts (`pm`) or flat (`fm`)?",
                 "which slope of its faces tilts the caliper depends on it",
@@ -134,7 +134,7 @@ fn called(mount: &Mount<'_>, work: &mut PlaceWork) {
                 Finding::stated("which mount", format!("{words} {}: {}", row.code, row.name))
                     .resting_on(row.bolt_spacing.as_ref().and_then(crate::Figure::evidence)),
             ),
-            Err(error) => work.ask(
+            Err(error) => work.ask_plain(
                 mount.field(field),
                 error.remedy().to_string(),
                 error.problem().to_string(),
@@ -164,12 +164,12 @@ fn limits_told(mount: &Mount<'_>, work: &mut PlaceWork) {
             mount.site.rule,
         );
         if found.outcome == Some(Outcome::NonconformityShown) {
-            work.cures.push(format!(
+            work.cure(format!(
                 "{words} is out of its maker's limits and does not come back: the frame maker decides whether it may be ridden"
             ));
         }
         if found.outcome == Some(Outcome::Undecided) {
-            work.ask(
+            work.ask_plain(
                 mount.field(if mount.now.worked {
                     "passes"
                 } else {
@@ -194,7 +194,7 @@ fn faces(mount: &Mount<'_>, work: &mut PlaceWork) {
     let survey = match mount_now::survey(now.points) {
         Ok(survey) => survey,
         Err(error) => {
-            work.ask(
+            work.ask_plain(
                 mount.heights(),
                 error.remedy().to_string(),
                 format!("the heights are no survey: {}", error.problem()),
@@ -214,7 +214,7 @@ fn faces(mount: &Mount<'_>, work: &mut PlaceWork) {
             "dial indicator on a bar held by the axle",
         );
     } else if now.cut && now.removed.is_empty() {
-        work.ask(
+        work.ask_plain(
             mount.field("passes"),
             "heights again at the places of the first survey",
             "the surveys share no places, so nothing can be said of what came off",
@@ -243,11 +243,11 @@ fn not_cut(mount: &Mount<'_>, square: Outcome, work: &mut PlaceWork) {
     if mount.now.not_said {
         ask_coating(mount, work);
     } else if !mount.now.worked && square == Outcome::ConformityShown {
-        work.leave.push(String::from(
+        work.leave(String::from(
             "the faces: bare, and square enough for the caliper",
         ));
     } else if !mount.now.worked && square == Outcome::Undecided && work.questions.is_empty() {
-        work.leave.push(String::from(
+        work.leave(String::from(
             "the faces: bare, and nothing shows that they must be cut",
         ));
     }
@@ -259,7 +259,7 @@ pub(super) fn ask_coating(mount: &Mount<'_>, work: &mut PlaceWork) {
     } else {
         ("coating", "what covers the faces? Not stated is not bare")
     };
-    work.ask(
+    work.ask_plain(
         mount.field(field),
         measure,
         "a caliper on paint sits neither square nor tight",
@@ -280,7 +280,7 @@ fn unsurveyed(mount: &Mount<'_>, work: &mut PlaceWork) {
         .iter()
         .any(|l| l.what == Limited::Squareness);
     if mount.now.covered || squareness || !mount.now.points.is_empty() {
-        work.ask(
+        work.ask_plain(
             mount.heights(),
             "heights of both faces at 3 places or more each, along and across",
             "side slope of the faces rolls the caliper and cannot be set right with its bolts",
@@ -289,7 +289,7 @@ fn unsurveyed(mount: &Mount<'_>, work: &mut PlaceWork) {
     } else if mount.now.not_said {
         ask_coating(mount, work);
     } else {
-        work.leave.push(String::from(
+        work.leave(String::from(
             "the faces: bare and not surveyed, no reason to cut them is known",
         ));
     }

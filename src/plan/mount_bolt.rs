@@ -36,7 +36,7 @@ pub(super) fn bolt(mount: &Mount<'_>, work: &mut PlaceWork) {
         return;
     }
     let Some(thickness) = mount.now.thickness else {
-        work.ask(
+        work.ask_plain(
             mount.field("thickness"),
             "thickness of the flat mount, bolt head to caliper face",
             "the bolt is chosen by it, and too long a bolt bottoms in the blind hole and feels tight without clamping",
@@ -61,14 +61,14 @@ pub(super) fn bolt(mount: &Mount<'_>, work: &mut PlaceWork) {
     };
     work.settled(Finding {
         readings: Vec::from([thickness]),
-        ..Finding::stated("bolt", verdict.sentence.clone())
+        ..Finding::stated("bolt", verdict.words())
     });
     // What the list gives for the nearest thickness is as near as anybody prints.
     let listed = verdict.millimetres("bolt length");
     if at_hand.is_some_and(|bolt| Some(settled_mm(bolt)) != listed)
         && verdict.outcome == Outcome::Undecided
     {
-        work.ask(
+        work.ask_plain(
             mount.field("bolt"),
             "which length does the caliper maker want for this thickness?",
             "the one at hand is not what the tables print, and no tolerance is published; too long a bolt bottoms and clamps nothing",

@@ -21,7 +21,7 @@ use crate::thread::Turn;
 pub(super) fn cut(mount: &Mount<'_>, needed: Reading, out: bool, work: &mut PlaceWork) -> bool {
     let now = &mount.now;
     if now.marks == Some(Marks::Torn) {
-        work.steps.push(Draft::refer(
+        work.steps.push(Draft::refer_plain(
             &mount.place,
             format!("Do not face the {}: the last pass tore it", mount.what),
             "a torn face is cut again only with another cutter or another hand",
@@ -40,7 +40,7 @@ pub(super) fn cut(mount: &Mount<'_>, needed: Reading, out: bool, work: &mut Plac
             .iter()
             .any(|l| l.what == Limited::Thickness)
     {
-        work.ask(
+        work.ask_plain(
             mount.field("thickness"),
             "thickness of the mount, bolt head to caliper face",
             "its maker limits it, and facing makes it thinner",
@@ -97,7 +97,7 @@ pub(super) fn cut(mount: &Mount<'_>, needed: Reading, out: bool, work: &mut Plac
         }
     };
     let by = permit.off().map(|off| off.most);
-    let mut draft = Draft::cut(
+    let mut draft = Draft::cut_plain(
         permit,
         format!("Face the {}, the least that gives full contact", mount.what),
         why,
@@ -111,14 +111,14 @@ pub(super) fn cut(mount: &Mount<'_>, needed: Reading, out: bool, work: &mut Plac
             .checking("thickness of the mount again, and with it the bolt: facing makes the mount thinner")
             .changing(Change {
                 place: mount.place.clone(),
-                words: "the mount is thinner by what comes off: a bolt chosen before is that much too long",
+                what: "the mount is thinner by what comes off: a bolt chosen before is that much too long".into(),
                 by,
             });
     }
     work.steps.push(draft);
     if bolts {
         work.steps.push(
-            Draft::by_hand(
+            Draft::by_hand_plain(
                 &mount.place,
                 ByHand::Check,
                 format!(

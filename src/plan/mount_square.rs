@@ -27,15 +27,12 @@ impl Square {
             work.settled(finding);
         }
         if let Some(verdict) = &self.verdict {
-            work.settled(Finding::stated(
-                "caliper on its mount",
-                verdict.sentence.clone(),
-            ));
+            work.settled(Finding::stated("caliper on its mount", verdict.words()));
             work.found(verdict);
         }
         if out {
             work.out = true;
-            work.cures.push(String::from(
+            work.cure(String::from(
                 "facing, within what the frame maker allows; where it allows less, the frame maker: bolts and washers do not set a side slope right",
             ));
         }
@@ -141,7 +138,7 @@ fn ask(mount: &Mount<'_>, outcome: Outcome, nothing: bool, work: &mut PlaceWork)
             ),
         ];
         for (field, _, measure, with) in missing.into_iter().filter(|m| m.1) {
-            work.ask(
+            work.ask_plain(
                 mount.field(field),
                 measure,
                 "no squareness is published for a mount; the caliper's own clearance is the only bound",
@@ -149,7 +146,7 @@ fn ask(mount: &Mount<'_>, outcome: Outcome, nothing: bool, work: &mut PlaceWork)
             );
         }
     } else if outcome == Outcome::Undecided {
-        work.ask(
+        work.ask_plain(
             mount.heights(),
             "heights of both faces again, finer, and as far apart as the faces allow",
             "whether the caliper rubs is too close to tell",

@@ -21,11 +21,11 @@ pub(super) fn plan(site: &Site<'_>) -> Vec<PlaceWork> {
             };
             work.measured = true;
             match place {
-                Place::Dropout(..) if covered(Some(coating)) => work.leave.push(String::from(
+                Place::Dropout(..) if covered(Some(coating)) => work.leave(String::from(
                     "the face: the toothed ends of an axle bite through the paint; only a thick build-up is taken down by hand",
                 )),
                 Place::BrakeUnderside(_) if covered(Some(coating)) => work.steps.push(
-                    Draft::by_hand(
+                    Draft::by_hand_plain(
                         &place,
                         ByHand::Clean,
                         "Take the paint off where the bolt heads sit, by hand",
@@ -33,13 +33,13 @@ pub(super) fn plan(site: &Site<'_>) -> Vec<PlaceWork> {
                     )
                     .minding(super::Caution::Brakes),
                 ),
-                Place::SeatTubeSlot if covered(Some(coating)) => work.steps.push(Draft::by_hand(
+                Place::SeatTubeSlot if covered(Some(coating)) => work.steps.push(Draft::by_hand_plain(
                     &place,
                     ByHand::Clean,
                     "Clean the slot and its ears by hand, and round the end of the slot",
                     "paint in the slot keeps the clamp from closing, and an edge scores the post",
                 )),
-                _ => work.leave.push(String::from("nothing is cut there")),
+                _ => work.leave(String::from("nothing is cut there")),
             }
             work
         })

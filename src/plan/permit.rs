@@ -268,7 +268,7 @@ pub(super) fn rule(request: Request<'_>) -> Ruling {
             (a, b) => a.is_none().cmp(&b.is_none()),
         });
         let amounts = limits.into_iter().map(|limit| Stop {
-            limit: Text::Owned(limit.what().to_string()),
+            limit: limit.what().to_string().into(),
             to_go: limit.surely(),
             grade: Some(limit.grade()),
             sources: limit.sources().to_vec(),

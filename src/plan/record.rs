@@ -6,9 +6,9 @@ use alloc::vec::Vec;
 
 use super::answer::{Off, PlaceReport, Plan, State, Step, WeakFigure};
 use super::caution::Caution;
+use super::facts::{Ask, Fact, Found, Task};
 use super::prepare_with;
 use super::sheet::{Face, FrameSheet};
-use crate::judge::Finding;
 use crate::measure::{Reading, settled_below};
 use crate::standard::{Place, Tables};
 
@@ -23,27 +23,27 @@ pub struct RecordEntry {
     /// Where the work stands.
     pub state: State,
     /// What was found before.
-    pub before: Vec<Finding>,
+    pub before: Vec<Found>,
     /// What was planned, in one line each.
-    pub planned: Vec<String>,
+    pub planned: Vec<Task>,
     /// How much was planned to come off.
     pub planned_off: Option<Off>,
     /// What was found after the last pass; empty without readings after the work.
-    pub after: Vec<Finding>,
+    pub after: Vec<Found>,
     /// What came off, least and most.
     pub removed: Vec<Reading>,
     /// More came off than was planned.
     pub too_much: bool,
     /// What is still to be done, in one line each.
-    pub left_to_do: Vec<String>,
+    pub left_to_do: Vec<Task>,
     /// What is asked.
-    pub asked: Vec<String>,
+    pub asked: Vec<Ask>,
     /// What contradicts what.
-    pub contradictions: Vec<String>,
+    pub contradictions: Vec<Fact>,
     /// What is left as it is, and why.
-    pub leave: Vec<String>,
+    pub leave: Vec<Fact>,
     /// What could cure what is out.
-    pub cures: Vec<String>,
+    pub cures: Vec<Fact>,
     /// What the sheet notes there.
     pub notes: Vec<String>,
     /// Readings were taken after work.
@@ -107,12 +107,12 @@ pub(super) fn of(now: &Plan, before: Option<&Plan>) -> Record {
         first.places.iter().map(|p| (&p.place, p)).collect();
     let planned = steps_by_place(first);
     let left = steps_by_place(now);
-    let mut asked: BTreeMap<&Place, Vec<String>> = BTreeMap::new();
+    let mut asked: BTreeMap<&Place, Vec<Ask>> = BTreeMap::new();
     for question in &now.questions {
         asked
             .entry(&question.place)
             .or_default()
-            .push(question.measure.clone());
+            .push(question.ask.clone());
     }
     let entries = now
         .places
@@ -135,7 +135,7 @@ pub(super) fn of(now: &Plan, before: Option<&Plan>) -> Record {
                     .get(&report.place)
                     .map(|p| p.facts.clone())
                     .unwrap_or_default(),
-                planned: steps.iter().map(|s| s.words.clone()).collect(),
+                planned: steps.iter().map(|s| s.task.clone()).collect(),
                 planned_off,
                 after: if report.worked {
                     report.facts.clone()
@@ -148,7 +148,7 @@ pub(super) fn of(now: &Plan, before: Option<&Plan>) -> Record {
                     .get(&report.place)
                     .map_or(&[][..], Vec::as_slice)
                     .iter()
-                    .map(|s| s.words.clone())
+                    .map(|s| s.task.clone())
                     .collect(),
                 asked: asked.remove(&report.place).unwrap_or_default(),
                 contradictions: report.contradictions.clone(),

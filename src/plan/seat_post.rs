@@ -36,7 +36,7 @@ pub(super) fn fit(
     }
     let outside: Vec<Placed> = post.outside.iter().map(|r| Placed::from(*r)).collect();
     if outside.is_empty() && post.outside_limits.is_none() {
-        work.ask(
+        work.ask_plain(
             "seat_tube.post.outside",
             "outside diameter of the post where it will sit",
             "the fit cannot be judged without it",
@@ -75,7 +75,7 @@ pub(super) fn fit(
     let Ok(said) = asked.answer(site.tables) else {
         return;
     };
-    work.settled(Finding::stated("post in its tube", said.sentence.clone()));
+    work.settled(Finding::stated("post in its tube", said.words()));
     // Where published windows disagree the post itself decides, once it was tried.
     let fits = now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided;
     if fits {
@@ -150,7 +150,7 @@ pub(super) fn insertion(
     let Ok(said) = asked.answer(site.tables) else {
         return;
     };
-    work.settled(Finding::stated("insertion", said.sentence.clone()));
+    work.settled(Finding::stated("insertion", said.words()));
     if inserted.is_some() {
         let weld = tube.weld_depth.is_none();
         work.judged(

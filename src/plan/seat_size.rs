@@ -218,7 +218,7 @@ fn painted(
             let identity = if others.is_empty() {
                 Identity::Known
             } else {
-                work.ask(
+                work.ask_plain(
                     CONFIRM,
                     format!("is it really {}? Try a post of known size, and measure the bore below the paint", post.code),
                     format!("the readings allow {} as well, and a reamer cannot put metal back", names(&others)),
@@ -270,7 +270,7 @@ fn painted(
             ),
         )),
     }
-    work.ask(
+    work.ask_plain(
         CONFIRM,
         "which post goes in below the paint? Measure the bore there, and try a post or plug of known size",
         "the readings do not name the size that was believed, and paint hides the rest",

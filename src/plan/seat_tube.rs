@@ -14,7 +14,7 @@ use super::seat_size::{self, Sized};
 use super::sheet::{Heard, Limited, Marks, SeatTubeSheet};
 use super::site::{Site, Wish, take, tool};
 use super::work::{Answers, Draft, PlaceWork};
-use crate::evidence::{Grade, Text};
+use crate::evidence::Grade;
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
 use crate::judge::{Finding, OwnLimits, Wall, extremes, spread};
@@ -48,7 +48,7 @@ pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
     work.worked = now.worked;
     work.removed = now.removed.into_iter().collect();
     if now.bore.is_empty() {
-        work.ask(
+        work.ask_plain(
             "seat_tube.bore",
             "bore of the seat tube at two depths and two directions",
             "no size can be named and nothing cut before it is measured",
@@ -70,7 +70,7 @@ pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
                 in_mm(apart)
             ),
         ));
-        work.ask(
+        work.ask_plain(
             "seat_tube.bore",
             "clean the bore, look for pinched ears and burrs, then measure it again",
             "the spread is larger than any step of the seatpost series",
@@ -161,7 +161,7 @@ fn shapes(work: &mut PlaceWork, shape: &Shape, now: &BoreNow) {
         }
     }
     if shape.cautions().contains(&FitCaution::ShapeAtLeast) {
-        work.ask(
+        work.ask_plain(
             "seat_tube.bore",
             "bore again: two directions at each of two depths",
             "a bore is not one number; a pinched or oval tube looks sound in one direction",
@@ -247,11 +247,11 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
                     ),
                 )
             });
-            work.cures.push(String::from(
+            work.cure(String::from(
                 "a post of the next size that the bore takes, or a shim over the whole insertion with its slot on the slot of the tube",
             ));
         } else if !now.worked {
-            work.leave.push(if short.value() > mm(0.0) {
+            work.leave(if short.value() > mm(0.0) {
                 format!(
                     "the bore is within {} of {}, less than these readings can tell: try the post",
                     in_mm(short.value()),
@@ -267,7 +267,7 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         return;
     }
     if now.marks == Some(Marks::Torn) {
-        work.steps.push(Draft::refer(
+        work.steps.push(Draft::refer_plain(
             &Place::SeatTube,
             "Do not ream the seat tube: the last pass tore it",
             "a torn bore is reamed again only with another cutter or another hand",
@@ -311,14 +311,14 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
     };
     // The depth is asked for only where a reamer goes in.
     if clear_unknown {
-        work.ask(
+        work.ask_plain(
             CLEAR,
             "how deep the bore is clear, to the first boss, butt or sleeve",
             "the reamer must stop before it",
             "depth rod or a marked rod",
         );
     }
-    let mut draft = Draft::cut(
+    let mut draft = Draft::cut_plain(
         permit,
         format!("Ream the seat tube to {:.1}", in_mm(sized.size)),
         "high points must go, a mirror is not wanted; it comes first so that the frame can be held by a post",
@@ -388,7 +388,7 @@ fn depth(site: &Site<'_>, tube: &SeatTubeSheet, sized: &Sized) -> (Vec<Stop>, bo
         .tables
         .get::<Seatpost>(&format!("{:.1}", settled_mm(sized.size)));
     stops.push(Stop {
-        limit: Text::Owned(format!("the size, {:.1}", in_mm(sized.size))),
+        limit: format!("the size, {:.1}", in_mm(sized.size)).into(),
         to_go: None,
         grade: row.and_then(|r| r.diameter.grade()),
         sources: row
@@ -399,7 +399,7 @@ fn depth(site: &Site<'_>, tube: &SeatTubeSheet, sized: &Sized) -> (Vec<Stop>, bo
     let written = Heard::of(&tube.limits, Limited::Depth).and_then(|h| h.at_most());
     if let Some((_, words)) = &written {
         stops.push(Stop {
-            limit: Text::Owned(format!("depth {words}")),
+            limit: format!("depth {words}").into(),
             to_go: None,
             grade: Some(Grade::Shop),
             sources: Vec::new(),
@@ -407,7 +407,7 @@ fn depth(site: &Site<'_>, tube: &SeatTubeSheet, sized: &Sized) -> (Vec<Stop>, bo
     }
     if let Some(clear) = tube.clear_depth {
         stops.push(Stop {
-            limit: Text::Owned(format!("depth, the bore is clear to {:.1}", in_mm(clear))),
+            limit: format!("depth, the bore is clear to {:.1}", in_mm(clear)).into(),
             to_go: None,
             grade: None,
             sources: Vec::new(),

@@ -179,8 +179,7 @@ fn without_thread(sheet: &ShellSheet, shell: &PlaceWork) -> Vec<PlaceWork> {
         .filter(|side| spoken_of(side_of(sheet, *side)))
         .map(|side| {
             let mut work = begin(side, side_of(sheet, side));
-            work.leave
-                .push(String::from("there is no thread in this pattern"));
+            work.leave(String::from("there is no thread in this pattern"));
             work.held = !shell.contradictions.is_empty();
             work
         })

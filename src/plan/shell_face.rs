@@ -35,7 +35,7 @@ pub(super) fn faced_to_width(shell: &mut PlaceWork, works: &[PlaceWork]) {
         shell.hold("the width: its faces bring it back, and what they wait for is asked there");
     } else {
         shell.out = true;
-        shell.cures.push(String::from(
+        shell.cure(String::from(
             "wider than its unit takes, and nothing is faced: another unit or crank, or the frame maker",
         ));
     }
@@ -76,7 +76,7 @@ pub(super) fn faces(
         if let Some(why) = stays {
             let mut work = face::begin(Place::ShellFace(side), face);
             work.measured = true;
-            work.leave.push(String::from(why));
+            work.leave(String::from(why));
             works.push(work);
             continue;
         }
@@ -104,7 +104,7 @@ fn painted_without_heights(side: Side, pilot: &Pilot) -> PlaceWork {
         work.hold(format!("the face, for now: {why}"));
         return work;
     }
-    work.ask(
+    work.ask_plain(
         format!("shell.{side}.face.probes"),
         "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
         "the shell is painted and nothing was said of its faces; one side of a face cleans long before the other",
@@ -182,12 +182,14 @@ fn facing<'a>(
         changes: Vec::from([
             Change {
                 place: Place::Shell,
-                words: moves,
+                what: moves.into(),
                 by: None,
             },
             Change {
                 place: Place::Shell,
-                words: "the shell is narrower: width again, and with it the spacers of the crank maker",
+                what:
+                    "the shell is narrower: width again, and with it the spacers of the crank maker"
+                        .into(),
                 by: None,
             },
         ]),

@@ -101,7 +101,7 @@ pub(super) fn identify_shell(
             .ok()
     };
     if all.is_empty() && name.is_none() {
-        work.ask(
+        work.ask_plain(
             "shell.pitch",
             "is there a thread? Its pitch, over six threads or more; else the bore, the width, and the hand on each side",
             "nothing is cut in a shell before it is named",
@@ -146,9 +146,12 @@ pub(super) fn identify_shell(
             .iter_mut()
             .filter(|q| q.answer == "shell.bore")
         {
-            question.measure = String::from(
-                "bore on bare metal, in two directions at each end: take the coating off there by hand",
-            );
+            question.ask = super::CommonAsk::Plain {
+                plain: "bore on bare metal, in two directions at each end: take the coating off there by hand".into(),
+                reason: "a press shell is known by its bore".into(),
+                tool: "three-point internal micrometer".into(),
+            }
+            .into();
         }
     }
     settled
@@ -240,7 +243,7 @@ fn told(
         && row.is_some_and(|row| !shell_window::takes(site, row, window))
         && weighed(sheet, &answer, window)
     {
-        work.ask(
+        work.ask_plain(
             "shell.confirmed",
             format!(
                 "is it {code}, or {} as the crank's window says? Hand of each side, or a cup tried by hand",
@@ -267,7 +270,7 @@ fn told(
         }
     }
     work.facts
-        .extend(ranking::taken_as(site.tables, &answer, &code));
+        .extend(ranking::taken_as(site.tables, &answer, &code).map(super::Found::from));
     identity::tell(work, answer);
     Some(Settled { code, identity })
 }

@@ -21,7 +21,7 @@ fn unsurveyed(sheet: &ShellSheet, heard: &Heard, works: &mut [PlaceWork]) {
     for side in [Side::Drive, Side::NonDrive] {
         let face = side_of(sheet, side).face.as_ref();
         if face.is_none_or(|f| f.probes.is_empty()) {
-            work.ask(
+            work.ask_plain(
                 format!("shell.{side}.face.probes"),
                 "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
                 format!("{} limits how far the two faces may be out of parallel", heard.owner()),
@@ -65,13 +65,13 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
         .any(|w| faces().contains(&w.place) && w.steps.iter().any(|s| s.operation().cuts()));
     for work in works.iter_mut().filter(|w| faces().contains(&w.place)) {
         match held.outcome {
-            Some(Outcome::NonconformityShown) if !will_change => work.ask(
+            Some(Outcome::NonconformityShown) if !will_change => work.ask_plain(
                 format!("{}.limits", work.place),
                 format!("how square must this face be? The two are out of parallel by {}", in_mm(found.run_out.value())),
                 "the faces are out of parallel by more than their maker allows; facing both would cure it",
                 "frame maker",
             ),
-            Some(Outcome::Undecided) if !will_change => work.ask(
+            Some(Outcome::Undecided) if !will_change => work.ask_plain(
                 format!("{}.probes", work.place),
                 "heights of both faces again, finer",
                 "whether the two faces are parallel enough is not shown either way",

@@ -105,7 +105,7 @@ pub(super) fn plan(
     let now = now(sheet);
     work.removed = now.removed.into_iter().collect();
     if now.bore.is_empty() {
-        work.ask(
+        work.ask_plain(
             "shell.bore",
             "bore in two directions at each end",
             "a press shell is known by its bore",
@@ -135,7 +135,7 @@ pub(super) fn plan(
     let cut = correct(site, work, sheet, settled, &now, held.as_ref(), &said);
     // With a part at hand the fit decides.
     if held.is_none() && sheet.part.is_none() {
-        work.ask(
+        work.ask_plain(
             "shell.limits",
             "bore limits from the frame maker's drawing",
             "nobody publishes limits for this bore: the mating part and the frame maker decide",
@@ -143,7 +143,7 @@ pub(super) fn plan(
         );
     }
     if now.bore.len() < 4 {
-        work.ask(
+        work.ask_plain(
             "shell.bore",
             "bore in two directions at each end",
             "a single narrow place may be out of round and not small",
@@ -252,7 +252,7 @@ fn correct(
         &smallest,
     ));
     if sheet.outside.is_empty() {
-        work.ask(
+        work.ask_plain(
             "shell.outside",
             "outside diameter of the shell",
             "the wall of a press shell is thin, and what is left of it decides",
@@ -292,7 +292,7 @@ fn correct(
         return false;
     };
     work.steps.push(
-        Draft::cut(
+        Draft::cut_plain(
             permit,
             match high {
                 Some(high) => format!(
@@ -328,7 +328,7 @@ fn clean(work: &mut PlaceWork, now: &BoreNow, carbon: bool) {
             "metal",
         )
     };
-    let mut draft = Draft::by_hand(
+    let mut draft = Draft::by_hand_plain(
         &Place::Shell,
         ByHand::Clean,
         how,
@@ -369,7 +369,7 @@ fn part(
     let Some(part) = &sheet.part else {
         // How tight it must sit is told by a maker, so the part is needed to know how far the bore may go.
         if Heard::of(&sheet.limits, Limited::Interference).is_some() {
-            work.ask(
+            work.ask_plain(
                 PART.reading,
                 "outside diameter of the part where it will sit",
                 "a maker limits how tight it must be",
@@ -380,7 +380,7 @@ fn part(
     };
     let outside: Vec<Placed> = part.outside.iter().map(|r| Placed::from(*r)).collect();
     if outside.is_empty() && part.outside_limits.is_none() {
-        work.ask(
+        work.ask_plain(
             "shell.part.outside",
             "outside diameter of the part where it will sit",
             "the fit cannot be judged without it",

@@ -58,7 +58,7 @@ fn hand_for(work: &mut PlaceWork, whole: &Whole<'_>, side: Side) -> Option<Hand>
         .filter(|f| f.dissent().is_empty() && f.grade().is_some_and(|g| g > Grade::Memory))
         .and_then(|f| f.value().copied());
     if printed.is_none() {
-        work.ask(
+        work.ask_plain(
             format!("shell.{side}.hand"),
             "which hand is the thread? Look at its slope",
             match fact {

@@ -117,7 +117,7 @@ pub(super) fn of(
         return widths;
     }
     let Some(width) = extremes(&sheet.width).first().copied() else {
-        work.ask(
+        work.ask_plain(
             "shell.width",
             "width over the faces at three places",
             "what comes off a face comes off the width",
@@ -134,7 +134,7 @@ pub(super) fn of(
         return widths;
     };
     let Some(lower) = lower else {
-        work.ask(
+        work.ask_plain(
             "shell.window",
             "which crank will be fitted, and which least width does its maker or the frame's allow?",
             "facing makes the shell narrower, and only they say how narrow it may be; a limit on `width` answers it too",

@@ -151,7 +151,7 @@ pub(super) fn holds(
             Some(Outcome::NonconformityShown) => {
                 broken = Some(over);
                 if over == Over::Upper {
-                    work.ask(
+                    work.ask_plain(
                         "shell.drive.face.probes",
                         "heights of both faces, and what covers them",
                         "the shell is wider than its unit takes: it would be faced to a width",
@@ -159,14 +159,14 @@ pub(super) fn holds(
                     );
                     work.settled(found);
                 } else {
-                    work.cures.push(String::from(
+                    work.cure(String::from(
                         "narrower than its window: nothing more may come off; spacers or another unit, by the crank maker's sheet",
                     ));
                     work.fact(found);
                 }
             }
             Some(Outcome::Undecided) => {
-                work.ask(
+                work.ask_plain(
                     "shell.width",
                     format!("width again, finer: it lies too close to {}", limit.words),
                     "whether the unit fits is not shown either way",

@@ -1,7 +1,7 @@
 //! What every planner is given besides its part of the sheet, and what it does with a ruling.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 
 use super::answer::{Operation, Tool};
 use super::caution::Caution;
@@ -81,7 +81,7 @@ pub(super) struct Wish<'a> {
     /// Only a coating asks for it, so that hands can do some of it where no cutter may.
     pub only_coating: bool,
     /// With what the readings are taken.
-    pub instrument: &'a str,
+    pub instrument: &'static str,
 }
 
 /// What an operation is called.
@@ -115,7 +115,7 @@ pub(super) fn take(work: &mut PlaceWork, ruling: Ruling, wish: &Wish<'_>) -> Opt
             work.cautions.push(Caution::Carbon);
             if wish.only_coating {
                 let words = format!("Take the coating off the {} by hand: wood, plastic or a fine cloth", wish.what);
-                let mut clean = Draft::by_hand(
+                let mut clean = Draft::by_hand_plain(
                     wish.place,
                     ByHand::Clean,
                     words,
@@ -128,17 +128,17 @@ pub(super) fn take(work: &mut PlaceWork, ruling: Ruling, wish: &Wish<'_>) -> Opt
                 work.steps.push(clean);
             } else {
                 work.steps.push(
-                    Draft::refer(wish.place, title, "carbon and plastic are not cut here; the frame maker decides")
+                    Draft::refer_plain(wish.place, title, "carbon and plastic are not cut here; the frame maker decides")
                         .minding(Caution::Carbon),
                 );
             }
         }
-        Reason::MakersShape => work.steps.push(Draft::refer(
+        Reason::MakersShape => work.steps.push(Draft::refer_plain(
             wish.place,
             title,
             "its angle and depth belong together and to the frame maker",
         )),
-        Reason::MetalLost => work.steps.push(Draft::refer(
+        Reason::MetalLost => work.steps.push(Draft::refer_plain(
             wish.place,
             title,
             "metal is lost there, and cutting brings none back; the frame maker or a qualified builder decides: insert, next pattern, sleeve",
@@ -149,9 +149,9 @@ pub(super) fn take(work: &mut PlaceWork, ruling: Ruling, wish: &Wish<'_>) -> Opt
             } else {
                 format!("nothing may come off because of {limit}")
             };
-            work.steps.push(Draft::refer(wish.place, title, why));
+            work.steps.push(Draft::refer_plain(wish.place, title, why));
         }
-        Reason::BeyondLimit { limit, needed, allowed } => work.steps.push(Draft::refer(
+        Reason::BeyondLimit { limit, needed, allowed } => work.steps.push(Draft::refer_plain(
             wish.place,
             title,
             format!("{} would have to come off, {limit} allows {}", in_mm(needed), in_mm(allowed)),
@@ -172,7 +172,7 @@ pub(super) fn take(work: &mut PlaceWork, ruling: Ruling, wish: &Wish<'_>) -> Opt
 fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
     let verb = verb(wish.operation);
     match reason {
-        Reason::MaterialUnknown => work.ask(
+        Reason::MaterialUnknown => work.ask_plain(
             format!("{}.material", wish.joint),
             format!("what is the {} made of?", wish.what),
             format!("nobody may {verb} what may be carbon"),
@@ -180,7 +180,7 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
         ),
         Reason::NoConsent => {
             work.cautions.push(Caution::BondedInsert);
-            work.ask(
+            work.ask_plain(
                 format!("{}.consent", wish.joint),
                 format!(
                     "does the frame maker allow to {verb} the {}? In writing",
@@ -197,7 +197,7 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
             limit,
             needed,
             allowed,
-        } => work.ask(
+        } => work.ask_plain(
             wish.readings.clone(),
             format!(
                 "finer readings: {} needed and {} left under {limit} are too close to tell",
@@ -210,7 +210,7 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
         Reason::LimitUnknown { limit, measure } => {
             // Planners ask for it at its own field; this is for a limit that has none.
             if work.questions.is_empty() {
-                work.ask(
+                work.ask_plain(
                     format!("{}.limits", wish.joint),
                     format!("{limit}: {measure}"),
                     "while it is unknown no cut is shown to be allowed",
@@ -218,7 +218,7 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
                 );
             }
         }
-        Reason::NoStop => work.ask(
+        Reason::NoStop => work.ask_plain(
             format!("{}.limits", wish.joint),
             format!(
                 "how much may come off the {}? Depth of cut, or what must be left",
@@ -249,10 +249,10 @@ fn ask(work: &mut PlaceWork, reason: Reason, wish: &Wish<'_>) {
 }
 
 /// A tool of this kind.
-pub(super) fn tool(code: &'static str, words: impl ToString) -> Tool {
+pub(super) fn tool(code: &'static str, which: impl Into<super::Fact>) -> Tool {
     Tool {
         code,
-        words: words.to_string(),
+        which: which.into(),
         hand: None,
     }
 }

@@ -29,7 +29,7 @@ pub(super) fn plan(site: &Site<'_>, sheet: &SteererSheet) -> PlaceWork {
     let carbon = site.joint(&sheet.common()).material == Some(MaterialKind::Carbon);
     if carbon && work.measured {
         work.cautions.push(Caution::Carbon);
-        work.leave.push(String::from(
+        work.leave(String::from(
             "the steerer: laminate; it is shortened, plugged and clamped only as its maker writes",
         ));
     }
@@ -99,7 +99,7 @@ fn named(site: &Site<'_>, sheet: &SteererSheet, work: &mut PlaceWork) {
         }
     }
     if threaded {
-        work.leave.push(String::from(
+        work.leave(String::from(
             "the steerer thread: it is only followed with its own form; Italian and English steerers share size and pitch and differ in flank angle",
         ));
     }
@@ -151,16 +151,16 @@ fn makers(site: &Site<'_>, sheet: &SteererSheet, work: &mut PlaceWork) -> bool {
 }
 
 fn too_short(work: &mut PlaceWork) {
-    let cure = String::from(SHORT);
+    let cure = super::Fact::from(SHORT);
     if !work.cures.contains(&cure) {
-        work.cures.push(cure);
+        work.cure(cure);
     }
 }
 
 const SHORT: &str = "fewer spacers, a lower stem or headset, or another fork; never less grip than the stem maker wants";
 
-fn ask_length(work: &mut PlaceWork, why: &str) {
-    work.ask(
+fn ask_length(work: &mut PlaceWork, why: &'static str) {
+    work.ask_plain(
         format!("{PATH}.length"),
         "length from the crown-race seat to the end of the steerer, to half a millimetre",
         why,
@@ -252,7 +252,7 @@ fn grip(site: &Site<'_>, above: &Reading, work: &mut PlaceWork) {
 
 /// Sawing is not planned here; when it is done, and by whose word, is.
 fn shorten(carbon: bool, work: &mut PlaceWork) {
-    let mut draft = Draft::by_hand(
+    let mut draft = Draft::by_hand_plain(
         &Place::Steerer,
         ByHand::Check,
         "Fit headset, spacers and stem dry and mark the length of the steerer, only when the head-tube faces are finished",

@@ -85,7 +85,7 @@ impl Bench<'_> {
     }
 
     fn replace(&self, why: &'static str) -> Draft {
-        Draft::by_hand(
+        Draft::by_hand_plain(
             &self.place,
             ByHand::Replace,
             format!("Replace the {}", self.what),
@@ -134,10 +134,10 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     if said.outcome != Outcome::NonconformityShown || now.lost() || cured_by(&said, Remedy::Chase) {
         work.found(&said);
     }
-    let contradictions = said.findings.iter().filter(|f| f.what == CONTRADICTION);
+    let contradictions = said.findings.iter().filter(|f| f.what() == CONTRADICTION);
     for found in contradictions {
         work.contradicts(
-            found.words.to_string(),
+            found.to_string(),
             bench.field(if now.not_go.is_none() {
                 "not_go"
             } else {
@@ -168,15 +168,15 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         // The judge wants to know more before anything is done.
         Some(ThreadSeen::Loose) => ask_next(work, bench, &said),
         _ if out => work.verdict(&said),
-        Some(ThreadSeen::TakesPart) if !to_chase => work
-            .leave
-            .push(String::from("the thread: takes its part by hand")),
-        _ if clean && goes => work.leave.push(String::from(if sound {
+        Some(ThreadSeen::TakesPart) if !to_chase => {
+            work.leave(String::from("the thread: takes its part by hand"))
+        }
+        _ if clean && goes => work.leave(String::from(if sound {
             "the thread: sound, takes its part by hand"
         } else {
             "the thread: takes its part by hand"
         })),
-        _ if clean && now.go.is_none() => work.ask(
+        _ if clean && now.go.is_none() => work.ask_plain(
             bench.field("go"),
             "does the mating part or a GO gauge screw through by hand?",
             "a sound thread is left alone",
@@ -188,11 +188,11 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
 
 fn ask_next(work: &mut PlaceWork, bench: &Bench<'_>, said: &Verdict) {
     if let Some(next) = said.next.first() {
-        work.ask(
+        work.ask_plain(
             bench.field("not_go"),
-            format!("{}; or another good part", next.measure),
+            format!("{}; or another good part", next.ask),
             "loose with one part says nothing yet: the part may be the small one",
-            next.with.to_string(),
+            next.ask.with().to_string(),
         );
     }
 }
@@ -206,7 +206,7 @@ fn uncut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         rule: Some(site.rule),
     };
     let Some(hole) = bench.hole() else {
-        work.steps.push(Draft::refer(
+        work.steps.push(Draft::refer_plain(
             &bench.place,
             format!(
                 "Do not tap the {}: no hole size is published for {}",
@@ -237,9 +237,9 @@ fn uncut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
                 thread_cut::tap(site, work, bench, None);
             }
         }
-        Outcome::NonconformityShown => work.steps.push(Draft::refer(
+        Outcome::NonconformityShown => work.steps.push(Draft::refer_plain(
             &bench.place,
-            format!("Do not tap the {}: {}", bench.what, lower(&said.sentence)),
+            format!("Do not tap the {}: {}", bench.what, lower(&said.words())),
             "too little thread would be left; insert or next pattern, by the frame maker or a qualified builder",
         )),
     }
@@ -247,7 +247,7 @@ fn uncut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
 
 fn ask_hole(work: &mut PlaceWork, bench: &Bench<'_>, hole: &MinorHeld) -> String {
     let field = bench.field("minor");
-    work.ask(
+    work.ask_plain(
         field.clone(),
         format!("hole diameter, in two directions; wanted {}", hole.limits),
         "the hole decides how much thread there will be",
@@ -284,7 +284,7 @@ fn lower(sentence: &str) -> String {
 /// Alignment after any work at a hanger.
 fn hanger_check(work: &mut PlaceWork, bench: &Bench<'_>) {
     if matches!(bench.place, Place::Hanger(_)) && work.steps.iter().any(|s| s.operation().cuts()) {
-        work.steps.push(Draft::by_hand(
+        work.steps.push(Draft::by_hand_plain(
             &bench.place,
             ByHand::Check,
             format!("Check the alignment of the {}", bench.what),

@@ -11,7 +11,7 @@ use super::sheet::{Heard, Limited};
 use super::site::{Site, Wish, covered, take, tool};
 use super::thread::Bench;
 use super::work::{Draft, PlaceWork};
-use crate::evidence::{Grade, Text};
+use crate::evidence::Grade;
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::fit::MaterialKind;
 use crate::judge::{MinorHeld, ThreadSeen, extremes};
@@ -23,14 +23,14 @@ fn ends(bench: &Bench<'_>, own: &'static str) -> Vec<Stop> {
     let mut stops = Vec::new();
     if let Some((_, words)) = Heard::of(bench.limits, Limited::Depth).and_then(|h| h.at_most()) {
         stops.push(Stop {
-            limit: Text::Owned(format!("depth of thread {words}")),
+            limit: format!("depth of thread {words}").into(),
             to_go: None,
             grade: Some(Grade::Shop),
             sources: Vec::new(),
         });
     }
     stops.push(Stop {
-        limit: Text::Borrowed(own),
+        limit: own.into(),
         to_go: None,
         grade: None,
         sources: Vec::new(),
@@ -111,7 +111,7 @@ pub(super) fn chase(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         bench.what, bench.size, bench.hand
     );
     let mut draft = finish(
-        Draft::cut(permit, words, why).with(cutter("chaser", bench)),
+        Draft::cut_plain(permit, words, why).with(cutter("chaser", bench)),
         bench,
     );
     if crossed {
@@ -164,8 +164,11 @@ pub(super) fn lost(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         ..wish(bench, Operation::Chase, &what)
     };
     let _ = take(work, ruling, &wish);
-    work.cures
-        .extend(super::cures::of_thread(site.tables, bench));
+    work.cures.extend(
+        super::cures::of_thread(site.tables, bench)
+            .into_iter()
+            .map(super::Fact::from),
+    );
 }
 
 /// Opens a hole that is too small; whether that is permitted.
@@ -204,7 +207,7 @@ pub(super) fn open_hole(
         return false;
     };
     work.steps.push(
-        Draft::cut(
+        Draft::cut_plain(
             permit,
             format!(
                 "Open the {what} to between {} and {}",
@@ -246,6 +249,7 @@ pub(super) fn tap(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, wait
         "Tap the {}: {}, {}-hand",
         bench.what, bench.size, bench.hand
     );
-    let draft = Draft::cut(permit, words, "the thread is not cut yet").with(cutter("tap", bench));
+    let draft =
+        Draft::cut_plain(permit, words, "the thread is not cut yet").with(cutter("tap", bench));
     work.steps.push(finish(draft, bench));
 }

@@ -254,7 +254,7 @@ fn size_of<'a>(
         let seen_twice = sheet.mate.is_some() && sheet.pitch.is_some();
         if row.is_none() && listed && proved.is_none() && !seen_twice {
             let field = format!("{}.confirmed", entry.path);
-            work.ask(
+            work.ask_plain(
                 field.clone(),
                 format!("is it really {size}? No table lists that thread for this place"),
                 "a chaser of another thread cuts a second one across the first",
@@ -265,7 +265,7 @@ fn size_of<'a>(
         return Some((size, row, identity));
     }
     if sheet.pitch.is_none() {
-        work.ask(
+        work.ask_plain(
             format!("{}.pitch", entry.path),
             "pitch, with a gauge over six threads or more",
             if super::site::covered(coating) {
@@ -309,10 +309,10 @@ fn by_tables<'a>(
         Ok(answer) => answer,
         Err(error) => {
             work.settled(Finding::stated("identification", error.to_string()));
-            work.ask(
+            work.ask_plain(
                 format!("{}.confirmed", entry.path),
-                error.remedy(),
-                error.problem(),
+                String::from(error.remedy()),
+                String::from(error.problem()),
                 "the mating part, pitch gauge",
             );
             return None;
@@ -327,7 +327,7 @@ fn by_tables<'a>(
         .and_then(|row| Some((*row.thread.value()?, row)));
     match (&settled, row) {
         (None, _) => identity::open(work, &entry.path, &answer, &seen),
-        (Some(code), None) => work.ask(
+        (Some(code), None) => work.ask_plain(
             format!("{}.confirmed", entry.path),
             format!("which thread is it? By the readings it would be {code}, of which the tables know no thread at this place"),
             "a chaser of another thread cuts a second one across the first",
@@ -368,7 +368,7 @@ fn hand_of(
         (Some(found), _) => Some(found),
         (None, Some(listed)) => Some(listed),
         (None, None) if has_left_variant(entry) => {
-            work.ask(
+            work.ask_plain(
                 format!("{}.hand", entry.path),
                 "which hand is the thread? Look at its slope",
                 "this place is made with a left-hand thread too, and a chaser of the wrong hand destroys it",

@@ -59,7 +59,7 @@ pub(super) fn heard(work: &mut PlaceWork, did: Option<PartDid>, goes_in: GoesIn,
     }
     work.fact(finding);
     if out {
-        work.cures.push(String::from(
+        work.cure(String::from(
             "look for paint, chips and burrs first; then bore and part again by measurement",
         ));
     }

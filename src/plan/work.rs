@@ -5,12 +5,13 @@ use alloc::vec::Vec;
 
 use super::answer::{Change, Operation, PlaceReport, State, Tool, WeakFigure};
 use super::caution::Caution;
+use super::facts::{Ask, CommonAsk, CommonFact, CommonTask, Fact, Found, Task};
 use super::permit::Permit;
 use super::sheet::MakerLimit;
 use crate::evidence::{Grade, Text};
 use crate::face::Allowance;
 use crate::identify::Identification;
-use crate::judge::{Finding, SettledBy, Verdict};
+use crate::judge::{Instrument, SettledBy, Verdict};
 use crate::measure::{Outcome, Reading};
 use crate::standard::Place;
 use crate::thread::Turn;
@@ -19,9 +20,7 @@ use crate::thread::Turn;
 #[derive(Debug, Clone)]
 pub(super) struct Asked {
     pub answer: String,
-    pub measure: String,
-    pub why: String,
-    pub instrument: String,
+    pub ask: Ask,
 }
 
 /// Work by hand, which takes no metal off, so that nobody has to permit it.
@@ -45,17 +44,16 @@ enum Kind {
 pub(super) struct Draft {
     pub place: Place,
     kind: Kind,
-    pub words: String,
-    pub why: String,
+    pub task: Task,
     pub tools: Vec<Tool>,
     pub turn: Option<Turn>,
     /// What guides the cutter, where it is another thing than the row of the work says.
-    pub pilot: Option<Text>,
+    pub pilot: Option<Fact>,
     pub changes: Vec<Change>,
     /// Checks besides those of the row of the work.
-    pub checks: Vec<Text>,
+    pub checks: Vec<Fact>,
     /// What proves it, where it is another thing than the row of the work says.
-    pub proof: Option<Text>,
+    pub proof: Option<Fact>,
     pub cautions: Vec<Caution>,
     /// Fields whose questions must be answered first.
     pub waits: Vec<String>,
@@ -63,32 +61,44 @@ pub(super) struct Draft {
 
 impl Draft {
     /// A cut. Without a permit none can be written.
-    pub(super) fn cut(permit: Permit, words: impl Into<String>, why: impl Into<String>) -> Self {
-        let mut draft = Self::new(permit.place().clone(), Kind::Refer, words, why);
+    pub(super) fn cut(permit: Permit, task: impl Into<Task>) -> Self {
+        let mut draft = Self::new(permit.place().clone(), Kind::Refer, task);
         draft.waits = permit.waits().to_vec();
         draft.kind = Kind::Cut(permit);
         draft
     }
 
-    pub(super) fn by_hand(
+    pub(super) fn by_hand(place: &Place, work: ByHand, task: impl Into<Task>) -> Self {
+        Self::new(place.clone(), Kind::ByHand(work), task)
+    }
+
+    pub(super) fn refer(place: &Place, task: impl Into<Task>) -> Self {
+        Self::new(place.clone(), Kind::Refer, task)
+    }
+
+    /// In words only.
+    pub(super) fn cut_plain(permit: Permit, words: impl Into<Text>, why: impl Into<Text>) -> Self {
+        Self::cut(permit, plain(words, why))
+    }
+    /// In words only.
+    pub(super) fn by_hand_plain(
         place: &Place,
         work: ByHand,
-        words: impl Into<String>,
-        why: impl Into<String>,
+        words: impl Into<Text>,
+        why: impl Into<Text>,
     ) -> Self {
-        Self::new(place.clone(), Kind::ByHand(work), words, why)
+        Self::by_hand(place, work, plain(words, why))
+    }
+    /// In words only.
+    pub(super) fn refer_plain(place: &Place, words: impl Into<Text>, why: impl Into<Text>) -> Self {
+        Self::refer(place, plain(words, why))
     }
 
-    pub(super) fn refer(place: &Place, words: impl Into<String>, why: impl Into<String>) -> Self {
-        Self::new(place.clone(), Kind::Refer, words, why)
-    }
-
-    fn new(place: Place, kind: Kind, words: impl Into<String>, why: impl Into<String>) -> Self {
+    fn new(place: Place, kind: Kind, task: impl Into<Task>) -> Self {
         Self {
             place,
             kind,
-            words: words.into(),
-            why: why.into(),
+            task: task.into(),
             tools: Vec::new(),
             turn: None,
             pilot: None,
@@ -125,15 +135,15 @@ impl Draft {
         self.turn = Some(turn);
         self
     }
-    pub(super) fn guided(mut self, pilot: impl Into<Text>) -> Self {
+    pub(super) fn guided(mut self, pilot: impl Into<Fact>) -> Self {
         self.pilot = Some(pilot.into());
         self
     }
-    pub(super) fn checking(mut self, check: impl Into<Text>) -> Self {
+    pub(super) fn checking(mut self, check: impl Into<Fact>) -> Self {
         self.checks.push(check.into());
         self
     }
-    pub(super) fn proved(mut self, proof: impl Into<Text>) -> Self {
+    pub(super) fn proved(mut self, proof: impl Into<Fact>) -> Self {
         self.proof = Some(proof.into());
         self
     }
@@ -144,6 +154,13 @@ impl Draft {
     pub(super) fn changing(mut self, change: Change) -> Self {
         self.changes.push(change);
         self
+    }
+}
+
+fn plain(words: impl Into<Text>, why: impl Into<Text>) -> CommonTask {
+    CommonTask::Plain {
+        plain: words.into(),
+        reason: why.into(),
     }
 }
 
@@ -164,16 +181,16 @@ pub(super) struct PlaceWork {
     pub place: Place,
     pub name: String,
     pub identification: Option<Identification>,
-    pub facts: Vec<Finding>,
+    pub facts: Vec<Found>,
     /// Something is out and nothing planned here cures it.
     pub out: bool,
-    pub contradictions: Vec<String>,
+    pub contradictions: Vec<Fact>,
     /// Something else must be done first that no question of this place settles.
     pub held: bool,
     /// What is out here is cured by a step at another place.
     pub cured_beside: bool,
-    pub leave: Vec<String>,
-    pub cures: Vec<String>,
+    pub leave: Vec<Fact>,
+    pub cures: Vec<Fact>,
     pub notes: Vec<String>,
     pub removed: Vec<Reading>,
     /// What limits a cut there now.
@@ -214,27 +231,34 @@ impl PlaceWork {
     }
 
     /// Asks; the answer is written into this field of the sheet.
-    pub(super) fn ask(
+    pub(super) fn ask(&mut self, answer: impl Into<String>, ask: impl Into<Ask>) {
+        let answer = answer.into();
+        if !self.questions.iter().any(|q| q.answer == answer) {
+            let ask = ask.into();
+            self.questions.push(Asked { answer, ask });
+        }
+    }
+
+    /// Asks in words only.
+    pub(super) fn ask_plain(
         &mut self,
         answer: impl Into<String>,
-        measure: impl Into<String>,
-        why: impl Into<String>,
-        instrument: impl Into<String>,
+        measure: impl Into<Text>,
+        why: impl Into<Text>,
+        instrument: impl Into<Text>,
     ) {
-        let answer = answer.into();
-        if self.questions.iter().any(|q| q.answer == answer) {
-            return;
-        }
-        self.questions.push(Asked {
+        self.ask(
             answer,
-            measure: measure.into(),
-            why: why.into(),
-            instrument: instrument.into(),
-        });
+            CommonAsk::Plain {
+                plain: measure.into(),
+                reason: why.into(),
+                tool: instrument.into(),
+            },
+        );
     }
 
     /// Something else must be done first: why nothing is planned here yet.
-    pub(super) fn hold(&mut self, why: impl Into<String>) {
+    pub(super) fn hold(&mut self, why: impl Into<Fact>) {
         self.held = true;
         let why = why.into();
         if !self.leave.contains(&why) {
@@ -242,37 +266,45 @@ impl PlaceWork {
         }
     }
 
+    /// A reason to leave the place as it is.
+    pub(super) fn leave(&mut self, why: impl Into<Fact>) {
+        self.leave.push(why.into());
+    }
+
+    /// What could cure what is out.
+    pub(super) fn cure(&mut self, by: impl Into<Fact>) {
+        self.cures.push(by.into());
+    }
+
     /// A fact. One that is out leaves the place out unless a step or a question deals with it: then it is `settled`.
-    pub(super) fn fact(&mut self, finding: Finding) {
-        if finding.outcome == Some(Outcome::NonconformityShown) {
+    pub(super) fn fact(&mut self, found: impl Into<Found>) {
+        let found = found.into();
+        if found.outcome == Some(Outcome::NonconformityShown) {
             self.out = true;
         }
-        self.settled(finding);
+        self.settled(found);
     }
 
     /// A fact that a step or a question of this place deals with.
-    pub(super) fn settled(&mut self, finding: Finding) {
-        if let Some(grade) = finding.grade {
-            let what = if finding.owner.is_empty() {
-                alloc::format!("{}: {}", self.name, finding.what)
-            } else {
-                alloc::format!("{}: {} ({})", self.name, finding.what, finding.owner)
-            };
-            self.weak_figure(what, grade);
+    pub(super) fn settled(&mut self, found: impl Into<Found>) {
+        let found = found.into();
+        if let Some(grade) = found.grade {
+            self.weak_figure(found.fact.clone(), &found.owner, grade);
         }
-        self.facts.push(finding);
+        self.facts.push(found);
     }
 
     /// Every limit that a maker wrote for this place, with whose it is.
     pub(super) fn hear(&mut self, limits: &[MakerLimit]) {
         for limit in limits {
-            self.settled(Finding {
+            self.settled(Found {
                 limits: Some(limit.limits),
                 owner: limit.owner.clone(),
-                ..Finding::stated(
-                    alloc::format!("maker's limit on {}", limit.what),
-                    alloc::format!("{} ({})", limit.limits, limit.owner),
-                )
+                ..Found::of(CommonFact::MakersLimit {
+                    on: limit.what,
+                    is: limit.limits,
+                    by: limit.owner.clone(),
+                })
             });
         }
     }
@@ -281,7 +313,11 @@ impl PlaceWork {
     pub(super) fn verdict(&mut self, verdict: &Verdict) {
         if verdict.outcome == Outcome::NonconformityShown {
             self.out = true;
-            self.cures.extend(super::cures::of_verdict(verdict));
+            self.cures.extend(
+                super::cures::of_verdict(verdict)
+                    .into_iter()
+                    .map(Fact::from),
+            );
         }
         self.found(verdict);
     }
@@ -294,16 +330,12 @@ impl PlaceWork {
             Outcome::Undecided => {
                 self.found(verdict);
                 if let Some(next) = verdict.next.first() {
-                    self.ask(
-                        match next.settled_by {
-                            SettledBy::Reading => answers.reading,
-                            SettledBy::Trial => answers.trial,
-                            SettledBy::Written => answers.written,
-                        },
-                        next.measure.to_string(),
-                        alloc::format!("{}; {}", verdict.place, next.why),
-                        next.with.to_string(),
-                    );
+                    let field = match next.settled_by {
+                        SettledBy::Reading => answers.reading,
+                        SettledBy::Trial => answers.trial,
+                        SettledBy::Written => answers.written,
+                    };
+                    self.ask(field, next.ask.clone());
                 }
             }
         }
@@ -320,27 +352,33 @@ impl PlaceWork {
     /// What contradicts what: nothing is cut here while it stands.
     pub(super) fn contradicts(
         &mut self,
-        words: impl Into<String>,
+        what: impl Into<Fact>,
         answer: impl Into<String>,
-        instrument: impl Into<String>,
+        with: impl Into<Instrument>,
     ) {
-        let words = words.into();
-        self.ask(
-            answer,
-            alloc::format!("which of the two is so? {words}"),
-            "two statements of the sheet cannot both be true; nothing is cut here before it is cleared",
-            instrument,
-        );
-        self.contradictions.push(words);
+        let what = what.into();
+        let which = CommonAsk::WhichIsSo {
+            of: alloc::boxed::Box::new(what.clone()),
+            with: with.into(),
+        };
+        self.ask(answer, which);
+        self.contradictions.push(what);
     }
 
-    pub(super) fn weak_figure(&mut self, what: String, grade: Grade) {
+    pub(super) fn weak_figure(&mut self, what: Fact, owner: &str, grade: Grade) {
         let weak = matches!(
             grade,
             Grade::Memory | Grade::CommonPractice | Grade::Derived | Grade::SecondHand
         );
-        if weak && !self.weak.iter().any(|w| w.what == what) {
-            self.weak.push(WeakFigure { what, grade });
+        let known = |w: &WeakFigure| w.what.code() == what.code() && w.owner == owner;
+        if weak && !self.weak.iter().any(known) {
+            self.weak.push(WeakFigure {
+                place: self.place.clone(),
+                name: self.name.clone(),
+                what,
+                owner: owner.into(),
+                grade,
+            });
         }
     }
 

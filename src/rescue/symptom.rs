@@ -75,9 +75,9 @@ impl core::fmt::Display for Diagnosis {
                 f,
                 "{}. {} ({}): {}",
                 index + 1,
-                check.measure,
-                check.with,
-                check.why
+                check.ask,
+                check.ask.with(),
+                crate::fact::Worded::why(&check.ask)
             )?;
         }
         writeln!(f, "Until then: {}.", self.until_then)
@@ -91,8 +91,8 @@ impl core::fmt::Display for Diagnosis {
 /// use framegauge::{measure::Outcome, rescue::{Symptom, diagnose}};
 /// let jams = diagnose(Symptom::JamsAfterTurns);
 /// assert_eq!(jams.outcome, Outcome::Undecided);
-/// assert!(jams.checks[0].measure.contains("clean"));
-/// assert!(jams.checks.last().unwrap().measure.contains("gauge"));
+/// assert!(jams.checks[0].measure().contains("clean"));
+/// assert!(jams.checks.last().unwrap().measure().contains("gauge"));
 /// ```
 #[must_use]
 pub fn diagnose(symptom: Symptom) -> Diagnosis {

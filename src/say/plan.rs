@@ -1,10 +1,11 @@
 //! The plan as a person reads it at the bench.
 
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::text::{safe, wrapped};
+use crate::fact::Worded;
 use crate::measure::Outcome;
 use crate::plan::{Counted, Off, Operation, PlaceReport, Plan, State, Step};
 use crate::quantity::in_mm;
@@ -52,11 +53,7 @@ pub fn plan(plan: &Plan) -> String {
     if !plan.weak_figures.is_empty() {
         out.push_str("\nCHECK THESE FIGURES BEFORE YOU RELY ON THEM\n");
         for weak in &plan.weak_figures {
-            wrapped(
-                &mut out,
-                "- ",
-                &format!("{}: {}", weak.grade.words(), weak.what),
-            );
+            wrapped(&mut out, "- ", &format!("{}: {weak}", weak.grade.words()));
         }
     }
     out.push_str("\nCAUTIONS\n");
@@ -71,14 +68,19 @@ fn questions(out: &mut String, plan: &Plan) {
         return;
     }
     out.push_str("\nMEASURE OR ASK FIRST\n");
-    let mut tool = "";
+    let mut tool = None;
     for question in &plan.questions {
-        if question.instrument != tool {
-            tool = &question.instrument;
-            wrapped(out, "with ", tool);
+        let with = question.ask.with();
+        if tool.as_ref() != Some(&with) {
+            wrapped(out, "with ", &with.to_string());
+            tool = Some(with);
         }
-        wrapped(out, &format!("  Q{}. ", question.number), &question.words);
-        wrapped(out, "      why: ", &question.why);
+        wrapped(
+            out,
+            &format!("  Q{}. ", question.number),
+            &question.to_string(),
+        );
+        wrapped(out, "      why: ", &question.ask.why());
         wrapped(out, "      answer into: ", &question.answer);
     }
 }
@@ -106,9 +108,9 @@ fn step(out: &mut String, step: &Step) {
     wrapped(
         out,
         &format!("{}. ", step.number),
-        &format!("{}{wait}", step.words),
+        &format!("{}{wait}", step.task),
     );
-    wrapped(out, "    why: ", &step.why);
+    wrapped(out, "    why: ", &step.task.why());
     for note in &step.notes {
         wrapped(out, "    note: ", note);
     }
@@ -119,7 +121,7 @@ fn step(out: &mut String, step: &Step) {
         }
     }
     for tool in &step.tools {
-        wrapped(out, "    with: ", &tool.words);
+        wrapped(out, "    with: ", &tool.which.to_string());
     }
     if let Some(turn) = step.turn {
         let turn = match turn {
@@ -137,8 +139,8 @@ fn step(out: &mut String, step: &Step) {
             &format!("{turn} to cut, seen from {from}; {}", step.turning),
         );
     }
-    if !step.pilot.is_empty() {
-        wrapped(out, "    guided by: ", &step.pilot);
+    if let Some(pilot) = &step.pilot {
+        wrapped(out, "    guided by: ", &pilot.to_string());
     }
     if let Some(off) = &step.off {
         wrapped(out, "    take off: ", &amount(step.operation, off));
@@ -166,14 +168,14 @@ fn step(out: &mut String, step: &Step) {
         wrapped(
             out,
             "    changes: ",
-            &format!("{}: {}{by}", change.place.words(), change.words),
+            &format!("{}: {}{by}", change.place.words(), change.what),
         );
     }
     for check in &step.checks {
-        wrapped(out, "    then check: ", check);
+        wrapped(out, "    then check: ", &check.to_string());
     }
-    if !step.proof.is_empty() {
-        wrapped(out, "    proved when: ", &step.proof);
+    if let Some(proof) = &step.proof {
+        wrapped(out, "    proved when: ", &proof.to_string());
     }
 }
 
@@ -201,7 +203,7 @@ fn place(out: &mut String, report: &PlaceReport) {
         wrapped(out, "  note: ", note);
     }
     for words in &report.contradictions {
-        wrapped(out, "  !!    ", words);
+        wrapped(out, "  !!    ", &words.to_string());
     }
     for finding in &report.facts {
         let mark = match finding.outcome {
@@ -216,13 +218,13 @@ fn place(out: &mut String, report: &PlaceReport) {
         wrapped(
             out,
             &format!("  {mark}"),
-            &format!("{}: {}{grade}", finding.what, finding.words),
+            &format!("{}: {}{grade}", finding.fact.about(), finding),
         );
     }
     for leave in &report.leave {
-        wrapped(out, "  leave: ", leave);
+        wrapped(out, "  leave: ", &leave.to_string());
     }
     for cure in &report.cures {
-        wrapped(out, "  cure: ", cure);
+        wrapped(out, "  cure: ", &cure.to_string());
     }
 }

@@ -1,19 +1,22 @@
 //! The record as it is handed over: plain text, or Markdown.
 
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
 
 use super::plan::{amount, state};
 use super::text::{cell, safe, wrapped};
 use crate::evidence::Grade;
-use crate::judge::Finding;
+use crate::fact::Worded;
 use crate::measure::Outcome;
-use crate::plan::{Operation, Record, RecordEntry, State};
+use crate::plan::{Found, Operation, Record, RecordEntry, State};
 use crate::quantity::in_mm;
 
 /// What the state of a place means for the customer.
 fn meaning(entry: &RecordEntry) -> String {
-    let first = |list: &[String]| list.first().cloned().unwrap_or_default();
+    fn first<T: ToString>(list: &[T]) -> String {
+        list.first().map(T::to_string).unwrap_or_default()
+    }
     let words = match entry.state {
         State::NotMeasured => String::from("nothing was measured there, so nothing is known of it"),
         State::Open if !entry.contradictions.is_empty() => first(&entry.contradictions),
@@ -35,6 +38,10 @@ fn meaning(entry: &RecordEntry) -> String {
     }
 }
 
+fn said<T: ToString>(list: &[T]) -> Vec<String> {
+    list.iter().map(T::to_string).collect()
+}
+
 const fn mark(outcome: Option<Outcome>) -> &'static str {
     match outcome {
         Some(outcome) => outcome.words(),
@@ -42,16 +49,16 @@ const fn mark(outcome: Option<Outcome>) -> &'static str {
     }
 }
 
-fn findings(out: &mut String, head: &str, findings: &[Finding]) {
+fn findings(out: &mut String, head: &str, findings: &[Found]) {
     for finding in findings {
         // Some findings say their outcome as their last words.
         let outcome = Some(mark(finding.outcome))
-            .filter(|words| !words.is_empty() && !finding.words.ends_with(words))
+            .filter(|words| !words.is_empty() && !finding.to_string().ends_with(words))
             .map_or(String::new(), |words| format!(" -> {words}"));
         wrapped(
             out,
             &format!("  {head}: "),
-            &format!("{}: {}{outcome}", finding.what, finding.words),
+            &format!("{}: {}{outcome}", finding.fact.about(), finding),
         );
     }
 }
@@ -92,8 +99,8 @@ pub fn record(record: &Record) -> String {
             wrapped(&mut out, "  note: ", note);
         }
         findings(&mut out, "found", &entry.before);
-        for words in &entry.planned {
-            wrapped(&mut out, "  planned: ", words);
+        for task in &entry.planned {
+            wrapped(&mut out, "  planned: ", &task.to_string());
         }
         if let Some(off) = &entry.planned_off {
             wrapped(
@@ -111,27 +118,23 @@ pub fn record(record: &Record) -> String {
             );
         }
         for (head, list) in [
-            ("  contradiction: ", &entry.contradictions),
-            ("  still to do: ", &entry.left_to_do),
-            ("  asked: ", &entry.asked),
-            ("  left: ", &entry.leave),
-            ("  could cure it: ", &entry.cures),
+            ("  contradiction: ", said(&entry.contradictions)),
+            ("  still to do: ", said(&entry.left_to_do)),
+            ("  asked: ", said(&entry.asked)),
+            ("  left: ", said(&entry.leave)),
+            ("  could cure it: ", said(&entry.cures)),
         ] {
             // What was planned and is still to do is told once.
             let told = head == "  still to do: " && !entry.worked;
-            for words in list.iter().filter(|_| !told) {
-                wrapped(&mut out, head, words);
+            for words in list.into_iter().filter(|_| !told) {
+                wrapped(&mut out, head, &words);
             }
         }
     }
     if !record.weak_figures.is_empty() {
         out.push_str("\nFigures that the mechanic should check, because they are not from a published limit:\n");
         for weak in &record.weak_figures {
-            wrapped(
-                &mut out,
-                "  ",
-                &format!("{}: {}", weak.grade.words(), weak.what),
-            );
+            wrapped(&mut out, "  ", &format!("{}: {weak}", weak.grade.words()));
         }
     }
     out.push('\n');
@@ -174,7 +177,11 @@ pub fn markdown(record: &Record) -> String {
     }
     page.push_str("\n## Figures to check\n\n");
     for weak in &record.weak_figures {
-        page.push_str(&format!("- {}: {}\n", weak.grade.words(), cell(&weak.what)));
+        page.push_str(&format!(
+            "- {}: {}\n",
+            weak.grade.words(),
+            cell(&weak.to_string())
+        ));
     }
     page.push_str("\n## Cautions\n\n");
     for caution in &record.cautions {
@@ -186,15 +193,15 @@ pub fn markdown(record: &Record) -> String {
 fn place(page: &mut String, entry: &RecordEntry) {
     page.push_str(&format!("\n## {}\n\n", cell(&entry.name)));
     for (head, list) in [
-        ("Note", &entry.notes),
-        ("Planned", &entry.planned),
-        ("Contradiction", &entry.contradictions),
-        ("Asked", &entry.asked),
-        ("Left", &entry.leave),
-        ("Could cure it", &entry.cures),
+        ("Note", entry.notes.clone()),
+        ("Planned", said(&entry.planned)),
+        ("Contradiction", said(&entry.contradictions)),
+        ("Asked", said(&entry.asked)),
+        ("Left", said(&entry.leave)),
+        ("Could cure it", said(&entry.cures)),
     ] {
         for words in list {
-            page.push_str(&format!("{head}: {}.\n\n", cell(words)));
+            page.push_str(&format!("{head}: {}.\n\n", cell(&words)));
         }
     }
     if entry.before.is_empty() && entry.after.is_empty() {
@@ -205,8 +212,8 @@ fn place(page: &mut String, entry: &RecordEntry) {
         for finding in findings {
             page.push_str(&format!(
                 "| {when} | {} | {} | {} | {} |\n",
-                cell(&finding.what),
-                cell(&finding.words),
+                cell(&finding.fact.about()),
+                cell(&finding.to_string()),
                 mark(finding.outcome),
                 finding.grade.map_or("", Grade::words)
             ));

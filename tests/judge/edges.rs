@@ -60,7 +60,7 @@ fn paint_on_one_member_leaves_the_other() {
         .coated(Feature::Hole)
         .judge()
         .unwrap();
-    let own = said.findings.iter().find(|f| f.what == "shaft").unwrap();
+    let own = said.findings.iter().find(|f| f.what() == "shaft").unwrap();
     assert_eq!(own.outcome, Some(OUT), "{said}");
 }
 
@@ -98,7 +98,7 @@ fn a_fit_that_begins_at_nothing() {
 fn a_coat_is_judged_by_half_the_uncertainty() {
     let said = |reading: &str| {
         let said = over_coating(Feature::Shaft, Some(&read(reading)), Some(mm(30.0))).unwrap();
-        said.sentence.to_string()
+        said.words().to_string()
     };
     let text = said("30.28 +/- 0.02 mm");
     assert!(text.contains("a powder coat does not explain"), "{text}");
@@ -130,7 +130,7 @@ fn stock_that_may_be_too_large_is_not_ruled_out() {
     let said = |outside: &str| {
         let said =
             head_tube_from_stock(&read(outside), &read("1.0 +/- 0.02 mm"), Tables::ours()).unwrap();
-        said.sentence.to_string()
+        said.words().to_string()
     };
     assert!(said("32.12 +/- 0.05 mm").contains("EC30"));
     assert!(!said("32.20 +/- 0.05 mm").contains("EC30"));

@@ -53,7 +53,7 @@ fn the_tightest_caps_the_reamer() {
     );
     // Each stop carries its own words and its own source.
     let stops = &listed.steps[0].stops;
-    assert!(stops[0].limit.contains("EC34") && !stops[0].sources.is_empty());
+    assert!(stops[0].limit.to_string().contains("EC34") && !stops[0].sources.is_empty());
     assert!(
         wall.steps[0].stops.is_empty() && bore.steps[0].stops.iter().all(|s| s.sources.is_empty())
     );

@@ -68,18 +68,17 @@ fn said(plan: &Plan, place: &str) -> String {
     let facts = report
         .facts
         .iter()
-        .map(|f| format!("{}: {}", f.what, f.words));
-    let rest = [
-        &report.contradictions,
-        &report.leave,
-        &report.cures,
-        &report.notes,
-    ];
+        .map(|f| format!("{}: {}", f.what(), f.words()));
+    let rest = [&report.contradictions, &report.leave, &report.cures]
+        .into_iter()
+        .flatten()
+        .map(ToString::to_string)
+        .chain(report.notes.clone());
     let steps = plan
         .steps_at(&place)
-        .map(|s| format!("{}: {}", s.words, s.why));
+        .map(|s| format!("{}: {}", s.words(), s.why()));
     facts
-        .chain(rest.into_iter().flatten().cloned())
+        .chain(rest)
         .chain(steps)
         .collect::<Vec<_>>()
         .join("\n")
@@ -106,7 +105,7 @@ fn never_unsafe(plan: &Plan, title: &str) {
             assert!(
                 !step.stops.is_empty(),
                 "{title}: nothing stops {}",
-                step.words
+                step.words()
             );
             let most = step.off.map(|off| off.most);
             for (stop, most) in step.stops.iter().filter_map(|s| Some((s, most?))) {
@@ -114,7 +113,7 @@ fn never_unsafe(plan: &Plan, title: &str) {
                     assert!(
                         settled_cmp(most, to_go).is_le(),
                         "{title}: {} passes {}",
-                        step.words,
+                        step.words(),
                         stop.limit
                     );
                 }
@@ -123,7 +122,7 @@ fn never_unsafe(plan: &Plan, title: &str) {
             assert!(step.off.is_none() && step.stops.is_empty(), "{title}");
         }
         if step.operation == Operation::Refer {
-            let bare = step.tools.is_empty() && step.proof.is_empty() && step.checks.is_empty();
+            let bare = step.tools.is_empty() && step.proof.is_none() && step.checks.is_empty();
             assert!(bare, "{title}: a refusal reads as an order");
         }
     }

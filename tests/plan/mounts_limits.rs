@@ -36,7 +36,7 @@ fn the_tightest_limit_caps_the_cut() {
         (State::Refer, vec![Refer])
     );
     let step = &refused.steps[0];
-    assert!(step.off.is_none() && step.stops.is_empty() && step.words.starts_with("Do not"));
+    assert!(step.off.is_none() && step.stops.is_empty() && step.words().starts_with("Do not"));
     // 0.095 allowed, 0.10 ± 0.03 needed: too close to tell, asked by the heights.
     let close = painted(0.02, &depth("0.095 mm"));
     assert_eq!((state(&close, at), operations(&close, at)), (Open, vec![]));

@@ -292,5 +292,5 @@ fn unnamed(case: &Case, cut: &str) -> bool {
     case.plan
         .questions
         .iter()
-        .any(|q| q.place.whole() == whole && !q.measure.starts_with("finer readings"))
+        .any(|q| q.place.whole() == whole && !q.measure().starts_with("finer readings"))
 }

@@ -39,28 +39,32 @@ pub fn findings(case: &Case) -> Vec<Failure> {
             .iter()
             .find(|f| f.outcome == Some(Outcome::NonconformityShown))
         {
-            let what = format!("{}: {}", fact.what, fact.words);
+            let what = format!("{}: {}", fact.what(), fact.words());
             if !asked
                 && of_whole.is_empty()
                 && !matches!(state, State::Out | State::Refer | State::Open)
             {
                 fails(
                     &mut out,
-                    format!("out and nothing follows at {}: {}", kind(&place), fact.what),
+                    format!(
+                        "out and nothing follows at {}: {}",
+                        kind(&place),
+                        fact.what()
+                    ),
                     &what,
                 );
             }
             if matches!(state, State::Leave | State::Done) {
                 fails(
                     &mut out,
-                    format!("out and {state} at {}: {}", kind(&place), fact.what),
+                    format!("out and {state} at {}: {}", kind(&place), fact.what()),
                     &what,
                 );
             }
             if acceptable && !cured {
                 fails(
                     &mut out,
-                    format!("out and acceptable at {}: {}", kind(&place), fact.what),
+                    format!("out and acceptable at {}: {}", kind(&place), fact.what()),
                     &what,
                 );
             }
@@ -236,7 +240,7 @@ pub fn heard(case: &Case) -> Vec<Failure> {
                     "a note is not at the step of {}",
                     kind(&step.place.to_string())
                 ),
-                &step.words,
+                &step.words(),
             );
         }
     }

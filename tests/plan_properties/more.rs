@@ -122,13 +122,13 @@ fn asked(plan: &Plan, place: &str) -> String {
         .questions
         .iter()
         .filter(|q| q.place.to_string() == place)
-        .map(|q| format!("{}: {} ({})", q.answer, q.words, q.why))
+        .map(|q| format!("{}: {} ({})", q.answer, q.words(), q.why()))
         .collect();
     words.extend(
         plan.places
             .iter()
             .filter(|p| p.place.to_string() == place)
-            .flat_map(|p| p.contradictions.clone()),
+            .flat_map(|p| p.contradictions.iter().map(ToString::to_string)),
     );
     words.join("\n")
 }
@@ -142,6 +142,7 @@ pub fn honest(case: &Case) -> Vec<Failure> {
     for report in &case.plan.places {
         for words in &report.contradictions {
             let place = report.place.to_string();
+            let words = words.to_string();
             let what: String = words
                 .chars()
                 .filter(|c| !c.is_ascii_digit())
@@ -150,7 +151,7 @@ pub fn honest(case: &Case) -> Vec<Failure> {
             fails(
                 &mut out,
                 format!("a contradiction at {}: {what}", kind(&place)),
-                words,
+                &words,
             );
         }
     }
@@ -238,14 +239,14 @@ pub fn answer_fields(case: &Case) -> Vec<Failure> {
             ),
             None => drop(KNOWN.lock().unwrap().insert(plain)),
         }
-        if question.measure.trim().is_empty()
-            || question.why.trim().is_empty()
-            || question.instrument.trim().is_empty()
+        if question.measure().trim().is_empty()
+            || question.why().trim().is_empty()
+            || question.instrument().trim().is_empty()
         {
             fails(
                 &mut out,
                 format!("a question without words at {}", kind(path)),
-                &question.words,
+                &question.words(),
             );
         }
     }
@@ -275,7 +276,7 @@ pub fn answers(case: &Case) -> Vec<Failure> {
         if let (Some(Leaf::Text(told)), Leaf::Text(so)) = (case.told.get(path), truth)
             && told == so
         {
-            let words = format!("{}: {} ({})", path, question.words, question.why);
+            let words = format!("{}: {} ({})", path, question.words(), question.why());
             fails(
                 &mut out,
                 format!("asks for what was told: {}", kind(path)),
@@ -310,7 +311,7 @@ pub fn answers(case: &Case) -> Vec<Failure> {
         if let Some(again) = plan
             .questions
             .iter()
-            .find(|q| q.answer == *path && q.measure == question.measure)
+            .find(|q| q.answer == *path && q.measure() == question.measure())
         {
             fails(
                 &mut out,
@@ -318,8 +319,8 @@ pub fn answers(case: &Case) -> Vec<Failure> {
                 format!(
                     "{path} = {:?}: {} ({})",
                     told.get(path),
-                    again.words,
-                    again.why
+                    again.words(),
+                    again.why()
                 ),
             );
         }

@@ -81,7 +81,7 @@ pub fn refusals(case: &Case) -> Vec<Failure> {
             fails(
                 &mut out,
                 format!("{operation} with an amount or a stop"),
-                &step.words,
+                &step.words(),
             );
         }
         if !matches!(operation, Operation::Refer | Operation::Check) {
@@ -89,17 +89,21 @@ pub fn refusals(case: &Case) -> Vec<Failure> {
         }
         let carries = [
             ("tools", !step.tools.is_empty()),
-            ("proof", !step.proof.is_empty()),
+            ("proof", step.proof.is_some()),
             ("passes", !step.passes.is_empty()),
-            ("a pilot", !step.pilot.is_empty()),
+            ("a pilot", step.pilot.is_some()),
             ("a start", !step.start.is_empty()),
             ("a turn", step.turn.is_some() || !step.turning.is_empty()),
         ];
         for (what, _) in carries.iter().filter(|(_, carries)| *carries) {
-            fails(&mut out, format!("{operation} carries {what}"), &step.words);
+            fails(
+                &mut out,
+                format!("{operation} carries {what}"),
+                &step.words(),
+            );
         }
         let first = step
-            .words
+            .words()
             .split(' ')
             .next()
             .unwrap_or_default()
@@ -112,7 +116,7 @@ pub fn refusals(case: &Case) -> Vec<Failure> {
             fails(
                 &mut out,
                 format!("{operation} reads as an order"),
-                &step.words,
+                &step.words(),
             );
         }
     }
@@ -224,7 +228,12 @@ pub fn pilots(case: &Case) -> Vec<Failure> {
                 } else {
                     "shell.drive"
                 };
-                if torn(case, other) && step.pilot.contains("other side") {
+                if torn(case, other)
+                    && step
+                        .pilot
+                        .as_ref()
+                        .is_some_and(|p| p.to_string().contains("other side"))
+                {
                     fails(&mut out, "chaser guided by a torn thread", &place);
                 }
             }
@@ -419,7 +428,7 @@ pub fn turning(case: &Case) -> Vec<Failure> {
             }
             _ => {}
         }
-        if step.pilot.trim().is_empty() {
+        if step.pilot.is_none() {
             fails(
                 &mut out,
                 format!("{operation} at {} without a pilot", kind(&place)),

@@ -27,12 +27,12 @@ fn e06(run: &mut Run) -> Result<(), Error> {
         angle: Some(deg(2.0)),
     }
     .answer(OURS)?;
-    run.says.push(said.sentence.clone());
+    run.says.push(said.words());
     run.length(&said, "spacing off by", 6.0);
     run.length(&said, "each side", 3.0);
     run.length(&said, "length that this angle implies", 28.636);
-    run.says(&said.sentence, "washers cure neither");
-    run.says(&said.sentence, "for neither is a limit published");
+    run.says(&said.words(), "washers cure neither");
+    run.says(&said.words(), "for neither is a limit published");
     let both = Dropouts {
         spacing: read("114 +/- 0.2 mm")?,
         hub: mm(108.0),
@@ -59,8 +59,8 @@ fn e08(run: &mut Run) -> Result<(), Error> {
     run.outcome(&said, Outcome::Undecided);
     // 142 mm over the end caps: two pages agree.
     run.length(&said, "wanted over the end caps", 142.0);
-    run.says(&said.sentence, "before touching the mount");
-    run.says(&said.sentence, "not cured by facing");
+    run.says(&said.words(), "before touching the mount");
+    run.says(&said.words(), "not cured by facing");
     Ok(())
 }
 
@@ -74,10 +74,10 @@ fn f02(run: &mut Run) -> Result<(), Error> {
     }
     .answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
-    run.says(&said.sentence, "no limit is published");
+    run.says(&said.words(), "no limit is published");
     run.check(
         "asks for traces or a dial",
-        said.next.iter().any(|n| n.measure.contains("dial")),
+        said.next.iter().any(|n| n.measure().contains("dial")),
     );
     // 0.2 mm on each side of the rotor at least: a published pad clearance.
     run.length(&said, "least free play of the rotor", 0.4);
@@ -95,7 +95,7 @@ fn f04(run: &mut Run) -> Result<(), Error> {
     let said = wrong.answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "caliper too high by", 10.0);
-    run.says(&said.sentence, "has to give +0 mm");
+    run.says(&said.words(), "has to give +0 mm");
     run.check(
         "turned round it is right",
         CaliperPlace {
@@ -121,7 +121,7 @@ fn f04(run: &mut Run) -> Result<(), Error> {
 fn f06(run: &mut Run) -> Result<(), Error> {
     // Two holes 51 mm apart: several drawings agree.
     let said = sliding_tab(deg(26.0), deg(26.0), mm(15.0), mm(51.0))?;
-    run.says.push(said.sentence.clone());
+    run.says.push(said.words());
     run.check(
         "parallel keeps the offset",
         said.outcome == Outcome::ConformityShown,
@@ -129,7 +129,7 @@ fn f06(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "radius of the arc for one hole and one slot", 51.0);
     run.check(
         "clearance to the stay",
-        said.next.iter().any(|n| n.measure.contains("stay")),
+        said.next.iter().any(|n| n.measure().contains("stay")),
     );
     Ok(())
 }
@@ -149,6 +149,6 @@ fn i01(run: &mut Run) -> Result<(), Error> {
         "graded as memory",
         said.weakest == Some(framegauge::Grade::Memory),
     );
-    run.says(&said.sentence, "No verdict before the coating is off");
+    run.says(&said.words(), "No verdict before the coating is off");
     Ok(())
 }

@@ -47,7 +47,7 @@ impl Run {
     /// Notes what a verdict says, and checks its outcome.
     pub fn outcome(&mut self, verdict: &Verdict, wanted: Outcome) {
         self.says
-            .push(format!("{}: {}", verdict.outcome.words(), verdict.sentence));
+            .push(format!("{}: {}", verdict.outcome.words(), verdict.words()));
         self.check(
             format!("{} is {wanted}", verdict.place),
             verdict.outcome == wanted,

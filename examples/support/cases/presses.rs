@@ -42,7 +42,7 @@ fn b01(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "beyond the window by", 0.010);
     run.check(
         "asks for a bore gauge",
-        said.next.iter().any(|n| n.with.contains("bore gauge")),
+        said.next.iter().any(|n| n.with().contains("bore gauge")),
     );
     let fine = fit(
         Joint::DirectBearing,
@@ -73,8 +73,8 @@ fn b03(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "greatest interference", 0.25);
     run.check(
         "one reading is no shape",
-        said.next.iter().any(|n| n.measure.contains("two axes"))
-            || said.cautions.iter().any(|c| c.contains("axes")),
+        said.next.iter().any(|n| n.measure().contains("two axes"))
+            || said.cautions.iter().any(|c| c.to_string().contains("axes")),
     );
     Ok(())
 }
@@ -87,12 +87,12 @@ fn b05(run: &mut Run) -> Result<(), Error> {
     }
     .answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
-    run.says(&said.sentence, "slip fit by design");
+    run.says(&said.words(), "slip fit by design");
     run.check(
         "asks for largest and smallest",
         said.next
             .iter()
-            .any(|n| n.measure.contains("largest and smallest")),
+            .any(|n| n.measure().contains("largest and smallest")),
     );
     let left = BoreRescue::new(Joint::DirectBearing, Damage::Oval).options(OURS)?;
     run.check(
@@ -172,10 +172,10 @@ fn c01(run: &mut Run) -> Result<(), Error> {
     .answer(OURS)?;
     run.outcome(&said, Outcome::ConformityShown);
     run.length(&said, "interference", 0.10);
-    run.says(&said.sentence, "disagree");
+    run.says(&said.words(), "disagree");
     run.check(
         "a handbook's 0.10 is quoted",
-        said.beside.iter().any(|f| f.words.contains("0.100 mm")),
+        said.beside.iter().any(|f| f.words().contains("0.100 mm")),
     );
     Ok(())
 }
@@ -188,7 +188,7 @@ fn c05(run: &mut Run) -> Result<(), Error> {
     }
     .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
-    run.says(&said.sentence, "stretched");
+    run.says(&said.words(), "stretched");
     run.check("asks for both members", said.next.len() == 2);
     Ok(())
 }
@@ -223,10 +223,10 @@ fn c07(run: &mut Run) -> Result<(), Error> {
 fn c08(run: &mut Run) -> Result<(), Error> {
     let (outside, wall) = (read("31.7 +/- 0.05 mm")?, read("1.0 +/- 0.02 mm")?);
     let said = head_tube_from_stock(&outside, &wall, Tables::ours())?;
-    run.says.push(said.sentence.clone());
+    run.says.push(said.words());
     run.length(&said, "inside diameter", 29.7);
-    run.says(&said.sentence, "1 in");
-    run.says(&said.sentence, "a name, not a bore");
+    run.says(&said.words(), "1 in");
+    run.says(&said.words(), "a name, not a bore");
     let to_cup = Ream {
         outside: Some(outside),
         bore: vec![read("29.7 +/- 0.06 mm")?.into()],
@@ -241,7 +241,7 @@ fn c08(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "EC30 wall left", 0.8);
     run.check(
         "no 1 1/8 in seat is offered",
-        !said.findings.iter().any(|f| f.what == "EC34"),
+        !said.findings.iter().any(|f| f.what() == "EC34"),
     );
     run.log_differs = Some(
         "30.2 is the cup; a headset maker's guide prints 30.05 to 30.10 mm for the bore, which leaves a wall of 0.80. Reamed to 30.2 the cup has no grip.",
@@ -308,7 +308,7 @@ fn c14(run: &mut Run) -> Result<(), Error> {
     .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "stands proud", 3.0);
-    run.says(&said.sentence, "shorten the cup");
+    run.says(&said.words(), "shorten the cup");
     Ok(())
 }
 
@@ -363,11 +363,11 @@ fn c16(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "ceiling", 0.075);
     run.check(
         "ink and the first cut",
-        said.next.iter().any(|n| n.measure.contains("ink")),
+        said.next.iter().any(|n| n.measure().contains("ink")),
     );
     run.check(
         "a bent steerer gives the same sign",
-        said.next.iter().any(|n| n.why.contains("same sign")),
+        said.next.iter().any(|n| n.why().contains("same sign")),
     );
     Ok(())
 }

@@ -36,7 +36,7 @@ fn d02(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "clearance", 0.40);
     run.length(&said, "hole off the size it is sold as", 0.20);
     run.length(&said, "inner part off the size it is sold as", -0.20);
-    run.says(&said.sentence, "both members are off");
+    run.says(&said.words(), "both members are off");
     // 27.4 is a listed size (a trade article on seatpost diameters).
     run.length(&said, "post size to try first", 27.4);
     run.length(&said, "clearance with that post", 0.0);
@@ -55,7 +55,7 @@ fn d04(run: &mut Run) -> Result<(), Error> {
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "shim wall", 0.10);
     run.says(
-        &said.sentence,
+        &said.words(),
         "adds 0.400 mm on diameter and will not enter",
     );
     Ok(())
@@ -75,7 +75,7 @@ fn d06(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "wall implied", 1.1);
     run.check(
         "roundness before a size is chosen",
-        said.next.iter().any(|n| n.measure.contains("roundness")),
+        said.next.iter().any(|n| n.measure().contains("roundness")),
     );
     let left = BoreRescue::new(Joint::Seatpost, Damage::Pinched).options(OURS)?;
     let place = |step: Step| left.options.iter().position(|o| o.step == step);
@@ -151,7 +151,7 @@ fn d10(run: &mut Run) -> Result<(), Error> {
     run.outcome(&said, Outcome::Undecided);
     run.length(&said, "diameter", 26.101);
     run.length(&said, "uncertainty of the diameter", 0.159);
-    run.says(&said.sentence, "26.0 or 26.2");
+    run.says(&said.words(), "26.0 or 26.2");
     Ok(())
 }
 
@@ -164,7 +164,7 @@ fn d12(run: &mut Run) -> Result<(), Error> {
     )?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "wall implied", 1.6);
-    run.says(&said.sentence, "a sleeve, another tube");
+    run.says(&said.words(), "a sleeve, another tube");
     Ok(())
 }
 
@@ -176,15 +176,15 @@ fn d14(run: &mut Run) -> Result<(), Error> {
     };
     for (weld, depth) in [(50.0, 90.0), (80.0, 105.0)] {
         let said = post(Some(weld)).answer(OURS)?;
-        run.says.push(said.sentence.clone());
+        run.says.push(said.words());
         // 25 mm below the weld and 90 mm in all: a workshop article on minimum insertion, 2017.
         run.length(&said, "by the weld rule", depth);
-        run.says(&said.sentence, "the published rules differ");
-        run.says(&said.sentence, "The mark on the post");
+        run.says(&said.words(), "the published rules differ");
+        run.says(&said.words(), "The mark on the post");
         // 60 mm: German bicycle pages.
         run.check(
             "60 mm is shown beside",
-            said.beside.iter().any(|f| f.words == "60.000 mm"),
+            said.beside.iter().any(|f| f.words() == "60.000 mm"),
         );
     }
     run.length(&post(None).answer(OURS)?, "without the weld", 150.0);

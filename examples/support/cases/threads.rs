@@ -60,7 +60,7 @@ fn a01(run: &mut Run) -> Result<(), Error> {
         &pattern_threads(shell("bsc")?)?,
     );
     run.outcome(&said, Outcome::NonconformityShown);
-    let on = |what: &str| said.findings.iter().any(|f| f.what == what);
+    let on = |what: &str| said.findings.iter().any(|f| f.what() == what);
     for ground in [
         "drive side, diameter",
         "drive side, pitch",
@@ -83,11 +83,7 @@ fn a01(run: &mut Run) -> Result<(), Error> {
         turns.is_some_and(|t| (1.0..1.3).contains(&t)),
     );
     run.says(
-        &said
-            .findings
-            .iter()
-            .map(|f| f.words.clone())
-            .collect::<String>(),
+        &said.findings.iter().map(|f| f.words()).collect::<String>(),
         "equal-looking crests prove nothing",
     );
     Ok(())
@@ -160,11 +156,13 @@ fn a05(run: &mut Run) -> Result<(), Error> {
     run.outcome(&turn, Outcome::Undecided);
     run.check(
         "no more torque",
-        turn.cautions.iter().any(|c| c.contains("no more torque")),
+        turn.cautions
+            .iter()
+            .any(|c| c.to_string().contains("no more torque")),
     );
     run.check(
         "cross-fit test",
-        turn.next.iter().any(|n| n.measure.contains("other side")),
+        turn.next.iter().any(|n| n.measure().contains("other side")),
     );
     Ok(())
 }
@@ -175,7 +173,7 @@ fn a07(run: &mut Run) -> Result<(), Error> {
     run.says(&loose.sentence, "over-tapped");
     run.check(
         "asks for the pitch-diameter gauge",
-        loose.next.iter().any(|n| n.measure.contains("NOT GO")),
+        loose.next.iter().any(|n| n.measure().contains("NOT GO")),
     );
     let english = shell("bsc")?;
     let turned = shell_orientation(&pattern_threads(english)?.back_to_front(), english)?;
@@ -236,7 +234,7 @@ fn a09(run: &mut Run) -> Result<(), Error> {
 
 fn a10(run: &mut Run) -> Result<(), Error> {
     let jams = diagnose(Symptom::JamsAfterTurns);
-    let order: Vec<&str> = jams.checks.iter().map(|c| c.measure.as_ref()).collect();
+    let order: Vec<String> = jams.checks.iter().map(|c| c.measure()).collect();
     let place = |word: &str| order.iter().position(|c| c.contains(word));
     run.check(
         "cleaning before chasing before gauging",
@@ -303,7 +301,7 @@ fn e02(run: &mut Run) -> Result<(), Error> {
         insert
             .next
             .iter()
-            .any(|n| n.measure.contains("insert of this thread")),
+            .any(|n| n.measure().contains("insert of this thread")),
     );
     Ok(())
 }
@@ -343,7 +341,7 @@ fn g02(run: &mut Run) -> Result<(), Error> {
     run.outcome(&pair, Outcome::NonconformityShown);
     run.check(
         "the hand alone",
-        pair.findings.len() == 1 && pair.findings[0].what == "hand",
+        pair.findings.len() == 1 && pair.findings[0].what() == "hand",
     );
     let chased = seen(&[ThreadSeen::Crossed, ThreadSeen::TakesPart])?;
     run.check(
@@ -353,7 +351,7 @@ fn g02(run: &mut Run) -> Result<(), Error> {
     run.says(&chased.sentence, "gauge before use");
     run.check(
         "asks for NOT GO",
-        chased.next.iter().any(|n| n.measure.contains("NOT GO")),
+        chased.next.iter().any(|n| n.measure().contains("NOT GO")),
     );
     Ok(())
 }
@@ -392,12 +390,12 @@ fn h02(run: &mut Run) -> Result<(), Error> {
     let said = series_pitches(inch_fraction(1, 2), thirteen, thirteen)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.says(
-        &said.sentence,
+        &said.words(),
         "The fine column carries a pitch of the UNC series",
     );
     run.check(
         "a fixed row is no fixed column",
-        said.next.iter().any(|n| n.why.contains("column")),
+        said.next.iter().any(|n| n.why().contains("column")),
     );
     run.check(
         "20 tpi passes",
@@ -418,6 +416,6 @@ fn h04(run: &mut Run) -> Result<(), Error> {
     )?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "nominal less core", 1.13);
-    run.says(&said.sentence, "37.800 mm is a slip for 34.800 mm");
+    run.says(&said.words(), "37.800 mm is a slip for 34.800 mm");
     Ok(())
 }

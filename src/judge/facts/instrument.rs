@@ -1,0 +1,76 @@
+//! With what something is measured, tried or asked.
+
+/// With what something is measured, tried or asked; what is asked with one of them is asked together.
+///
+/// ```
+/// use framegauge::judge::Instrument;
+/// assert!(Instrument::Maker.to_string().contains("maker"));
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, strum::IntoStaticStr)]
+#[strum(serialize_all = "snake_case")]
+pub enum Instrument {
+    /// Eye and light.
+    Eye,
+    /// Bare hands, or the part itself tried by hand.
+    Hand,
+    /// The mating part.
+    Part,
+    /// Steel rule or tape.
+    Rule,
+    /// Inside caliper or telescoping gauge.
+    InsideCaliper,
+    /// Three-point internal micrometer or bore gauge.
+    BoreGauge,
+    /// Outside caliper.
+    OutsideCaliper,
+    /// Outside micrometer.
+    Micrometer,
+    /// Wall gauge, or micrometer with a ball anvil.
+    WallGauge,
+    /// Depth caliper, depth rod.
+    Depth,
+    /// Feeler gauge.
+    Feeler,
+    /// Plugs of known size.
+    Plug,
+    /// Pitch gauge leaves.
+    PitchGauge,
+    /// Threaded GO and NOT GO gauges.
+    ThreadGauges,
+    /// Three wires and a micrometer.
+    Wires,
+    /// Dial indicator turned about the pilot.
+    DialAtPilot,
+    /// Dial indicator on a bar held by the axle.
+    DialAtAxle,
+    /// Magnet.
+    Magnet,
+    /// Label, mark or maker's sheet.
+    Sheet,
+    /// Frame maker or component maker, in writing.
+    Maker,
+    /// Another, in words; to be given a name of its own.
+    Other(crate::evidence::Text),
+}
+
+impl From<&'static str> for Instrument {
+    fn from(words: &'static str) -> Self {
+        Self::Other(words.into())
+    }
+}
+
+impl Instrument {
+    /// Its code, as JSON has it.
+    #[must_use]
+    pub fn code(&self) -> &'static str {
+        self.into()
+    }
+}
+
+#[cfg(feature = "serde")]
+impl crate::fact::Value for Instrument {
+    type Out<'a> = &'static str;
+    fn out(&self) -> &'static str {
+        self.code()
+    }
+}

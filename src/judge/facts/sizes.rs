@@ -1,0 +1,46 @@
+//! Facts about sizes, shared by every judgement.
+
+use crate::evidence::Text;
+use crate::fact::facts;
+
+facts! {
+    /// What is found of a size.
+    SizeFact {
+        /// A size held against its limits; the numbers stand in the finding.
+        Against { of: Text, count: usize },
+        /// In words only; to be given a name of its own.
+        Plain { what: Text, plain: Text },
+    }
+    /// What is asked in words only.
+    PlainAsk {
+        /// To be given a name of its own.
+        Plain { plain: Text, reason: Text, tool: Text },
+    }
+}
+
+/// What makes a finding doubtful: paint, or a size that nobody prints.
+///
+/// ```
+/// use framegauge::judge::Doubt;
+/// assert_ne!(Doubt::Hidden, Doubt::NotSaid);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum Doubt {
+    /// Nothing is shown until it is off.
+    Hidden,
+    /// What is within reads so on paint; the metal has another size.
+    Within,
+    /// It was read over paint, and that changes nothing.
+    Same,
+    /// Nobody said whether it was, and paint would explain it.
+    NotSaid,
+    /// The fit was read over paint on a part.
+    Fit,
+    /// It is not what the tables print, and no tolerance is published.
+    NotPrinted,
+}

@@ -1,0 +1,135 @@
+//! What a plan finds, asks and wants done, as facts: codes and numbers. Their sentences stand in `say`.
+
+mod common;
+mod head;
+mod mount;
+mod seat_tube;
+mod shell;
+mod thread;
+
+pub use common::{CommonAsk, CommonFact, CommonTask};
+pub use head::{HeadAsk, HeadFact, HeadTask};
+pub use mount::{MountAsk, MountFact, MountTask};
+pub use seat_tube::{SeatTubeAsk, SeatTubeFact, SeatTubeTask};
+pub use shell::{ShellAsk, ShellFact, ShellTask};
+pub use thread::{ThreadAsk, ThreadFact, ThreadTask};
+
+use alloc::string::String;
+
+use crate::evidence::Text;
+use crate::fact::fact_kinds;
+use crate::judge::{self, Finding, Instrument};
+
+fact_kinds! {
+    /// What a plan finds, leaves, or holds could cure.
+    Fact {
+        /// What a judgement found.
+        Judged(judge::Fact),
+        /// Of any place.
+        Common(CommonFact),
+        /// Of the seat tube.
+        SeatTube(SeatTubeFact),
+        /// Of the bottom-bracket shell.
+        Shell(ShellFact),
+        /// Of head tube, crown and steerer.
+        Head(HeadFact),
+        /// Of threads.
+        Thread(ThreadFact),
+        /// Of brake mounts and faces.
+        Mount(MountFact),
+    }
+    /// What a plan asks.
+    Ask {
+        /// What a judgement asks.
+        Judged(judge::Ask),
+        /// Of any place.
+        Common(CommonAsk),
+        /// Of the seat tube.
+        SeatTube(SeatTubeAsk),
+        /// Of the bottom-bracket shell.
+        Shell(ShellAsk),
+        /// Of head tube, crown and steerer.
+        Head(HeadAsk),
+        /// Of threads.
+        Thread(ThreadAsk),
+        /// Of brake mounts and faces.
+        Mount(MountAsk),
+    }
+    /// What a plan wants done.
+    Task {
+        /// Of any place.
+        Common(CommonTask),
+        /// Of the seat tube.
+        SeatTube(SeatTubeTask),
+        /// Of the bottom-bracket shell.
+        Shell(ShellTask),
+        /// Of head tube, crown and steerer.
+        Head(HeadTask),
+        /// Of threads.
+        Thread(ThreadTask),
+        /// Of brake mounts and faces.
+        Mount(MountTask),
+    }
+}
+
+/// A finding of a plan.
+pub type Found = Finding<Fact>;
+
+impl From<Finding> for Found {
+    fn from(found: Finding) -> Self {
+        found.with_fact(Fact::Judged)
+    }
+}
+
+impl<F: Into<Fact>> From<F> for Found {
+    fn from(fact: F) -> Self {
+        Self::of(fact)
+    }
+}
+
+impl From<&'static str> for Fact {
+    fn from(words: &'static str) -> Self {
+        Self::plain("", words)
+    }
+}
+
+impl From<String> for Fact {
+    fn from(words: String) -> Self {
+        Self::plain("", words)
+    }
+}
+
+impl Fact {
+    /// In words only; to be given a name of its own.
+    pub(super) fn plain(what: impl Into<Text>, words: impl Into<Text>) -> Self {
+        Self::Common(CommonFact::Plain {
+            what: what.into(),
+            plain: words.into(),
+        })
+    }
+}
+
+impl Ask {
+    /// With what it is answered.
+    #[must_use]
+    pub fn with(&self) -> Instrument {
+        match self {
+            Self::Judged(ask) => ask.with(),
+            Self::Common(ask) => ask.with(),
+            Self::SeatTube(ask) => ask.with(),
+            Self::Shell(ask) => ask.with(),
+            Self::Head(ask) => ask.with(),
+            Self::Thread(ask) => ask.with(),
+            Self::Mount(ask) => ask.with(),
+        }
+    }
+}
+
+#[cfg(feature = "serde")]
+crate::fact::values_as_they_are!(super::sheet::Limited, super::Operation);
+
+impl From<Text> for Fact {
+    fn from(words: Text) -> Self {
+        Self::plain("", words)
+    }
+}
