@@ -27,7 +27,7 @@ fn main() -> ExitCode {
 }
 
 fn run() -> Result<Answer, Error> {
-    let words = Words::read(&["record", "pictures", "rows"], &[])?;
+    let words = Words::read(&["record", "pictures", "rows"], &["why"])?;
     let path = words.at(
         0,
         "sheet",
@@ -46,7 +46,15 @@ fn run() -> Result<Answer, Error> {
     }
     let plan = prepare_with(&sheet, tables);
     match words.named("record") {
-        None => Ok(Answer::new(&plan, say::plan(&plan), plan.acceptable())),
+        None => Ok(Answer::new(
+            &plan,
+            if words.flag("why") {
+                say::plan(&plan)
+            } else {
+                say::bench(&plan)
+            },
+            plan.acceptable(),
+        )),
         Some(form) => {
             let record = record(&sheet, tables);
             let text = match form {

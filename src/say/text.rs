@@ -34,9 +34,64 @@ pub(super) fn cell(text: &str) -> String {
     out
 }
 
+/// Lines on paper, none longer than a line may be.
+#[derive(Default)]
+pub(super) struct Paper(String);
+
+impl Paper {
+    pub(super) fn line(&mut self, text: &str) {
+        self.0.push_str(text);
+        self.0.push('\n');
+    }
+
+    /// A title above what follows, once.
+    pub(super) fn title(&mut self, title: &mut Option<&str>) {
+        if let Some(title) = title.take() {
+            self.line("");
+            self.line(title);
+        }
+    }
+
+    /// A remark of several lines, each behind its mark.
+    pub(super) fn remark(&mut self, mark: &str, text: &str) {
+        let mut lines = String::new();
+        fill(&mut lines, "", text, 0);
+        for line in lines.lines() {
+            self.0.push_str(mark);
+            self.line(line);
+        }
+    }
+
+    /// A paragraph: later lines stand under the first word behind the head.
+    pub(super) fn para(&mut self, head: &str, text: &str) {
+        fill(&mut self.0, head, text, head.chars().count());
+    }
+
+    pub(super) fn done(self) -> String {
+        self.0
+    }
+}
+
+/// Several things in one line: `a, b and c`.
+pub(super) fn list(names: &[String]) -> String {
+    match names {
+        [all @ .., last] if !all.is_empty() => alloc::format!("{} and {last}", all.join(", ")),
+        [only] => only.clone(),
+        _ => String::new(),
+    }
+}
+
+/// `1 place`, `3 places`.
+pub(super) fn count(number: usize, noun: &str) -> String {
+    alloc::format!("{number} {noun}{}", if number == 1 { "" } else { "s" })
+}
+
 /// Writes a text under a head, later lines indented.
 pub(super) fn wrapped(out: &mut String, head: &str, text: &str) {
-    let indent = head.len() - head.trim_start().len() + 4;
+    fill(out, head, text, head.len() - head.trim_start().len() + 4);
+}
+
+fn fill(out: &mut String, head: &str, text: &str, indent: usize) {
     let mut line = String::from(head);
     let mut empty = true;
     for word in safe(text).split_whitespace() {
