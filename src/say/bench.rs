@@ -8,8 +8,47 @@ use alloc::vec::Vec;
 use super::amounts::{amount, doing, have, room, standing, turn};
 use super::text::{Paper, count, list};
 use crate::measure::Outcome;
-use crate::plan::{Caution, Operation, Plan, State, Step};
+use crate::plan::{Caution, Operation, PlaceReport, Plan, State, Step};
 use crate::standard::Place;
+
+/// The bench page before it is set: every text once, in the order of the job.
+pub(super) struct Bench {
+    pub title: String,
+    pub about: String,
+    /// Hold, fetch, mind, note: a label and its text.
+    pub heads: Vec<(&'static str, String)>,
+    /// Questions by their instrument.
+    pub questions: Vec<(String, Vec<Blank>)>,
+    /// What stands in place of steps where there is none.
+    pub no_step: Option<&'static str>,
+    pub steps: Vec<Job>,
+    /// What is said once of several steps.
+    pub ways: Vec<(&'static str, String)>,
+    /// Places where nothing is done here, with the reason.
+    pub stays: Vec<String>,
+    pub customer: String,
+}
+
+/// A question with the field for its answer.
+pub(super) struct Blank {
+    pub number: usize,
+    pub words: String,
+    pub field: String,
+}
+
+/// A step with its box.
+pub(super) struct Job {
+    pub number: usize,
+    pub place: Place,
+    pub title: String,
+    /// Have, take, never more than, turn.
+    pub parts: Vec<String>,
+    pub notes: Vec<String>,
+    /// What is said of this step alone.
+    pub own: String,
+    /// What is written down after it.
+    pub after: Option<&'static str>,
+}
 
 /// The plan on one page, for the bench.
 ///
@@ -20,43 +59,107 @@ use crate::standard::Place;
 /// ```
 #[must_use]
 pub fn bench(plan: &Plan) -> String {
+    let bench = Bench::of(plan);
     let mut page = Paper::default();
-    head(&mut page, plan);
-    questions(&mut page, plan);
-    let ways = Ways::of(plan);
-    steps(&mut page, plan, &ways);
-    ways.tell(&mut page, plan);
-    stays(&mut page, plan);
+    page.para("", &bench.title.to_uppercase());
+    if !bench.about.is_empty() {
+        page.para("", &bench.about);
+    }
+    for (label, text) in &bench.heads {
+        page.para(&format!("{label:<10}"), text);
+    }
+    let mut title = Some("FIRST MEASURE OR ASK");
+    for (tool, blanks) in &bench.questions {
+        page.title(&mut title);
+        page.para("", tool);
+        for blank in blanks {
+            let head = format!(" Q{:<2} [ ] ", blank.number);
+            page.para(
+                &head,
+                &format!("{} ________ ({})", blank.words, blank.field),
+            );
+        }
+    }
+    let mut title = Some("WORK, IN THIS ORDER");
+    for job in &bench.steps {
+        page.title(&mut title);
+        page.para(&format!(" {:>2} [ ] ", job.number), &job.title);
+        let mut parts = job.parts.clone();
+        parts.extend(job.after.map(String::from));
+        if !parts.is_empty() {
+            page.para("        ", &parts.join(" | "));
+        }
+        for note in &job.notes {
+            page.para("        note: ", note);
+        }
+        if !job.own.is_empty() {
+            page.para("        ", &job.own);
+        }
+    }
+    if let Some(words) = bench.no_step {
+        page.line("");
+        page.line(words);
+    }
+    let mut title = Some("HOW");
+    for (label, text) in &bench.ways {
+        page.title(&mut title);
+        page.para(&format!("{label:<10}"), text);
+    }
+    let mut title = Some("NOTHING TO DO, OR NOT HERE");
+    for text in &bench.stays {
+        page.title(&mut title);
+        page.para("  - ", text);
+    }
     page.line("");
-    page.para("customer  ", &customer(plan));
+    page.para("customer  ", &bench.customer);
     page.done()
 }
 
-fn head(page: &mut Paper, plan: &Plan) {
-    page.para("", &plan.frame.to_uppercase());
-    let mut about = Vec::new();
-    if plan.invented {
-        about.push("invented data".to_string());
+impl Bench {
+    pub(super) fn of(plan: &Plan) -> Self {
+        let ways = Ways::of(plan);
+        let about = [
+            plan.invented.then(|| "invented data".to_string()),
+            plan.date.as_ref().map(|date| format!("measured {date}")),
+        ];
+        Self {
+            title: plan.frame.clone(),
+            about: about.into_iter().flatten().collect::<Vec<_>>().join(", "),
+            heads: heads(plan),
+            questions: questions(plan),
+            no_step: match plan.steps.is_empty() {
+                false => None,
+                true if plan.places.is_empty() => {
+                    Some("nothing was measured, so nothing can be said")
+                }
+                true if plan.acceptable() => Some("nothing to cut"),
+                true => Some("no step yet: answer what is asked, and plan again"),
+            },
+            steps: plan
+                .steps
+                .iter()
+                .map(|step| job(plan, step, &ways))
+                .collect(),
+            ways: ways.told(plan),
+            stays: stays(plan),
+            customer: customer(plan),
+        }
     }
-    about.extend(plan.date.iter().map(|date| format!("measured {date}")));
-    if !about.is_empty() {
-        page.para("", &about.join(", "));
-    }
+}
+
+fn heads(plan: &Plan) -> Vec<(&'static str, String)> {
+    let mut heads = Vec::new();
     if !plan.steps.is_empty() {
-        page.para("hold      ", hold(plan));
+        heads.push(("hold", hold(plan).to_string()));
     }
     let kit = kit(plan);
     if !kit.is_empty() {
-        page.para("fetch     ", &kit.join("; "));
+        heads.push(("fetch", kit.join("; ")));
     }
-    for caution in &plan.cautions {
-        if let Some(words) = in_short(*caution) {
-            page.para("mind      ", words);
-        }
-    }
-    for note in &plan.notes {
-        page.para("note      ", note);
-    }
+    let mind: Vec<&str> = plan.cautions.iter().filter_map(|c| in_short(*c)).collect();
+    heads.push(("mind", mind.join("; ")));
+    heads.extend(plan.notes.iter().map(|note| ("note", note.clone())));
+    heads
 }
 
 /// How the frame is held while it is worked on.
@@ -110,22 +213,22 @@ fn kit(plan: &Plan) -> Vec<String> {
     out
 }
 
-fn questions(page: &mut Paper, plan: &Plan) {
-    if plan.questions.is_empty() {
-        return;
-    }
-    page.line("");
-    page.line("FIRST MEASURE OR ASK");
-    let mut with = None;
+fn questions(plan: &Plan) -> Vec<(String, Vec<Blank>)> {
+    let mut out: Vec<(String, Vec<Blank>)> = Vec::new();
     for question in &plan.questions {
-        let tool = question.ask.with();
-        if with.as_ref() != Some(&tool) {
-            page.para("", &tool.to_string());
-            with = Some(tool);
+        let tool = question.instrument();
+        if out.last().is_none_or(|(known, _)| *known != tool) {
+            out.push((tool, Vec::new()));
         }
-        let head = format!(" Q{:<2} [ ] ", question.number);
-        page.para(&head, &format!("{question} ________ ({})", question.answer));
+        if let Some((_, blanks)) = out.last_mut() {
+            blanks.push(Blank {
+                number: question.number,
+                words: question.words(),
+                field: question.answer.clone(),
+            });
+        }
     }
+    out
 }
 
 /// What is said alike of several steps of one operation, so that it is said once: the words, and of which steps.
@@ -158,8 +261,8 @@ impl Ways {
         said.into_iter().any(|(known, _)| known == words)
     }
 
-    fn tell(&self, page: &mut Paper, plan: &Plan) {
-        let mut title = Some("HOW");
+    fn told(&self, plan: &Plan) -> Vec<(&'static str, String)> {
+        let mut out = Vec::new();
         for (operation, said) in &self.0 {
             let all = plan
                 .steps
@@ -177,10 +280,10 @@ impl Ways {
                 })
                 .collect();
             if !words.is_empty() {
-                page.title(&mut title);
-                page.para(&format!("{:<10}", doing(*operation)), &words.join("; "));
+                out.push((doing(*operation), words.join("; ")));
             }
         }
+        out
     }
 }
 
@@ -196,63 +299,46 @@ fn way(step: &Step) -> Vec<String> {
         .collect()
 }
 
-fn steps(page: &mut Paper, plan: &Plan, ways: &Ways) {
-    page.line("");
-    if plan.steps.is_empty() {
-        page.line(if plan.places.is_empty() {
-            "nothing was measured, so nothing can be said"
-        } else if plan.acceptable() {
-            "nothing to cut"
-        } else {
-            "no step yet: answer what is asked, and plan again"
-        });
-        return;
+fn job(plan: &Plan, step: &Step, ways: &Ways) -> Job {
+    let waits: Vec<String> = step.waits_for.iter().map(|n| format!("Q{n}")).collect();
+    let mut job = Job {
+        number: step.number,
+        place: step.place.clone(),
+        title: step.words(),
+        parts: Vec::new(),
+        notes: step.notes.clone(),
+        own: step.why().into_owned(),
+        after: None,
+    };
+    if step.operation == Operation::Refer {
+        return job;
     }
-    page.line("WORK, IN THIS ORDER");
-    for step in &plan.steps {
-        let head = format!(" {:>2} [ ] ", step.number);
-        let waits: Vec<String> = step.waits_for.iter().map(|n| format!("Q{n}")).collect();
-        let title = if waits.is_empty() {
-            step.words()
-        } else {
-            format!("{} (only after {})", step.words(), list(&waits))
-        };
-        page.para(&head, &title);
-        if step.operation == Operation::Refer {
-            page.para("        ", &step.why());
-            continue;
-        }
-        let mut parts = Vec::new();
-        if let Some(report) = plan.place(&step.place) {
-            parts.extend(have(report).map(|have| format!("have {have}")));
-        }
-        let off = step.off.iter();
-        parts.extend(off.map(|off| format!("take {}", amount(step.operation, off))));
-        parts.extend(step.stops.iter().find(|s| s.to_go.is_some()).map(room));
-        parts.extend(turn(step));
-        if !parts.is_empty() {
-            page.para("        ", &parts.join(" | "));
-        }
-        for note in &step.notes {
-            page.para("        note: ", note);
-        }
-        let mut own = way(step);
-        own.retain(|words| !ways.holds(step.operation, words));
-        if !own.is_empty() {
-            page.para("        ", &own.join("; "));
-        }
-        match step.operation {
-            Operation::Chase | Operation::Tap => page.line("        GO [ ]  NOT GO [ ]"),
-            _ if step.cuts() => page.line("        measured after it ____________________"),
-            _ => {}
-        }
+    if !waits.is_empty() {
+        job.title
+            .push_str(&format!(" (only after {})", list(&waits)));
     }
+    let have = plan.place(&step.place).and_then(have);
+    job.parts.extend(have.map(|have| format!("have {have}")));
+    let off = step.off.iter();
+    job.parts
+        .extend(off.map(|off| format!("take {}", amount(step.operation, off))));
+    job.parts
+        .extend(step.stops.iter().find(|s| s.to_go.is_some()).map(room));
+    job.parts.extend(turn(step));
+    let mut own = way(step);
+    own.retain(|words| !ways.holds(step.operation, words));
+    job.own = own.join("; ");
+    job.after = match step.operation {
+        Operation::Chase | Operation::Tap => Some("GO [ ] NOT GO [ ]"),
+        _ if step.cuts() => Some("after it: ____________"),
+        _ => None,
+    };
+    job
 }
 
 /// Every place at which nothing is to be done, with the reason.
-fn stays(page: &mut Paper, plan: &Plan) {
-    let mut title = Some("NOTHING TO DO, OR NOT HERE");
-    for place in plan.places.iter().filter(|p| p.state != State::ToDo) {
+fn stays(plan: &Plan) -> Vec<String> {
+    let place = |place: &PlaceReport| {
         let out = || {
             let mut facts = place.facts.iter();
             let out = facts.find(|f| f.outcome == Some(Outcome::NonconformityShown))?;
@@ -264,10 +350,10 @@ fn stays(page: &mut Paper, plan: &Plan) {
             _ => told.next().map(ToString::to_string),
         };
         let why = why.unwrap_or_else(|| standing(place.state).to_string());
-        page.title(&mut title);
-        let state = super::plan::state(place.state);
-        page.para("  - ", &format!("{}: {state}; {why}", place.name));
-    }
+        format!("{}: {}; {why}", place.name, super::plan::state(place.state))
+    };
+    let places = plan.places.iter().filter(|p| p.state != State::ToDo);
+    places.map(place).collect()
 }
 
 /// One line for the customer.
