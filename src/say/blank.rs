@@ -258,7 +258,11 @@ fn one(page: &mut Paper, field: &Field) {
     }
     page.remark("# ", &format!("{words}."));
     let value = known.map(|(_, value, _)| *value).filter(|v| !v.is_empty());
-    page.line(&format!("# {} = {}", field.name, value.unwrap_or("\"\"")));
+    // What must be there stands without a mark.
+    match words_of(field.shape).filter(|_| field.needed).as_deref() {
+        Some([first, ..]) => page.line(&format!("{} = \"{first}\"", field.name)),
+        _ => page.line(&format!("# {} = {}", field.name, value.unwrap_or("\"\""))),
+    }
 }
 
 fn words_of(shape: Shape) -> Option<Vec<String>> {

@@ -3,13 +3,17 @@
 mod amounts;
 mod bench;
 mod blank;
+mod html;
 mod judge;
+mod letter;
+mod measure;
 mod plan;
 mod plan_facts;
-mod record;
 mod text;
 
 pub use bench::bench;
 pub use blank::blank;
+pub use html::page;
+pub use letter::{letter, markdown, record};
+pub use measure::measure;
 pub use plan::plan;
-pub use record::{markdown, record};

@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::text::{safe, wrapped};
 use crate::fact::Worded;
 use crate::measure::Outcome;
-use crate::plan::{Counted, Off, Operation, PlaceReport, Plan, State, Step};
+use crate::plan::{Counted, Off, Operation, PlaceReport, Plan, State, Step, Stop};
 use crate::quantity::in_mm;
 use crate::standard::Place;
 use crate::thread::Turn;
@@ -146,17 +146,7 @@ fn step(out: &mut String, step: &Step) {
         wrapped(out, "    take off: ", &amount(step.operation, off));
     }
     for stop in &step.stops {
-        let left = stop
-            .to_go
-            .map_or(String::new(), |left| format!(", {} to go", in_mm(left)));
-        let grade = stop
-            .grade
-            .map_or(String::new(), |grade| format!(" [{}]", grade.words()));
-        wrapped(
-            out,
-            "    stop at: ",
-            &format!("{}{left}{grade}", stop.limit),
-        );
+        wrapped(out, "    stop at: ", &self::stop(stop));
     }
     if !step.passes.is_empty() {
         wrapped(out, "    passes: ", step.passes);
@@ -177,6 +167,17 @@ fn step(out: &mut String, step: &Step) {
     if let Some(proof) = &step.proof {
         wrapped(out, "    proved when: ", &proof.to_string());
     }
+}
+
+/// What stops a cut, in full.
+pub(super) fn stop(stop: &Stop) -> String {
+    let left = stop
+        .to_go
+        .map_or(String::new(), |left| format!(", {} to go", in_mm(left)));
+    let grade = stop
+        .grade
+        .map_or(String::new(), |grade| format!(" [{}]", grade.words()));
+    format!("{}{left}{grade}", stop.limit)
 }
 
 /// How much comes off, in words.

@@ -81,6 +81,14 @@ pub(super) fn list(names: &[String]) -> String {
     }
 }
 
+/// With a capital letter at the start.
+pub(super) fn capital(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or(String::new(), |first| {
+        first.to_uppercase().chain(chars).collect()
+    })
+}
+
 /// `1 place`, `3 places`.
 pub(super) fn count(number: usize, noun: &str) -> String {
     alloc::format!("{number} {noun}{}", if number == 1 { "" } else { "s" })
