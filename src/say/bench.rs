@@ -192,7 +192,7 @@ const fn in_short(caution: Caution) -> Option<&'static str> {
         Caution::Steering => Some("a cup, race or steerer that is not shown to fit is not ridden"),
         Caution::Seatpost => Some("post in to the deepest of its own mark and the frame maker's"),
         Caution::WeakFigures => {
-            Some("some figures are trade practice, not print: --why lists them")
+            Some("some figures are trade practice, not print: they stand with the reasons")
         }
         Caution::Cutting | Caution::TurnOneWay | Caution::Dust => None,
     }

@@ -259,7 +259,10 @@ fn one(page: &mut Paper, field: &Field) {
     page.remark("# ", &format!("{words}."));
     let value = known.map(|(_, value, _)| *value).filter(|v| !v.is_empty());
     // What must be there stands without a mark.
-    match words_of(field.shape).filter(|_| field.needed).as_deref() {
+    match words_of(field.shape)
+        .filter(|_| field.name == "system")
+        .as_deref()
+    {
         Some([first, ..]) => page.line(&format!("{} = \"{first}\"", field.name)),
         _ => page.line(&format!("# {} = {}", field.name, value.unwrap_or("\"\""))),
     }

@@ -6,14 +6,14 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::bench::{Bench, Job};
-use super::text::safe;
+use crate::evidence::escaped;
 use crate::plan::{Picture, PlaceReport, Plan};
 
 /// How both pages look on paper and on a screen, without a colour that carries meaning.
 const STYLE: &str = "\
 @page{size:A4;margin:11mm 12mm}\
 *{box-sizing:border-box}\
-body{font:8.6pt/1.28 sans-serif;color:#000;background:#fff;margin:0 auto;max-width:186mm}\
+body{font:8.2pt/1.22 sans-serif;color:#000;background:#fff;margin:0 auto;max-width:186mm}\
 @media screen{body{padding:8mm;font-size:11pt}}\
 h1{font-size:1.5em;margin:0 0 .2em;border-bottom:2px solid}\
 h2{font-size:1.05em;margin:.7em 0 .2em;border-bottom:1px solid #888}\
@@ -28,34 +28,19 @@ dt{font-weight:bold}dd{margin:0}\
 .box{display:inline-block;width:.85em;height:.85em;border:1.2px solid;margin:0 .4em 0 .2em;vertical-align:-.08em}\
 .gap{display:inline-block;min-width:9em;border-bottom:1px solid}\
 .no{display:inline-block;min-width:1.5em;text-align:right;font-weight:bold}\
-.pic{float:right;width:31mm;margin:0 0 0 3mm}.pic svg{width:100%;height:auto;max-height:40mm;display:block}\
+.pic{float:right;width:34mm;max-height:28mm;margin:0 0 0 3mm;overflow:hidden}\
+.pic svg{width:100%;height:auto;display:block;margin-top:-3.2mm}\
 .small{font-size:.92em}\
 table{border-collapse:collapse;width:100%;margin:.3em 0}td,th{border:1px solid #888;padding:.15em .4em;text-align:left;vertical-align:top}\
 .why{break-before:page}\
 figure{margin:.4em 0;break-inside:avoid}figure img{max-width:100%;max-height:90mm}";
 
-/// Text that cannot be taken for markup.
-pub(super) fn escaped(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for c in safe(text).chars() {
-        match c {
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '&' => out.push_str("&amp;"),
-            '"' => out.push_str("&quot;"),
-            '\'' => out.push_str("&#39;"),
-            other => out.push(other),
-        }
-    }
-    out
-}
-
 /// A whole page around its body.
 pub(super) fn document(title: &str, body: &str) -> String {
     format!(
-        "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
-         <meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:\">\n\
-         <meta name=\"viewport\" content=\"width=device-width\">\n<title>{}</title>\n<style>{STYLE}</style>\n</head>\n\
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n\
+         <meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:\"/>\n\
+         <meta name=\"viewport\" content=\"width=device-width\"/>\n<title>{}</title>\n<style>{STYLE}</style>\n</head>\n\
          <body>\n{body}</body>\n</html>\n",
         escaped(title)
     )

@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::text::{safe, wrapped};
+use super::text::wrapped;
 use crate::fact::Worded;
 use crate::measure::Outcome;
 use crate::plan::{Counted, Off, Operation, PlaceReport, Plan, State, Step, Stop};
@@ -198,7 +198,7 @@ fn place(out: &mut String, report: &PlaceReport) {
     wrapped(
         out,
         "",
-        &format!("{}: {}", safe(&report.name), state(report.state)),
+        &format!("{}: {}", report.name, state(report.state)),
     );
     for note in &report.notes {
         wrapped(out, "  note: ", note);

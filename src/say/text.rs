@@ -2,24 +2,15 @@
 
 use alloc::string::String;
 
+use crate::evidence::one_line;
+
 /// Width of a line on paper.
 const LINE: usize = 100;
-
-/// A text of a sheet on one line: control characters and marks that turn the direction of writing become blanks.
-pub(super) fn safe(text: &str) -> String {
-    text.chars()
-        .map(|c| {
-            let turns = matches!(c,
-                '\u{200e}' | '\u{200f}' | '\u{061c}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{2028}' | '\u{2029}');
-            if c.is_control() || turns { ' ' } else { c }
-        })
-        .collect()
-}
 
 /// A text that cannot break out of a cell of a Markdown table, nor be taken for markup.
 pub(super) fn cell(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
-    for c in safe(text).chars() {
+    for c in one_line(text).chars() {
         match c {
             '<' => out.push_str("&lt;"),
             '>' => out.push_str("&gt;"),
@@ -102,7 +93,7 @@ pub(super) fn wrapped(out: &mut String, head: &str, text: &str) {
 fn fill(out: &mut String, head: &str, text: &str, indent: usize) {
     let mut line = String::from(head);
     let mut empty = true;
-    for word in safe(text).split_whitespace() {
+    for word in one_line(text).split_whitespace() {
         if !empty && line.chars().count() + 1 + word.chars().count() > LINE {
             out.push_str(line.trim_end());
             out.push('\n');
