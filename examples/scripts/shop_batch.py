@@ -33,7 +33,7 @@ SEAT_TUBES = [27.2, 30.9, 31.6, 26.8]
 
 
 class Dice:
-    """A 64-bit congruential generator (Knuth, MMIX constants): the same frames on every machine."""
+    """A 64-bit congruential generator: the same frames on every machine."""
 
     def __init__(self, seed):
         self.state = seed

@@ -265,7 +265,7 @@ impl ThreadRescue {
 }
 
 pub(super) fn clamp_in(tables: Tables<'_>) -> RescueOption {
-    let row = tables.get::<Shell>("mavic_bevel");
+    let row = tables.get::<Shell>("bevel_45");
     RescueOption::new(Step::ClampInUnit, Stand::NeedsMeasurement, "a unit that clamps itself in the shell needs no thread, only a round bore and sound faces; the bevelled pattern needs a 45 degree chamfer on both faces")
         .needing(NextStep::new("bore on two axes at both ends, width, and the range the unit is made for", "it has to fit what is left of the bore", "bore gauge, unit maker's sheet"))
         .resting_on(row.and_then(|r| r.widths.first()).and_then(|w| w.evidence()))

@@ -17,7 +17,7 @@ fn a_seat_angle_counts_up_to_its_spread_and_two_uncertainties() {
             &seen,
             &Options::default(),
         );
-        excluded_by(&answer.unwrap(), "is_th")
+        excluded_by(&answer.unwrap(), "is_36_36")
     };
     assert_eq!(at(37.69), None);
     assert_eq!(at(37.71), Some(Feature::SeatAngle));

@@ -34,7 +34,7 @@ fn a_beginning_is_enough() {
         meant(Place::Shell, "thompson_3"),
         ["thompson_30", "thompson_33", "thompson_35", "thompson_38"]
     );
-    assert_eq!(meant(Place::Shell, "Bevelled shell"), ["mavic_bevel"]);
+    assert_eq!(meant(Place::Shell, "Bevelled shell"), ["bevel_45"]);
     assert_eq!(meant(Place::Shell, "BB89"), ["bb92"]);
     assert_eq!(meant(UPPER, "EC4"), ["EC44", "EC49"]);
     assert_eq!(meant(UPPER, "external cup in"), ["EC44", "EC56"]);

@@ -93,7 +93,13 @@ impl Draw {
                     }
                     self.word(&path, "end", end);
                 }
-                ThreadedPart::Pedal if self.truth.speaks_of("pedal") => {
+                // Two entries of one side would be one thread said twice.
+                ThreadedPart::Pedal
+                    if self.truth.speaks_of("pedal")
+                        || (0..listed).any(|i| {
+                            self.truth.word(&format!("thread[{i}].place")) == Some(&place)
+                        }) =>
+                {
                     self.truth.0.remove(&format!("{path}.place"));
                     return;
                 }

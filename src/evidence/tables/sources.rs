@@ -4,7 +4,7 @@ use alloc::borrow::Cow;
 
 use crate::evidence::{Source, SourceKind};
 
-pub(crate) static SOURCES: [Source; 245] = [
+pub(crate) static SOURCES: [Source; 244] = [
     Source {
         id: Cow::Borrowed("encyclopaedia-british-standard-cycle"),
         title: Cow::Borrowed("An online encyclopaedia, article \"British Standard Cycle\""),
@@ -146,9 +146,9 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::MakerDocument,
     },
     Source {
-        id: Cow::Borrowed("framebuilder-supplier-drawing-bb2007"),
+        id: Cow::Borrowed("framebuilder-supplier-shell-drawing"),
         title: Cow::Borrowed(
-            "A framebuilder supplier's shell drawing BB2007, as quoted in an engineering note (original not opened)",
+            "A framebuilder supplier's shell drawing, as quoted in an engineering note (original not opened)",
         ),
         edition: Cow::Borrowed(""),
         kind: SourceKind::MakerDocument,
@@ -175,9 +175,7 @@ pub(crate) static SOURCES: [Source; 245] = [
     },
     Source {
         id: Cow::Borrowed("crank-maker-spacer-chart-24mm-2023"),
-        title: Cow::Borrowed(
-            "A crank maker's spacer chart for 24 mm axles, document P95-002-01108B-002",
-        ),
+        title: Cow::Borrowed("A crank maker's spacer chart for 24 mm spindles"),
         edition: Cow::Borrowed("2023"),
         kind: SourceKind::MakerDocument,
     },
@@ -268,8 +266,8 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::TradePage,
     },
     Source {
-        id: Cow::Borrowed("encyclopaedia-unthreaded-cribsheet"),
-        title: Cow::Borrowed("A bicycle encyclopaedia, crib sheet on unthreaded bottom brackets"),
+        id: Cow::Borrowed("encyclopaedia-unthreaded"),
+        title: Cow::Borrowed("A bicycle encyclopaedia, page on unthreaded bottom brackets"),
         edition: Cow::Borrowed(""),
         kind: SourceKind::TradePage,
     },
@@ -352,12 +350,6 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::TradePage,
     },
     Source {
-        id: Cow::Borrowed("trade-press-bb-guide-headings"),
-        title: Cow::Borrowed("A magazine guide to bottom brackets, list of headings (mirror)"),
-        edition: Cow::Borrowed(""),
-        kind: SourceKind::TradePress,
-    },
-    Source {
         id: Cow::Borrowed("iso-68-1-basic-profile"),
         title: Cow::Borrowed(
             "ISO 68-1, basic profile of metric screw threads, formulas as given in handbooks",
@@ -384,8 +376,8 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::TradePage,
     },
     Source {
-        id: Cow::Borrowed("magazine-guide-gxp"),
-        title: Cow::Borrowed("A magazine guide to the GXP crank system, as copied on a parts page"),
+        id: Cow::Borrowed("magazine-guide-two-piece-crank"),
+        title: Cow::Borrowed("A magazine guide to a two-piece crank, as copied on a parts page"),
         edition: Cow::Borrowed(""),
         kind: SourceKind::TradePage,
     },
@@ -637,15 +629,13 @@ pub(crate) static SOURCES: [Source; 245] = [
     },
     Source {
         id: Cow::Borrowed("headset-maker-guide-2009"),
-        title: Cow::Borrowed("OE Head-Tube Specification Guide, Rev B (a headset maker)"),
+        title: Cow::Borrowed("A headset maker's head-tube guide, rev. B"),
         edition: Cow::Borrowed("2009-11-09"),
         kind: SourceKind::MakerDocument,
     },
     Source {
         id: Cow::Borrowed("headset-identification-guide-2010"),
-        title: Cow::Borrowed(
-            "Headset Identification and Specification Guide, Rev F+ (the same headset maker)",
-        ),
+        title: Cow::Borrowed("The same headset maker's identification guide, rev. F"),
         edition: Cow::Borrowed("2010-05-11"),
         kind: SourceKind::MakerDocument,
     },
@@ -950,9 +940,9 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::TradePage,
     },
     Source {
-        id: Cow::Borrowed("service-instruction-br-m416"),
+        id: Cow::Borrowed("service-instruction-disc-1"),
         title: Cow::Borrowed(
-            "A Japanese maker's service instruction for a mechanical disc caliper (BR-M416-A)",
+            "A Japanese maker's service instruction for a mechanical disc caliper, first document",
         ),
         edition: Cow::Borrowed(""),
         kind: SourceKind::MakerDocument,
@@ -988,8 +978,8 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::MakerDocument,
     },
     Source {
-        id: Cow::Borrowed("brake-user-manual-mt"),
-        title: Cow::Borrowed("A German brake maker's user manual (MT series)"),
+        id: Cow::Borrowed("brake-user-manual"),
+        title: Cow::Borrowed("A German brake maker's user manual"),
         edition: Cow::Borrowed(""),
         kind: SourceKind::MakerDocument,
     },
@@ -1230,9 +1220,9 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::TradePress,
     },
     Source {
-        id: Cow::Borrowed("service-instruction-si-8e80a"),
+        id: Cow::Borrowed("service-instruction-disc-2"),
         title: Cow::Borrowed(
-            "A Japanese maker's service instruction for a mechanical disc caliper (SI-8E80A)",
+            "A Japanese maker's service instruction for a mechanical disc caliper, second document",
         ),
         edition: Cow::Borrowed(""),
         kind: SourceKind::MakerDocument,
@@ -1292,8 +1282,8 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::TradePage,
     },
     Source {
-        id: Cow::Borrowed("service-instruction-sm-rt53"),
-        title: Cow::Borrowed("A Japanese maker's service instruction for rotors (SM-RT53)"),
+        id: Cow::Borrowed("service-instruction-rotors"),
+        title: Cow::Borrowed("A Japanese maker's service instruction for rotors"),
         edition: Cow::Borrowed(""),
         kind: SourceKind::MakerDocument,
     },
@@ -1366,8 +1356,8 @@ pub(crate) static SOURCES: [Source; 245] = [
         kind: SourceKind::TradePage,
     },
     Source {
-        id: Cow::Borrowed("bd-warehouse-bearings"),
-        title: Cow::Borrowed("bd_warehouse 0.4.0, bearing data"),
+        id: Cow::Borrowed("part-library-bearings"),
+        title: Cow::Borrowed("An open part library, bearing data"),
         edition: Cow::Borrowed("0.4.0"),
         kind: SourceKind::Library,
     },

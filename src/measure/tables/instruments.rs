@@ -44,7 +44,7 @@ static L3: [ErrorLimit; 1] = [ErrorLimit {
 }];
 static L4: [Measures; 1] = [Measures::Pitch];
 static L5: [Measures; 1] = [Measures::Outside];
-static L6: [Citation; 1] = [Citation::from_table(&SOURCES[237], "calipers")];
+static L6: [Citation; 1] = [Citation::from_table(&SOURCES[236], "calipers")];
 static L7: [ErrorLimit; 1] = [ErrorLimit {
     over: mm(0.0),
     up_to: mm(300.0),
@@ -66,8 +66,8 @@ static L7: [ErrorLimit; 1] = [ErrorLimit {
 }];
 static L8: [Measures; 2] = [Measures::Inside, Measures::Depth];
 static L9: [Citation; 2] = [
-    Citation::from_table(&SOURCES[237], "calipers"),
-    Citation::from_table(&SOURCES[238], "inside measurement"),
+    Citation::from_table(&SOURCES[236], "calipers"),
+    Citation::from_table(&SOURCES[237], "inside measurement"),
 ];
 static L10: [ErrorLimit; 1] = [ErrorLimit {
     over: mm(0.0),
@@ -181,7 +181,7 @@ static L16: [ErrorLimit; 1] = [ErrorLimit {
         &[],
     ),
 }];
-static L17: [Citation; 1] = [Citation::from_table(&SOURCES[237], "micrometers")];
+static L17: [Citation; 1] = [Citation::from_table(&SOURCES[236], "micrometers")];
 static L18: [ErrorLimit; 4] = [
     ErrorLimit {
         over: mm(0.0),
@@ -262,7 +262,7 @@ static L18: [ErrorLimit; 4] = [
 ];
 static L19: [Measures; 1] = [Measures::Height];
 static L20: [Citation; 1] = [Citation::from_table(
-    &SOURCES[239],
+    &SOURCES[238],
     "0.01 mm indicators, bezel 50 mm and over, measuring range up to 1 mm",
 )];
 static L21: [ErrorLimit; 3] = [
@@ -325,7 +325,7 @@ static L21: [ErrorLimit; 3] = [
     },
 ];
 static L22: [Citation; 1] = [Citation::from_table(
-    &SOURCES[239],
+    &SOURCES[238],
     "0.01 mm indicators, bezel 50 mm and over, measuring range over 1 up to 3 mm",
 )];
 static L23: [ErrorLimit; 4] = [
@@ -407,7 +407,7 @@ static L23: [ErrorLimit; 4] = [
     },
 ];
 static L24: [Citation; 1] = [Citation::from_table(
-    &SOURCES[239],
+    &SOURCES[238],
     "0.01 mm indicators, bezel 50 mm and over, measuring range over 3 up to 5 mm",
 )];
 static L25: [ErrorLimit; 4] = [
@@ -489,7 +489,7 @@ static L25: [ErrorLimit; 4] = [
     },
 ];
 static L26: [Citation; 1] = [Citation::from_table(
-    &SOURCES[239],
+    &SOURCES[238],
     "0.01 mm indicators, bezel 50 mm and over, measuring range over 5 up to 10 mm",
 )];
 static L27: [ErrorLimit; 4] = [
@@ -571,7 +571,7 @@ static L27: [ErrorLimit; 4] = [
     },
 ];
 static L28: [Citation; 1] = [Citation::from_table(
-    &SOURCES[239],
+    &SOURCES[238],
     "0.01 mm indicators, bezel 50 mm and over, measuring range over 10 up to 20 mm",
 )];
 static L29: [ErrorLimit; 4] = [
@@ -653,7 +653,7 @@ static L29: [ErrorLimit; 4] = [
     },
 ];
 static L30: [Citation; 1] = [Citation::from_table(
-    &SOURCES[239],
+    &SOURCES[238],
     "0.01 mm indicators, bezel 50 mm and over, measuring range over 20 up to 30 mm",
 )];
 static L31: [ErrorLimit; 4] = [

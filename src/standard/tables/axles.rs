@@ -10,13 +10,13 @@ use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
 static L0: [Citation; 3] = [
-    Citation::from_table(&SOURCES[66], "list of hub widths"),
-    Citation::from_table(&SOURCES[67], "list of hub standards"),
-    Citation::from_table(&SOURCES[68], "list of standards"),
+    Citation::from_table(&SOURCES[65], "list of hub widths"),
+    Citation::from_table(&SOURCES[66], "list of hub standards"),
+    Citation::from_table(&SOURCES[67], "list of standards"),
 ];
 static L1: [Citation; 2] = [
-    Citation::from_table(&SOURCES[63], "axle-end diameters"),
-    Citation::from_table(&SOURCES[65], "list"),
+    Citation::from_table(&SOURCES[62], "axle-end diameters"),
+    Citation::from_table(&SOURCES[64], "list"),
 ];
 static L2: [Fact<ThreadSize>; 1] = [Fact::from_table(
     ThreadSize::from_table(ThreadForm::IsoMetric, mm(9.0), Pitch::from_table_mm(1.0)),
@@ -24,12 +24,12 @@ static L2: [Fact<ThreadSize>; 1] = [Fact::from_table(
     &[],
 )];
 static L3: [Citation; 2] = [
-    Citation::from_table(&SOURCES[69], "rear hub widths"),
-    Citation::from_table(&SOURCES[66], "list of hub widths"),
+    Citation::from_table(&SOURCES[68], "rear hub widths"),
+    Citation::from_table(&SOURCES[65], "list of hub widths"),
 ];
 static L4: [Citation; 2] = [
-    Citation::from_table(&SOURCES[70], "French and Japanese rear axles"),
-    Citation::from_table(&SOURCES[71], "threads named"),
+    Citation::from_table(&SOURCES[69], "French and Japanese rear axles"),
+    Citation::from_table(&SOURCES[70], "threads named"),
 ];
 static L5: [Fact<ThreadSize>; 1] = [Fact::from_table(
     ThreadSize::from_table(ThreadForm::IsoMetric, mm(10.0), Pitch::from_table_mm(1.0)),
@@ -37,12 +37,12 @@ static L5: [Fact<ThreadSize>; 1] = [Fact::from_table(
     &[],
 )];
 static L6: [Citation; 3] = [
-    Citation::from_table(&SOURCES[66], "list of hub widths"),
-    Citation::from_table(&SOURCES[69], "rear hub widths"),
-    Citation::from_table(&SOURCES[68], "list of standards"),
+    Citation::from_table(&SOURCES[65], "list of hub widths"),
+    Citation::from_table(&SOURCES[68], "rear hub widths"),
+    Citation::from_table(&SOURCES[67], "list of standards"),
 ];
-static L7: [Citation; 1] = [Citation::from_table(&SOURCES[68], "list of standards")];
-static L8: [Citation; 1] = [Citation::from_table(&SOURCES[68], "141 x 9")];
+static L7: [Citation; 1] = [Citation::from_table(&SOURCES[67], "list of standards")];
+static L8: [Citation; 1] = [Citation::from_table(&SOURCES[67], "141 x 9")];
 static L9: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(9.0)),
@@ -51,14 +51,14 @@ static L9: [Dissent<Span<Length>>; 1] = [Dissent {
     },
     evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L8, ""),
 }];
-static L10: [Citation; 1] = [Citation::from_table(&SOURCES[73], "rear frame slots")];
+static L10: [Citation; 1] = [Citation::from_table(&SOURCES[72], "rear frame slots")];
 static L11: [Citation; 2] = [
-    Citation::from_table(&SOURCES[68], "list of standards"),
-    Citation::from_table(&SOURCES[67], "list of hub standards"),
+    Citation::from_table(&SOURCES[67], "list of standards"),
+    Citation::from_table(&SOURCES[66], "list of hub standards"),
 ];
 static L12: [Citation; 2] = [
-    Citation::from_table(&SOURCES[74], "length, pitch and examples"),
-    Citation::from_table(&SOURCES[75], "pitches in use"),
+    Citation::from_table(&SOURCES[73], "length, pitch and examples"),
+    Citation::from_table(&SOURCES[74], "pitches in use"),
 ];
 static L13: [Fact<ThreadSize>; 3] = [
     Fact::from_table(
@@ -95,13 +95,13 @@ static L13: [Fact<ThreadSize>; 3] = [
         &[],
     ),
 ];
-static L14: [Citation; 1] = [Citation::from_table(&SOURCES[82], "axle lengths and pitch")];
+static L14: [Citation; 1] = [Citation::from_table(&SOURCES[81], "axle lengths and pitch")];
 static L15: [Citation; 3] = [
-    Citation::from_table(&SOURCES[67], "list of hub standards"),
-    Citation::from_table(&SOURCES[74], "length, pitch and examples"),
-    Citation::from_table(&SOURCES[64], "list of standards"),
+    Citation::from_table(&SOURCES[66], "list of hub standards"),
+    Citation::from_table(&SOURCES[73], "length, pitch and examples"),
+    Citation::from_table(&SOURCES[63], "list of standards"),
 ];
-static L16: [Citation; 1] = [Citation::from_table(&SOURCES[74], "example")];
+static L16: [Citation; 1] = [Citation::from_table(&SOURCES[73], "example")];
 static L17: [Fact<ThreadSize>; 1] = [Fact::from_table(
     ThreadSize::from_table(ThreadForm::IsoMetric, mm(15.0), Pitch::from_table_mm(1.5)),
     Evidence::from_table(
@@ -114,22 +114,22 @@ static L17: [Fact<ThreadSize>; 1] = [Fact::from_table(
     &[],
 )];
 static L18: [Citation; 2] = [
-    Citation::from_table(&SOURCES[64], "list of standards"),
-    Citation::from_table(&SOURCES[76], "20 mm axle"),
+    Citation::from_table(&SOURCES[63], "list of standards"),
+    Citation::from_table(&SOURCES[75], "20 mm axle"),
 ];
 static L19: [Citation; 4] = [
     Citation::from_table(&SOURCES[15], "chart of shells"),
-    Citation::from_table(&SOURCES[67], "list of hub standards"),
-    Citation::from_table(&SOURCES[77], "quoted description"),
-    Citation::from_table(&SOURCES[68], "list of standards"),
+    Citation::from_table(&SOURCES[66], "list of hub standards"),
+    Citation::from_table(&SOURCES[76], "quoted description"),
+    Citation::from_table(&SOURCES[67], "list of standards"),
 ];
 static L20: [Citation; 2] = [
-    Citation::from_table(&SOURCES[77], "quoted description"),
-    Citation::from_table(&SOURCES[78], "frame spacing"),
+    Citation::from_table(&SOURCES[76], "quoted description"),
+    Citation::from_table(&SOURCES[77], "frame spacing"),
 ];
 static L21: [Citation; 2] = [
+    Citation::from_table(&SOURCES[78], "axle thread"),
     Citation::from_table(&SOURCES[79], "axle thread"),
-    Citation::from_table(&SOURCES[80], "axle thread"),
 ];
 static L22: [Fact<ThreadSize>; 1] = [Fact::from_table(
     ThreadSize::from_table(ThreadForm::IsoMetric, mm(12.0), Pitch::from_table_mm(1.0)),
@@ -152,45 +152,40 @@ static L24: [Fact<ThreadSize>; 1] = [Fact::from_table(
     Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
     &[],
 )];
-static L25: [Citation; 1] = [Citation::from_table(&SOURCES[83], "axle length")];
-static L26: [Fact<ThreadSize>; 1] = [Fact::from_table(
-    ThreadSize::from_table(ThreadForm::IsoMetric, mm(12.0), Pitch::from_table_mm(1.0)),
-    Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
-    &[],
-)];
-static L27: [Citation; 2] = [
+static L25: [Citation; 1] = [Citation::from_table(&SOURCES[82], "axle length")];
+static L26: [Citation; 2] = [
     Citation::from_table(&SOURCES[15], "chart of shells"),
-    Citation::from_table(&SOURCES[68], "list of standards"),
+    Citation::from_table(&SOURCES[67], "list of standards"),
 ];
-static L28: [Citation; 1] = [Citation::from_table(
-    &SOURCES[68],
+static L27: [Citation; 1] = [Citation::from_table(
+    &SOURCES[67],
     "the 141 quick-release hub body is the 148 hub body",
 )];
-static L29: [Citation; 2] = [
+static L28: [Citation; 2] = [
     Citation::from_table(&SOURCES[15], "chart of shells"),
-    Citation::from_table(&SOURCES[78], "frame spacing"),
+    Citation::from_table(&SOURCES[77], "frame spacing"),
 ];
-static L30: [Citation; 1] = [Citation::from_table(&SOURCES[78], "157 = 150 + 7")];
-static L31: [Citation; 1] = [Citation::from_table(&SOURCES[98], "clause 4.2 d)")];
-static L32: [Confusion; 1] = [Confusion {
+static L29: [Citation; 1] = [Citation::from_table(&SOURCES[77], "157 = 150 + 7")];
+static L30: [Citation; 1] = [Citation::from_table(&SOURCES[97], "clause 4.2 d)")];
+static L31: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("axle_9x26"),
     why: Cow::Borrowed("pitch 1.000 against 0.977 mm: starts, then binds; use a pitch gauge"),
 }];
-static L33: [Confusion; 1] = [Confusion {
+static L32: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("axle_m9"),
     why: Cow::Borrowed("pitch 0.977 against 1.000 mm: starts, then binds; use a pitch gauge"),
 }];
-static L34: [Confusion; 1] = [Confusion {
+static L33: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("axle_10x26"),
     why: Cow::Borrowed("pitch 1.000 against 0.977 mm: starts, then binds; use a pitch gauge"),
 }];
-static L35: [Citation; 1] = [Citation::from_table(&SOURCES[70], "axle threads")];
-static L36: [Confusion; 1] = [Confusion {
+static L34: [Citation; 1] = [Citation::from_table(&SOURCES[69], "axle threads")];
+static L35: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("axle_m10"),
     why: Cow::Borrowed("pitch 0.977 against 1.000 mm: starts in it, then binds; use a pitch gauge"),
 }];
-static L37: [Citation; 1] = [Citation::from_table(&SOURCES[0], "list of threads")];
-static L38: [Dissent<ThreadSize>; 1] = [Dissent {
+static L36: [Citation; 1] = [Citation::from_table(&SOURCES[0], "list of threads")];
+static L37: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(
         ThreadForm::Bsc,
         inch_fraction(5, 16),
@@ -200,32 +195,32 @@ static L38: [Dissent<ThreadSize>; 1] = [Dissent {
         Grade::Published,
         Grade::Published,
         "",
-        &L37,
+        &L36,
         "gives 24 or 26 tpi",
     ),
 }];
-static L39: [Citation; 4] = [
+static L38: [Citation; 4] = [
     Citation::from_table(&SOURCES[8], "row BC 5/16"),
     Citation::from_table(&SOURCES[0], "list of threads"),
     Citation::from_table(&SOURCES[38], "list of cycle threads"),
     Citation::from_table(&SOURCES[7], "row 7,9 x 26"),
 ];
-static L40: [Citation; 2] = [
+static L39: [Citation; 2] = [
     Citation::from_table(&SOURCES[7], "row 7,9 x 26"),
     Citation::from_table(&SOURCES[8], "row BC 5/16, 7.42"),
 ];
-static L41: [Citation; 2] = [
+static L40: [Citation; 2] = [
     Citation::from_table(&SOURCES[7], "row 7,9 x 26"),
     Citation::from_table(&SOURCES[8], "row BC 5/16, 6.90"),
 ];
-static L42: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 5/16")];
-static L43: [Citation; 3] = [
+static L41: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 5/16")];
+static L42: [Citation; 3] = [
     Citation::from_table(&SOURCES[0], "list of threads"),
     Citation::from_table(&SOURCES[8], "row BC 3/8"),
     Citation::from_table(&SOURCES[7], "row 9,5 x 26"),
 ];
-static L44: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 3/8")];
-static L45: [Dissent<Span<Length>>; 1] = [Dissent {
+static L43: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 3/8")];
+static L44: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(9.01)),
         lower: None,
@@ -235,61 +230,61 @@ static L45: [Dissent<Span<Length>>; 1] = [Dissent {
         Grade::Published,
         Grade::Published,
         "",
-        &L44,
+        &L43,
         "D - 0.5327 P = 9.005",
     ),
 }];
-static L46: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 9,5 x 26")];
-static L47: [Dissent<Span<Length>>; 1] = [Dissent {
+static L45: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 9,5 x 26")];
+static L46: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(8.49)),
         lower: None,
         upper: None,
     },
-    evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L44, ""),
+    evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L43, ""),
 }];
-static L48: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 7/16")];
-static L49: [Citation; 1] = [Citation::from_table(&SOURCES[72], "gear-hub axles")];
-static L50: [Dissent<ThreadSize>; 1] = [Dissent {
+static L47: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 7/16")];
+static L48: [Citation; 1] = [Citation::from_table(&SOURCES[71], "gear-hub axles")];
+static L49: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(ThreadForm::Unknown, mm(10.5), Pitch::from_table_tpi(26)),
     evidence: Evidence::from_table(
         Grade::Published,
         Grade::Published,
         "",
-        &L49,
+        &L48,
         "prints M10.5 and no pitch; the pitch here is that of the national table",
     ),
 }];
-static L51: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 10,5 x 26")];
-static L52: [Confusion; 1] = [Confusion {
+static L50: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 10,5 x 26")];
+static L51: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("axle_10_3"),
     why: Cow::Borrowed("10.5 against 10.3 mm outside"),
 }];
-static L53: [Confusion; 1] = [Confusion {
+static L52: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("axle_10_5"),
     why: Cow::Borrowed("10.3 against 10.5 mm outside"),
 }];
-static L54: [Citation; 3] = [
-    Citation::from_table(&SOURCES[74], "length, pitch and examples"),
-    Citation::from_table(&SOURCES[75], "pitches in use"),
-    Citation::from_table(&SOURCES[79], "axle thread"),
+static L53: [Citation; 3] = [
+    Citation::from_table(&SOURCES[73], "length, pitch and examples"),
+    Citation::from_table(&SOURCES[74], "pitches in use"),
+    Citation::from_table(&SOURCES[78], "axle thread"),
+];
+static L54: [Confusion; 2] = [
+    Confusion {
+        code: Cow::Borrowed("thru_axle_m12_1_5"),
+        why: Cow::Borrowed(
+            "same diameter, other pitch: count or gauge the pitch before turning it in",
+        ),
+    },
+    Confusion {
+        code: Cow::Borrowed("thru_axle_m12_1_75"),
+        why: Cow::Borrowed(
+            "same diameter, other pitch: count or gauge the pitch before turning it in",
+        ),
+    },
 ];
 static L55: [Confusion; 2] = [
     Confusion {
-        code: Cow::Borrowed("thru_axle_m12_1_5"),
-        why: Cow::Borrowed(
-            "same diameter, other pitch: count or gauge the pitch before turning it in",
-        ),
-    },
-    Confusion {
-        code: Cow::Borrowed("thru_axle_m12_1_75"),
-        why: Cow::Borrowed(
-            "same diameter, other pitch: count or gauge the pitch before turning it in",
-        ),
-    },
-];
-static L56: [Confusion; 2] = [
-    Confusion {
         code: Cow::Borrowed("thru_axle_m12_1_0"),
         why: Cow::Borrowed(
             "same diameter, other pitch: count or gauge the pitch before turning it in",
@@ -302,12 +297,12 @@ static L56: [Confusion; 2] = [
         ),
     },
 ];
-static L57: [Citation; 3] = [
-    Citation::from_table(&SOURCES[74], "length, pitch and examples"),
-    Citation::from_table(&SOURCES[75], "pitches in use"),
-    Citation::from_table(&SOURCES[82], "axle lengths and pitch"),
+static L56: [Citation; 3] = [
+    Citation::from_table(&SOURCES[73], "length, pitch and examples"),
+    Citation::from_table(&SOURCES[74], "pitches in use"),
+    Citation::from_table(&SOURCES[81], "axle lengths and pitch"),
 ];
-static L58: [Confusion; 2] = [
+static L57: [Confusion; 2] = [
     Confusion {
         code: Cow::Borrowed("thru_axle_m12_1_0"),
         why: Cow::Borrowed(
@@ -321,118 +316,118 @@ static L58: [Confusion; 2] = [
         ),
     },
 ];
-static L59: [Citation; 2] = [
-    Citation::from_table(&SOURCES[86], "hanger thread"),
-    Citation::from_table(&SOURCES[71], "threads named"),
+static L58: [Citation; 2] = [
+    Citation::from_table(&SOURCES[85], "hanger thread"),
+    Citation::from_table(&SOURCES[70], "threads named"),
 ];
-static L60: [Citation; 1] = [Citation::from_table(
-    &SOURCES[81],
+static L59: [Citation; 1] = [Citation::from_table(
+    &SOURCES[80],
     "construction of the hanger",
 )];
-static L61: [Citation; 7] = [
+static L60: [Citation; 7] = [
     Citation::from_table(&SOURCES[8], "row BC 9/16"),
+    Citation::from_table(&SOURCES[86], "pedal threads"),
     Citation::from_table(&SOURCES[87], "pedal threads"),
-    Citation::from_table(&SOURCES[88], "pedal threads"),
     Citation::from_table(&SOURCES[38], "list of cycle threads"),
-    Citation::from_table(&SOURCES[89], "list of FG threads"),
+    Citation::from_table(&SOURCES[88], "list of FG threads"),
     Citation::from_table(&SOURCES[10], "pedal threads"),
     Citation::from_table(&SOURCES[7], "row 14,2 x 20"),
 ];
-static L62: [Citation; 3] = [
-    Citation::from_table(&SOURCES[87], "pedal threads"),
-    Citation::from_table(&SOURCES[90], "pages 72-73"),
-    Citation::from_table(&SOURCES[92], "section 8i.9"),
+static L61: [Citation; 3] = [
+    Citation::from_table(&SOURCES[86], "pedal threads"),
+    Citation::from_table(&SOURCES[89], "pages 72-73"),
+    Citation::from_table(&SOURCES[91], "section 8i.9"),
 ];
-static L63: [Citation; 2] = [
+static L62: [Citation; 2] = [
     Citation::from_table(&SOURCES[7], "row 14,2 x 20"),
     Citation::from_table(&SOURCES[8], "row BC 9/16, 13.61"),
 ];
-static L64: [Citation; 2] = [
+static L63: [Citation; 2] = [
     Citation::from_table(&SOURCES[7], "row 14,2 x 20"),
     Citation::from_table(&SOURCES[8], "row BC 9/16, 12.93"),
 ];
-static L65: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 9/16")];
-static L66: [Confusion; 1] = [Confusion {
+static L64: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 9/16")];
+static L65: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("pedal_french"),
     why: Cow::Borrowed(
         "14.29 against 14.0 mm and pitch 1.27 against 1.25 mm: starts, then binds; the French part is marked D, G or 14x125",
     ),
 }];
-static L67: [Citation; 2] = [
+static L66: [Citation; 2] = [
     Citation::from_table(&SOURCES[8], "row BC 1/2"),
     Citation::from_table(&SOURCES[10], "pedal threads"),
 ];
-static L68: [Citation; 2] = [
-    Citation::from_table(&SOURCES[90], "pages 72-73"),
-    Citation::from_table(&SOURCES[92], "section 8i.9"),
+static L67: [Citation; 2] = [
+    Citation::from_table(&SOURCES[89], "pages 72-73"),
+    Citation::from_table(&SOURCES[91], "section 8i.9"),
 ];
-static L69: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 1/2")];
-static L70: [Citation; 4] = [
-    Citation::from_table(&SOURCES[93], "French pedals"),
-    Citation::from_table(&SOURCES[88], "pedal threads"),
+static L68: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 1/2")];
+static L69: [Citation; 4] = [
+    Citation::from_table(&SOURCES[92], "French pedals"),
     Citation::from_table(&SOURCES[87], "pedal threads"),
+    Citation::from_table(&SOURCES[86], "pedal threads"),
     Citation::from_table(&SOURCES[10], "pedal threads"),
 ];
-static L71: [Citation; 1] = [Citation::from_table(&SOURCES[88], "pedal threads")];
-static L72: [Citation; 1] = [Citation::from_table(
-    &SOURCES[88],
+static L70: [Citation; 1] = [Citation::from_table(&SOURCES[87], "pedal threads")];
+static L71: [Citation; 1] = [Citation::from_table(
+    &SOURCES[87],
     "a right-hand M14 x 1.25 spark plug serves as the gauge",
 )];
-static L73: [Confusion; 1] = [Confusion {
+static L72: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("pedal_9_16"),
     why: Cow::Borrowed("14.0 against 14.29 mm and pitch 1.25 against 1.27 mm: starts, then binds"),
 }];
-static L74: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 7 x 28")];
-static L75: [Citation; 1] = [Citation::from_table(
+static L73: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 7 x 28")];
+static L74: [Citation; 1] = [Citation::from_table(
     &SOURCES[7],
     "row 34,9 x 24, starred as ISO 6698",
 )];
-static L76: [Dissent<ThreadSize>; 1] = [Dissent {
+static L75: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(ThreadForm::Whitworth, mm(34.900), Pitch::from_table_tpi(24)),
     evidence: Evidence::from_table(
         Grade::Published,
         Grade::Published,
         "",
-        &L75,
+        &L74,
         "55 degrees; the scope of the sister standard says 60",
     ),
 }];
-static L77: [Citation; 2] = [
+static L76: [Citation; 2] = [
     Citation::from_table(&SOURCES[42], "freewheel threads"),
-    Citation::from_table(&SOURCES[95], "hub threads"),
+    Citation::from_table(&SOURCES[94], "hub threads"),
 ];
-static L78: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 34,9 x 24")];
-static L79: [Dissent<Span<Length>>; 1] = [Dissent {
+static L77: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 34,9 x 24")];
+static L78: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(34.223)),
         lower: None,
         upper: None,
     },
-    evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L78, ""),
+    evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L77, ""),
 }];
-static L80: [Citation; 1] = [Citation::from_table(
-    &SOURCES[55],
+static L79: [Citation; 1] = [Citation::from_table(
+    &SOURCES[54],
     "pitch and minor diameter of the basic profile",
 )];
-static L81: [Confusion; 1] = [Confusion {
+static L80: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("freewheel_french"),
     why: Cow::Borrowed(
         "the 34.7 mm x 1 part starts on it, then binds: pitch 1.000 against 1.058 mm",
     ),
 }];
-static L82: [Citation; 3] = [
+static L81: [Citation; 3] = [
     Citation::from_table(&SOURCES[42], "freewheel threads"),
-    Citation::from_table(&SOURCES[96], "freewheel threads"),
+    Citation::from_table(&SOURCES[95], "freewheel threads"),
     Citation::from_table(&SOURCES[7], "row 34,7 x 24"),
 ];
-static L83: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 34,7 x 24")];
-static L84: [Citation; 3] = [
+static L82: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 34,7 x 24")];
+static L83: [Citation; 3] = [
     Citation::from_table(&SOURCES[42], "freewheel threads"),
-    Citation::from_table(&SOURCES[96], "freewheel threads"),
-    Citation::from_table(&SOURCES[95], "hub threads"),
+    Citation::from_table(&SOURCES[95], "freewheel threads"),
+    Citation::from_table(&SOURCES[94], "hub threads"),
 ];
-static L85: [Citation; 1] = [Citation::from_table(&SOURCES[42], "1.366 in, 34.7 mm x 1")];
-static L86: [Confusion; 3] = [
+static L84: [Citation; 1] = [Citation::from_table(&SOURCES[42], "1.366 in, 34.7 mm x 1")];
+static L85: [Confusion; 3] = [
     Confusion {
         code: Cow::Borrowed("freewheel_iso"),
         why: Cow::Borrowed(
@@ -452,23 +447,23 @@ static L86: [Confusion; 3] = [
         ),
     },
 ];
-static L87: [Citation; 1] = [Citation::from_table(&SOURCES[42], "freewheel threads")];
-static L88: [Citation; 1] = [Citation::from_table(&SOURCES[91], "pages 88-89")];
-static L89: [Dissent<ThreadSize>; 1] = [Dissent {
+static L86: [Citation; 1] = [Citation::from_table(&SOURCES[42], "freewheel threads")];
+static L87: [Citation; 1] = [Citation::from_table(&SOURCES[90], "pages 88-89")];
+static L88: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(ThreadForm::Unknown, inch(1.29), Pitch::from_table_tpi(29)),
     evidence: Evidence::from_table(
         Grade::Published,
         Grade::Published,
         "",
-        &L88,
+        &L87,
         "a misprint: the two pages agree on the diameter, and 24 tpi is printed by the other",
     ),
 }];
-static L90: [Citation; 2] = [
-    Citation::from_table(&SOURCES[95], "hub threads"),
-    Citation::from_table(&SOURCES[91], "pages 88-89"),
+static L89: [Citation; 2] = [
+    Citation::from_table(&SOURCES[94], "hub threads"),
+    Citation::from_table(&SOURCES[90], "pages 88-89"),
 ];
-static L91: [Confusion; 2] = [
+static L90: [Confusion; 2] = [
     Confusion {
         code: Cow::Borrowed("lockring_33_5"),
         why: Cow::Borrowed("both left-hand, 24 tpi: 32.77 against 33.5 mm"),
@@ -478,17 +473,17 @@ static L91: [Confusion; 2] = [
         why: Cow::Borrowed("32.77 against 33.0 mm"),
     },
 ];
-static L92: [Dissent<ThreadSize>; 1] = [Dissent {
+static L91: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(ThreadForm::Unknown, inch(1.32), Pitch::from_table_tpi(24)),
     evidence: Evidence::from_table(
         Grade::Agreeing,
         Grade::Agreeing,
         "",
-        &L90,
+        &L89,
         "printed beside 33.5 mm; is 33.53 mm",
     ),
 }];
-static L93: [Confusion; 2] = [
+static L92: [Confusion; 2] = [
     Confusion {
         code: Cow::Borrowed("lockring_1_29"),
         why: Cow::Borrowed("both left-hand, 24 tpi: 33.5 against 32.77 mm"),
@@ -498,8 +493,8 @@ static L93: [Confusion; 2] = [
         why: Cow::Borrowed("33.5 against 33.0 mm"),
     },
 ];
-static L94: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 33 x 24")];
-static L95: [Confusion; 2] = [
+static L93: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 33 x 24")];
+static L94: [Confusion; 2] = [
     Confusion {
         code: Cow::Borrowed("lockring_1_29"),
         why: Cow::Borrowed("33.0 against 32.77 mm"),
@@ -509,10 +504,24 @@ static L95: [Confusion; 2] = [
         why: Cow::Borrowed("33.0 against 33.5 mm"),
     },
 ];
-static L96: [Citation; 1] = [Citation::from_table(&SOURCES[34], "extractor sizes")];
-static L97: [Confusion; 2] = [
+static L95: [Citation; 1] = [Citation::from_table(&SOURCES[34], "extractor sizes")];
+static L96: [Confusion; 2] = [
     Confusion {
         code: Cow::Borrowed("crank_extractor_23"),
+        why: Cow::Borrowed(
+            "diameters differ by 1.35 mm or less: measure before turning an extractor in",
+        ),
+    },
+    Confusion {
+        code: Cow::Borrowed("crank_extractor_23_2"),
+        why: Cow::Borrowed(
+            "diameters differ by 1.35 mm or less: measure before turning an extractor in",
+        ),
+    },
+];
+static L97: [Confusion; 2] = [
+    Confusion {
+        code: Cow::Borrowed("crank_extractor_22"),
         why: Cow::Borrowed(
             "diameters differ by 1.35 mm or less: measure before turning an extractor in",
         ),
@@ -532,81 +541,67 @@ static L98: [Confusion; 2] = [
         ),
     },
     Confusion {
-        code: Cow::Borrowed("crank_extractor_23_2"),
-        why: Cow::Borrowed(
-            "diameters differ by 1.35 mm or less: measure before turning an extractor in",
-        ),
-    },
-];
-static L99: [Confusion; 2] = [
-    Confusion {
-        code: Cow::Borrowed("crank_extractor_22"),
-        why: Cow::Borrowed(
-            "diameters differ by 1.35 mm or less: measure before turning an extractor in",
-        ),
-    },
-    Confusion {
         code: Cow::Borrowed("crank_extractor_23"),
         why: Cow::Borrowed(
             "diameters differ by 1.35 mm or less: measure before turning an extractor in",
         ),
     },
 ];
-static L100: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 3/4")];
-static L101: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 11/16")];
-static L102: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 5/8")];
-static L103: [Citation; 1] = [Citation::from_table(&SOURCES[97], "boss thread")];
-static L104: [Citation; 1] = [Citation::from_table(
-    &SOURCES[97],
+static L99: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 3/4")];
+static L100: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 11/16")];
+static L101: [Citation; 1] = [Citation::from_table(&SOURCES[8], "row BC 5/8")];
+static L102: [Citation; 1] = [Citation::from_table(&SOURCES[96], "boss thread")];
+static L103: [Citation; 1] = [Citation::from_table(
+    &SOURCES[96],
     "same thread as six-bolt rotor bolts",
 )];
-static L105: [Citation; 2] = [
+static L104: [Citation; 2] = [
     Citation::from_table(&SOURCES[0], "list of threads"),
     Citation::from_table(&SOURCES[38], "list of cycle threads"),
 ];
-static L106: [Citation; 1] = [Citation::from_table(&SOURCES[43], "boss bolt")];
-static L107: [Dissent<ThreadSize>; 1] = [Dissent {
+static L105: [Citation; 1] = [Citation::from_table(&SOURCES[43], "boss bolt")];
+static L106: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(ThreadForm::IsoMetric, mm(10.0), Pitch::from_table_mm(1.0)),
     evidence: Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], "on some"),
 }];
-static L108: [Citation; 2] = [
+static L107: [Citation; 2] = [
     Citation::from_table(&SOURCES[38], "3/16 BSW"),
-    Citation::from_table(&SOURCES[99], "row 3/16"),
+    Citation::from_table(&SOURCES[98], "row 3/16"),
 ];
-static L109: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 2,09 x 56")];
-static L110: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 2,29 x 56")];
-static L111: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 2,6 x 56")];
-static L112: [Citation; 1] = [Citation::from_table(&SOURCES[22], "35-50 N m")];
-static L113: [Citation; 1] = [Citation::from_table(
+static L108: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 2,09 x 56")];
+static L109: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 2,29 x 56")];
+static L110: [Citation; 1] = [Citation::from_table(&SOURCES[7], "row 2,6 x 56")];
+static L111: [Citation; 1] = [Citation::from_table(&SOURCES[22], "35-50 N m")];
+static L112: [Citation; 1] = [Citation::from_table(
     &SOURCES[19],
     "shell preparation and torque",
 )];
-static L114: [Citation; 1] = [Citation::from_table(
-    &SOURCES[59],
+static L113: [Citation; 1] = [Citation::from_table(
+    &SOURCES[58],
     "fitting of the external cups",
 )];
-static L115: [Citation; 1] = [Citation::from_table(&SOURCES[23], "torque list")];
-static L116: [Citation; 1] = [Citation::from_table(
+static L114: [Citation; 1] = [Citation::from_table(&SOURCES[23], "torque list")];
+static L115: [Citation; 1] = [Citation::from_table(
     &SOURCES[32],
     "bottom bracket and axles",
 )];
-static L117: [Citation; 1] = [Citation::from_table(&SOURCES[62], "quoted torques")];
-static L118: [Citation; 1] = [Citation::from_table(
-    &SOURCES[94],
+static L116: [Citation; 1] = [Citation::from_table(&SOURCES[61], "quoted torques")];
+static L117: [Citation; 1] = [Citation::from_table(
+    &SOURCES[93],
     "appendix C, torque table",
 )];
-static L119: [Citation; 1] = [Citation::from_table(&SOURCES[84], "thru-axle torque")];
-static L120: [Citation; 1] = [Citation::from_table(&SOURCES[85], "marking on the axle")];
-static L121: [Citation; 1] = [Citation::from_table(&SOURCES[197], "caliper fixing bolts")];
-static L122: [Citation; 1] = [Citation::from_table(&SOURCES[158], "disc caliper bolts")];
-static L123: [Citation; 1] = [Citation::from_table(&SOURCES[158], "adapter bolts")];
-static L124: [Citation; 1] = [Citation::from_table(&SOURCES[151], "rotor bolts")];
-static L125: [Citation; 1] = [Citation::from_table(&SOURCES[158], "rotor bolts")];
-static L126: [Citation; 1] = [Citation::from_table(&SOURCES[158], "lock ring")];
-static L127: [Citation; 1] = [Citation::from_table(&SOURCES[173], "seat clamp")];
-static L128: [Citation; 1] = [Citation::from_table(&SOURCES[174], "page 25")];
+static L118: [Citation; 1] = [Citation::from_table(&SOURCES[83], "thru-axle torque")];
+static L119: [Citation; 1] = [Citation::from_table(&SOURCES[84], "marking on the axle")];
+static L120: [Citation; 1] = [Citation::from_table(&SOURCES[196], "caliper fixing bolts")];
+static L121: [Citation; 1] = [Citation::from_table(&SOURCES[157], "disc caliper bolts")];
+static L122: [Citation; 1] = [Citation::from_table(&SOURCES[157], "adapter bolts")];
+static L123: [Citation; 1] = [Citation::from_table(&SOURCES[150], "rotor bolts")];
+static L124: [Citation; 1] = [Citation::from_table(&SOURCES[157], "rotor bolts")];
+static L125: [Citation; 1] = [Citation::from_table(&SOURCES[157], "lock ring")];
+static L126: [Citation; 1] = [Citation::from_table(&SOURCES[172], "seat clamp")];
+static L127: [Citation; 1] = [Citation::from_table(&SOURCES[173], "page 25")];
 
-pub(crate) static AXLES: [Axle; 21] = [
+pub(crate) static AXLES: [Axle; 20] = [
     Axle {
         code: Cow::Borrowed("qr_front"),
         name: Cow::Borrowed("Quick release, front"),
@@ -1472,46 +1467,6 @@ pub(crate) static AXLES: [Axle; 21] = [
         ),
     },
     Axle {
-        code: Cow::Borrowed("ta_12x142_x12"),
-        name: Cow::Borrowed("Thru-axle, rear, X-12"),
-        end: Fact::from_table(
-            End::Rear,
-            Evidence::from_table(Grade::CommonPractice, Grade::CommonPractice, "", &[], ""),
-            &[],
-        ),
-        over_locknut: Figure::from_table(
-            Span {
-                nominal: Some(mm(142.0)),
-                lower: None,
-                upper: None,
-            },
-            Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
-            &[],
-        ),
-        inner_faces: Some(Figure::from_table(
-            Span {
-                nominal: Some(mm(135.0)),
-                lower: None,
-                upper: None,
-            },
-            Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
-            &[],
-        )),
-        axle_diameter: Some(Figure::from_table(
-            Span {
-                nominal: Some(mm(12.0)),
-                lower: None,
-                upper: None,
-            },
-            Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
-            &[],
-        )),
-        slot: None,
-        threads: Cow::Borrowed(&L26),
-        thread_length: None,
-        note: Cow::Borrowed("Nothing of this row was seen in print."),
-    },
-    Axle {
         code: Cow::Borrowed("ta_12x148"),
         name: Cow::Borrowed("Thru-axle, rear, 12 x 148 (Boost)"),
         end: Fact::from_table(
@@ -1525,7 +1480,7 @@ pub(crate) static AXLES: [Axle; 21] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L27, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L26, ""),
             &[],
         ),
         inner_faces: Some(Figure::from_table(
@@ -1534,7 +1489,7 @@ pub(crate) static AXLES: [Axle; 21] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Derived, Grade::Published, "148 mm - 7 mm", &L28, ""),
+            Evidence::from_table(Grade::Derived, Grade::Published, "148 mm - 7 mm", &L27, ""),
             &[],
         )),
         axle_diameter: Some(Figure::from_table(
@@ -1543,7 +1498,7 @@ pub(crate) static AXLES: [Axle; 21] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L27, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L26, ""),
             &[],
         )),
         slot: None,
@@ -1567,7 +1522,7 @@ pub(crate) static AXLES: [Axle; 21] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L29, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L28, ""),
             &[],
         ),
         inner_faces: Some(Figure::from_table(
@@ -1580,7 +1535,7 @@ pub(crate) static AXLES: [Axle; 21] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L30,
+                &L29,
                 "a page of low grade; equals the hub width less 7 mm",
             ),
             &[],
@@ -1591,7 +1546,7 @@ pub(crate) static AXLES: [Axle; 21] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L29, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L28, ""),
             &[],
         )),
         slot: None,
@@ -1624,12 +1579,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
         )),
-        confused_with: Cow::Borrowed(&L32),
+        confused_with: Cow::Borrowed(&L31),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -1648,7 +1603,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L33),
+        confused_with: Cow::Borrowed(&L32),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -1672,12 +1627,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
         )),
-        confused_with: Cow::Borrowed(&L34),
+        confused_with: Cow::Borrowed(&L33),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -1690,7 +1645,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L35,
+                &L34,
                 "profile not stated on the pages read",
             ),
             &[],
@@ -1702,7 +1657,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L36),
+        confused_with: Cow::Borrowed(&L35),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -1715,8 +1670,8 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 inch_fraction(5, 16),
                 Pitch::from_table_tpi(26),
             ),
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L39, ""),
-            &L38,
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L38, ""),
+            &L37,
         ),
         hand: None,
         hand_left: None,
@@ -1727,7 +1682,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L40, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L39, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -1736,7 +1691,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L41, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L40, ""),
             &[],
         )),
         internal_minor: Some(Figure::from_table(
@@ -1745,7 +1700,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L42, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L41, ""),
             &[],
         )),
         tolerance_class: None,
@@ -1766,7 +1721,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Agreeing,
                 Grade::Agreeing,
                 "",
-                &L43,
+                &L42,
                 "the Japanese table lists it under the front hub, others under the rear",
             ),
             &[],
@@ -1780,8 +1735,8 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L46, ""),
-            &L45,
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L45, ""),
+            &L44,
         )),
         minor_diameter: Some(Figure::from_table(
             Span {
@@ -1789,8 +1744,8 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L46, ""),
-            &L47,
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L45, ""),
+            &L46,
         )),
         internal_minor: Some(Figure::from_table(
             Span {
@@ -1798,7 +1753,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L44, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L43, ""),
             &[],
         )),
         tolerance_class: None,
@@ -1815,7 +1770,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 inch_fraction(7, 16),
                 Pitch::from_table_tpi(26),
             ),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L48, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L47, ""),
             &[],
         ),
         hand: None,
@@ -1827,7 +1782,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L48, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L47, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -1836,7 +1791,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L48, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L47, ""),
             &[],
         )),
         internal_minor: None,
@@ -1854,10 +1809,10 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L51,
+                &L50,
                 "55 degrees, not metric",
             ),
-            &L50,
+            &L49,
         ),
         hand: None,
         hand_left: None,
@@ -1868,7 +1823,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L51, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L50, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -1877,12 +1832,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L51, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L50, ""),
             &[],
         )),
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L52),
+        confused_with: Cow::Borrowed(&L51),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -1900,7 +1855,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L53),
+        confused_with: Cow::Borrowed(&L52),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -1913,7 +1868,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L54,
+                &L53,
                 "the pages share one lineage",
             ),
             &[],
@@ -1930,12 +1885,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
         )),
-        confused_with: Cow::Borrowed(&L55),
+        confused_with: Cow::Borrowed(&L54),
         note: Cow::Borrowed(
             "Frames with a universal hanger, and others. One axle shop prints 11.85 to 11.95 mm for the outside thread and 12.05 to 12.15 mm for the inside one; the second is no ISO limit.",
         ),
@@ -1967,12 +1922,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
         )),
-        confused_with: Cow::Borrowed(&L56),
+        confused_with: Cow::Borrowed(&L55),
         note: Cow::Borrowed(
             "One axle shop prints 11.85 to 11.95 mm for the outside thread and 12.05 to 12.15 mm for the inside one; the second is no ISO limit.",
         ),
@@ -1987,7 +1942,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L57,
+                &L56,
                 "the pages share one lineage",
             ),
             &[],
@@ -2004,12 +1959,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
         )),
-        confused_with: Cow::Borrowed(&L58),
+        confused_with: Cow::Borrowed(&L57),
         note: Cow::Borrowed(
             "One axle shop prints 11.85 to 11.95 mm for the outside thread and 12.05 to 12.15 mm for the inside one; the second is no ISO limit.",
         ),
@@ -2035,7 +1990,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -2049,7 +2004,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Hanger,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(10.0), Pitch::from_table_mm(1.0)),
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L59, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L58, ""),
             &[],
         ),
         hand: Some(Fact::from_table(
@@ -2068,7 +2023,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -2085,7 +2040,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         thread: Fact::unknown_in_table("size not found", &[]),
         hand: Some(Fact::from_table(
             Hand::Left,
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L60, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L59, ""),
             &[],
         )),
         hand_left: None,
@@ -2109,18 +2064,18 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 inch_fraction(9, 16),
                 Pitch::from_table_tpi(20),
             ),
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L61, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L60, ""),
             &[],
         ),
         hand: None,
         hand_left: Some(Fact::from_table(
             Hand::Left,
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L62, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L61, ""),
             &[],
         )),
         hand_right: Some(Fact::from_table(
             Hand::Right,
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L62, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L61, ""),
             &[],
         )),
         pitch_diameter: Some(Figure::from_table(
@@ -2129,7 +2084,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L63, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L62, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2138,7 +2093,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L64, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L63, ""),
             &[],
         )),
         internal_minor: Some(Figure::from_table(
@@ -2147,11 +2102,11 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L65, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L64, ""),
             &[],
         )),
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L66),
+        confused_with: Cow::Borrowed(&L65),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2164,18 +2119,18 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 inch_fraction(1, 2),
                 Pitch::from_table_tpi(20),
             ),
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L67, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L66, ""),
             &[],
         ),
         hand: None,
         hand_left: Some(Fact::from_table(
             Hand::Left,
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L68, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L67, ""),
             &[],
         )),
         hand_right: Some(Fact::from_table(
             Hand::Right,
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L68, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L67, ""),
             &[],
         )),
         pitch_diameter: Some(Figure::from_table(
@@ -2184,7 +2139,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L69, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L68, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2197,7 +2152,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L69,
+                &L68,
                 "D - 1.0654 P = 11.347",
             ),
             &[],
@@ -2208,7 +2163,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L69, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L68, ""),
             &[],
         )),
         tolerance_class: None,
@@ -2221,25 +2176,25 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Pedal,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(14.0), Pitch::from_table_mm(1.25)),
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L70, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L69, ""),
             &[],
         ),
         hand: None,
         hand_left: Some(Fact::from_table(
             Hand::Left,
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L71, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L70, ""),
             &[],
         )),
         hand_right: Some(Fact::from_table(
             Hand::Right,
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L72, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L71, ""),
             &[],
         )),
         pitch_diameter: None,
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L73),
+        confused_with: Cow::Borrowed(&L72),
         note: Cow::Borrowed("Marked D (right) and G (left), or 14x125."),
     },
     ThreadUse {
@@ -2273,7 +2228,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Pedal,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Whitworth, mm(7.000), Pitch::from_table_tpi(28)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L74, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L73, ""),
             &[],
         ),
         hand: None,
@@ -2285,7 +2240,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L74, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L73, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2294,7 +2249,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L74, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L73, ""),
             &[],
         )),
         internal_minor: None,
@@ -2312,14 +2267,14 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Agreeing,
                 Grade::Agreeing,
                 "",
-                &L77,
+                &L76,
                 "the standard, ISO 6698, was not read",
             ),
-            &L76,
+            &L75,
         ),
         hand: Some(Fact::from_table(
             Hand::Right,
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L77, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L76, ""),
             &[],
         )),
         hand_left: None,
@@ -2334,15 +2289,15 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Derived,
                 Grade::Agreeing,
                 "34.925 mm - 0.649519 x 25.4/24 mm",
-                &L80,
+                &L79,
                 "",
             ),
-            &L79,
+            &L78,
         )),
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L81),
+        confused_with: Cow::Borrowed(&L80),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2351,7 +2306,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Whitworth, mm(34.900), Pitch::from_table_tpi(24)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L78, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L77, ""),
             &[],
         ),
         hand: None,
@@ -2363,7 +2318,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L78, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L77, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2372,7 +2327,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L78, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L77, ""),
             &[],
         )),
         internal_minor: None,
@@ -2388,7 +2343,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, inch(1.370), Pitch::from_table_tpi(24)),
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L82, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L81, ""),
             &[],
         ),
         hand: Some(Fact::from_table(
@@ -2404,7 +2359,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L83, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L82, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2413,12 +2368,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L83, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L82, ""),
             &[],
         )),
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L81),
+        confused_with: Cow::Borrowed(&L80),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2431,7 +2386,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Agreeing,
                 Grade::Agreeing,
                 "",
-                &L84,
+                &L83,
                 "35 mm; profile not stated on the pages read",
             ),
             &[],
@@ -2447,7 +2402,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L81),
+        confused_with: Cow::Borrowed(&L80),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2460,7 +2415,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L85,
+                &L84,
                 "profile not stated on the pages read",
             ),
             &[],
@@ -2476,7 +2431,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L86),
+        confused_with: Cow::Borrowed(&L85),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2485,7 +2440,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Freewheel,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(30.0), Pitch::from_table_mm(1.0)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L87, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L86, ""),
             &[],
         ),
         hand: Some(Fact::from_table(
@@ -2512,14 +2467,14 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Agreeing,
                 Grade::Agreeing,
                 "",
-                &L90,
+                &L89,
                 "32.8 mm; profile not stated on the pages read",
             ),
-            &L89,
+            &L88,
         ),
         hand: Some(Fact::from_table(
             Hand::Left,
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L90, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L89, ""),
             &[],
         )),
         hand_left: None,
@@ -2528,7 +2483,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L91),
+        confused_with: Cow::Borrowed(&L90),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2541,14 +2496,14 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Agreeing,
                 Grade::Agreeing,
                 "",
-                &L90,
+                &L89,
                 "profile not stated on the pages read",
             ),
-            &L92,
+            &L91,
         ),
         hand: Some(Fact::from_table(
             Hand::Left,
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L90, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L89, ""),
             &[],
         )),
         hand_left: None,
@@ -2557,7 +2512,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L93),
+        confused_with: Cow::Borrowed(&L92),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2566,7 +2521,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Lockring,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Whitworth, mm(33.000), Pitch::from_table_tpi(24)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L94, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L93, ""),
             &[],
         ),
         hand: None,
@@ -2578,7 +2533,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L94, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L93, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2587,12 +2542,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L94, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L93, ""),
             &[],
         )),
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L95),
+        confused_with: Cow::Borrowed(&L94),
         note: Cow::Borrowed(
             "A third, older size beside 1.29 in and 33.5 mm; its hand is not given.",
         ),
@@ -2626,12 +2581,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Lockring,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, inch(1.370), Pitch::from_table_tpi(24)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L88, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L87, ""),
             &[],
         ),
         hand: Some(Fact::from_table(
             Hand::Right,
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L88, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L87, ""),
             &[],
         )),
         hand_left: None,
@@ -2649,7 +2604,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Crank,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(22.0), Pitch::from_table_mm(1.0)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L96, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L95, ""),
             &[],
         ),
         hand: None,
@@ -2664,12 +2619,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
         )),
-        confused_with: Cow::Borrowed(&L97),
+        confused_with: Cow::Borrowed(&L96),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2678,7 +2633,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Crank,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(23.0), Pitch::from_table_mm(1.0)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L96, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L95, ""),
             &[],
         ),
         hand: None,
@@ -2688,7 +2643,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L98),
+        confused_with: Cow::Borrowed(&L97),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2706,7 +2661,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         minor_diameter: None,
         internal_minor: None,
         tolerance_class: None,
-        confused_with: Cow::Borrowed(&L99),
+        confused_with: Cow::Borrowed(&L98),
         note: Cow::Borrowed(""),
     },
     ThreadUse {
@@ -2730,7 +2685,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -2759,7 +2714,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -2788,7 +2743,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -2824,7 +2779,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 inch_fraction(3, 4),
                 Pitch::from_table_tpi(30),
             ),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L100, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L99, ""),
             &[],
         ),
         hand: None,
@@ -2836,7 +2791,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L100, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L99, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2845,7 +2800,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L100, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L99, ""),
             &[],
         )),
         internal_minor: Some(Figure::from_table(
@@ -2854,7 +2809,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L100, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L99, ""),
             &[],
         )),
         tolerance_class: None,
@@ -2871,7 +2826,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 inch_fraction(11, 16),
                 Pitch::from_table_tpi(24),
             ),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L101, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L100, ""),
             &[],
         ),
         hand: None,
@@ -2883,7 +2838,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L101, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L100, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2892,7 +2847,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L101, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L100, ""),
             &[],
         )),
         internal_minor: Some(Figure::from_table(
@@ -2901,7 +2856,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L101, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L100, ""),
             &[],
         )),
         tolerance_class: None,
@@ -2920,7 +2875,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 inch_fraction(5, 8),
                 Pitch::from_table_tpi(20),
             ),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L102, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L101, ""),
             &[],
         ),
         hand: None,
@@ -2932,7 +2887,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L102, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L101, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -2941,7 +2896,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L102, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L101, ""),
             &[],
         )),
         internal_minor: Some(Figure::from_table(
@@ -2950,7 +2905,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L102, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L101, ""),
             &[],
         )),
         tolerance_class: None,
@@ -2963,7 +2918,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::BottleBoss,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(5.0), Pitch::from_table_mm(0.8)),
-            Evidence::from_table(Grade::CommonPractice, Grade::CommonPractice, "", &L103, ""),
+            Evidence::from_table(Grade::CommonPractice, Grade::CommonPractice, "", &L102, ""),
             &[],
         ),
         hand: None,
@@ -2978,7 +2933,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -2992,7 +2947,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::RotorBolt,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(5.0), Pitch::from_table_mm(0.8)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L104, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L103, ""),
             &[],
         ),
         hand: None,
@@ -3007,7 +2962,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -3036,7 +2991,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -3065,7 +3020,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -3112,7 +3067,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -3141,7 +3096,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -3159,7 +3114,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 inch_fraction(5, 16),
                 Pitch::from_table_tpi(26),
             ),
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L105, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L104, ""),
             &[],
         ),
         hand: None,
@@ -3182,7 +3137,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L106,
+                &L105,
                 "the page says a 6 mm bolt",
             ),
             &[],
@@ -3199,7 +3154,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L31,
+                &L30,
                 "6H/6g or better, asked for every metric thread on the bicycle outside the cycle-thread and valve standards",
             ),
             &[],
@@ -3214,7 +3169,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::IsoMetric, mm(10.0), Pitch::from_table_mm(1.25)),
             Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], ""),
-            &L107,
+            &L106,
         ),
         hand: None,
         hand_left: None,
@@ -3258,7 +3213,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L108,
+                &L107,
                 "the article names the size, the chart gives its pitch",
             ),
             &[],
@@ -3279,7 +3234,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         place: ThreadedPart::Spoke,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, mm(2.096), Pitch::from_table_tpi(56)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L109, "60 degrees"),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L108, "60 degrees"),
             &[],
         ),
         hand: None,
@@ -3291,12 +3246,53 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L109, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L108, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
             Span {
                 nominal: Some(mm(1.613)),
+                lower: None,
+                upper: None,
+            },
+            Evidence::from_table(
+                Grade::Published,
+                Grade::Published,
+                "",
+                &L108,
+                "agrees with a spoke table after DIN 79012",
+            ),
+            &[],
+        )),
+        internal_minor: None,
+        tolerance_class: None,
+        confused_with: Cow::Borrowed(&[]),
+        note: Cow::Borrowed(""),
+    },
+    ThreadUse {
+        code: Cow::Borrowed("spoke_2_29"),
+        name: Cow::Borrowed("Spoke, 2,29 x 56"),
+        place: ThreadedPart::Spoke,
+        thread: Fact::from_table(
+            ThreadSize::from_table(ThreadForm::Bsc, mm(2.299), Pitch::from_table_tpi(56)),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L109, "60 degrees"),
+            &[],
+        ),
+        hand: None,
+        hand_left: None,
+        hand_right: None,
+        pitch_diameter: Some(Figure::from_table(
+            Span {
+                nominal: Some(mm(2.057)),
+                lower: None,
+                upper: None,
+            },
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L109, ""),
+            &[],
+        )),
+        minor_diameter: Some(Figure::from_table(
+            Span {
+                nominal: Some(mm(1.816)),
                 lower: None,
                 upper: None,
             },
@@ -3315,53 +3311,12 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
         note: Cow::Borrowed(""),
     },
     ThreadUse {
-        code: Cow::Borrowed("spoke_2_29"),
-        name: Cow::Borrowed("Spoke, 2,29 x 56"),
-        place: ThreadedPart::Spoke,
-        thread: Fact::from_table(
-            ThreadSize::from_table(ThreadForm::Bsc, mm(2.299), Pitch::from_table_tpi(56)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L110, "60 degrees"),
-            &[],
-        ),
-        hand: None,
-        hand_left: None,
-        hand_right: None,
-        pitch_diameter: Some(Figure::from_table(
-            Span {
-                nominal: Some(mm(2.057)),
-                lower: None,
-                upper: None,
-            },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L110, ""),
-            &[],
-        )),
-        minor_diameter: Some(Figure::from_table(
-            Span {
-                nominal: Some(mm(1.816)),
-                lower: None,
-                upper: None,
-            },
-            Evidence::from_table(
-                Grade::Published,
-                Grade::Published,
-                "",
-                &L110,
-                "agrees with a spoke table after DIN 79012",
-            ),
-            &[],
-        )),
-        internal_minor: None,
-        tolerance_class: None,
-        confused_with: Cow::Borrowed(&[]),
-        note: Cow::Borrowed(""),
-    },
-    ThreadUse {
         code: Cow::Borrowed("spoke_2_6"),
         name: Cow::Borrowed("Spoke, 2,6 x 56"),
         place: ThreadedPart::Spoke,
         thread: Fact::from_table(
             ThreadSize::from_table(ThreadForm::Bsc, mm(2.604), Pitch::from_table_tpi(56)),
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L111, "60 degrees"),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L110, "60 degrees"),
             &[],
         ),
         hand: None,
@@ -3373,7 +3328,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L111, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L110, ""),
             &[],
         )),
         minor_diameter: Some(Figure::from_table(
@@ -3386,7 +3341,7 @@ pub(crate) static THREAD_USES: [ThreadUse; 56] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L111,
+                &L110,
                 "agrees with a spoke table after DIN 79012",
             ),
             &[],
@@ -3407,7 +3362,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(35.0)),
                 upper: Some(newton_metre(50.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L112, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L111, ""),
             &[],
         ),
         owner: Cow::Borrowed("a Japanese maker's instructions, as quoted on a repair page"),
@@ -3422,7 +3377,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(35.0)),
                 upper: Some(newton_metre(40.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L113, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L112, ""),
             &[],
         ),
         owner: Cow::Borrowed("an Italian maker's cranks, by a mechanic's weblog"),
@@ -3437,7 +3392,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(34.0)),
                 upper: Some(newton_metre(41.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L114, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L113, ""),
             &[],
         ),
         owner: Cow::Borrowed("a US maker's cranks, by a magazine guide"),
@@ -3452,7 +3407,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(35.0)),
                 upper: Some(newton_metre(45.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L115, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L114, ""),
             &[],
         ),
         owner: Cow::Borrowed("a generic torque list"),
@@ -3467,7 +3422,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(50.0)),
                 upper: Some(newton_metre(70.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L115, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L114, ""),
             &[],
         ),
         owner: Cow::Borrowed("a generic torque list"),
@@ -3482,7 +3437,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(35.0)),
                 upper: Some(newton_metre(45.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L116, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L115, ""),
             &[],
         ),
         owner: Cow::Borrowed("an owner's maintenance note"),
@@ -3497,7 +3452,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(12.0)),
                 upper: Some(newton_metre(14.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L117, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L116, ""),
             &[],
         ),
         owner: Cow::Borrowed("a Japanese maker, as quoted in a forum post"),
@@ -3512,7 +3467,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(0.7)),
                 upper: Some(newton_metre(1.5)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L117, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L116, ""),
             &[],
         ),
         owner: Cow::Borrowed("a Japanese maker, as quoted in a forum post"),
@@ -3527,7 +3482,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(34.5)),
                 upper: Some(newton_metre(44.2)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L118, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L117, ""),
             &[],
         ),
         owner: Cow::Borrowed("a bicycle maker's owner manual"),
@@ -3542,7 +3497,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(34.7)),
                 upper: Some(newton_metre(39.5)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L118, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L117, ""),
             &[],
         ),
         owner: Cow::Borrowed("a bicycle maker's owner manual"),
@@ -3557,7 +3512,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(6.0)),
                 upper: Some(newton_metre(8.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L115, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L114, ""),
             &[],
         ),
         owner: Cow::Borrowed("a generic torque list"),
@@ -3572,7 +3527,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(8.0)),
                 upper: Some(newton_metre(15.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L119, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L118, ""),
             &[],
         ),
         owner: Cow::Borrowed("a generic range on the web"),
@@ -3587,7 +3542,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(12.0)),
                 upper: Some(newton_metre(15.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L116, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L115, ""),
             &[],
         ),
         owner: Cow::Borrowed("an owner's maintenance note"),
@@ -3602,7 +3557,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L120, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L119, ""),
             &[],
         ),
         owner: Cow::Borrowed("the marking on one axle"),
@@ -3632,7 +3587,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(6.0)),
                 upper: Some(newton_metre(8.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L121, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L120, ""),
             &[],
         ),
         owner: Cow::Borrowed("a Japanese maker, service instruction"),
@@ -3647,7 +3602,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(11.3)),
                 upper: Some(newton_metre(12.4)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L122, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L121, ""),
             &[],
         ),
         owner: Cow::Borrowed("a shop torque table"),
@@ -3662,7 +3617,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(6.8)),
                 upper: Some(newton_metre(7.3)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L123, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L122, ""),
             &[],
         ),
         owner: Cow::Borrowed("a shop torque table"),
@@ -3719,7 +3674,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(2.0)),
                 upper: Some(newton_metre(4.0)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L124, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L123, ""),
             &[],
         ),
         owner: Cow::Borrowed("a Japanese maker, service instruction"),
@@ -3734,7 +3689,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(5.0)),
                 upper: Some(newton_metre(6.2)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L125, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L124, ""),
             &[],
         ),
         owner: Cow::Borrowed("a shop torque table"),
@@ -3753,7 +3708,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L126,
+                &L125,
                 "printed 350 lb in (40.2 N m)",
             ),
             &[],
@@ -3770,7 +3725,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L127, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L126, ""),
             &[],
         ),
         owner: Cow::Borrowed("a road-bike forum"),
@@ -3785,7 +3740,7 @@ pub(crate) static TORQUES: [TorqueFigure; 25] = [
                 lower: Some(newton_metre(9.6)),
                 upper: Some(newton_metre(14.1)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L128, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L127, ""),
             &[],
         ),
         owner: Cow::Borrowed("a US bicycle brand, owner guide 2002"),

@@ -10,13 +10,13 @@ use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
 static L0: [Text; 1] = [Cow::Borrowed("6802")];
-static L1: [Citation; 1] = [Citation::from_table(&SOURCES[215], "deep-groove list")];
+static L1: [Citation; 1] = [Citation::from_table(&SOURCES[214], "deep-groove list")];
 static L2: [Text; 1] = [Cow::Borrowed("6803")];
 static L3: [Text; 1] = [Cow::Borrowed("6804")];
 static L4: [Text; 1] = [Cow::Borrowed("6805")];
 static L5: [Text; 1] = [Cow::Borrowed("6806")];
 static L6: [Citation; 3] = [
-    Citation::from_table(&SOURCES[215], "deep-groove list"),
+    Citation::from_table(&SOURCES[214], "deep-groove list"),
     Citation::from_table(&SOURCES[33], "BB30 bearing"),
     Citation::from_table(&SOURCES[45], "BB30 bearing"),
 ];
@@ -25,25 +25,25 @@ static L8: [Text; 1] = [Cow::Borrowed("6901")];
 static L9: [Text; 1] = [Cow::Borrowed("6902")];
 static L10: [Text; 1] = [Cow::Borrowed("6903")];
 static L11: [Citation; 3] = [
+    Citation::from_table(&SOURCES[215], "6000 row"),
     Citation::from_table(&SOURCES[216], "6000 row"),
-    Citation::from_table(&SOURCES[217], "6000 row"),
-    Citation::from_table(&SOURCES[218], "6000"),
+    Citation::from_table(&SOURCES[217], "6000"),
 ];
 static L12: [Citation; 2] = [
+    Citation::from_table(&SOURCES[215], "6001 row"),
     Citation::from_table(&SOURCES[216], "6001 row"),
-    Citation::from_table(&SOURCES[217], "6001 row"),
 ];
 static L13: [Citation; 2] = [
+    Citation::from_table(&SOURCES[215], "6002 row"),
     Citation::from_table(&SOURCES[216], "6002 row"),
-    Citation::from_table(&SOURCES[217], "6002 row"),
 ];
 static L14: [Citation; 2] = [
+    Citation::from_table(&SOURCES[215], "6003 row"),
     Citation::from_table(&SOURCES[216], "6003 row"),
-    Citation::from_table(&SOURCES[217], "6003 row"),
 ];
 static L15: [Citation; 2] = [
-    Citation::from_table(&SOURCES[217], "608 row"),
-    Citation::from_table(&SOURCES[218], "608"),
+    Citation::from_table(&SOURCES[216], "608 row"),
+    Citation::from_table(&SOURCES[217], "608"),
 ];
 
 pub(crate) static BEARINGS: [Bearing; 14] = [

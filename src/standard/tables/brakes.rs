@@ -10,13 +10,13 @@ use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
 static L0: [Citation; 4] = [
+    Citation::from_table(&SOURCES[134], "IS"),
     Citation::from_table(&SOURCES[135], "IS"),
     Citation::from_table(&SOURCES[136], "IS"),
     Citation::from_table(&SOURCES[137], "IS"),
-    Citation::from_table(&SOURCES[138], "IS"),
 ];
 static L1: [Citation; 1] = [Citation::from_table(
-    &SOURCES[141],
+    &SOURCES[140],
     "parametric mount formula",
 )];
 static L2: [Dissent<Span<Length>>; 1] = [Dissent {
@@ -34,19 +34,19 @@ static L2: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L3: [Citation; 4] = [
+    Citation::from_table(&SOURCES[134], "post mount"),
     Citation::from_table(&SOURCES[135], "post mount"),
     Citation::from_table(&SOURCES[136], "post mount"),
-    Citation::from_table(&SOURCES[137], "post mount"),
-    Citation::from_table(&SOURCES[143], "post mount"),
+    Citation::from_table(&SOURCES[142], "post mount"),
 ];
 static L4: [Citation; 2] = [
+    Citation::from_table(&SOURCES[142], "post mount"),
     Citation::from_table(&SOURCES[143], "post mount"),
-    Citation::from_table(&SOURCES[144], "post mount"),
 ];
 static L5: [Citation; 3] = [
-    Citation::from_table(&SOURCES[136], "early post mount"),
-    Citation::from_table(&SOURCES[137], "early post mount"),
     Citation::from_table(&SOURCES[135], "early post mount"),
+    Citation::from_table(&SOURCES[136], "early post mount"),
+    Citation::from_table(&SOURCES[134], "early post mount"),
 ];
 static L6: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
@@ -57,16 +57,16 @@ static L6: [Dissent<Span<Length>>; 1] = [Dissent {
     evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L5, ""),
 }];
 static L7: [Citation; 3] = [
-    Citation::from_table(&SOURCES[143], "native sizes"),
-    Citation::from_table(&SOURCES[136], "native sizes"),
     Citation::from_table(&SOURCES[142], "native sizes"),
+    Citation::from_table(&SOURCES[135], "native sizes"),
+    Citation::from_table(&SOURCES[141], "native sizes"),
 ];
-static L8: [Citation; 1] = [Citation::from_table(&SOURCES[145], "bolts")];
+static L8: [Citation; 1] = [Citation::from_table(&SOURCES[144], "bolts")];
 static L9: [Citation; 2] = [
+    Citation::from_table(&SOURCES[145], "rear"),
     Citation::from_table(&SOURCES[146], "rear"),
-    Citation::from_table(&SOURCES[147], "rear"),
 ];
-static L10: [Citation; 1] = [Citation::from_table(&SOURCES[139], "2004 fit sheet")];
+static L10: [Citation; 1] = [Citation::from_table(&SOURCES[138], "2004 fit sheet")];
 static L11: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(10.16)),
@@ -82,10 +82,10 @@ static L11: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L12: [Citation; 1] = [Citation::from_table(
-    &SOURCES[139],
+    &SOURCES[138],
     "MY13 technical specification, page 11",
 )];
-static L13: [Citation; 1] = [Citation::from_table(&SOURCES[139], "fit sheet")];
+static L13: [Citation; 1] = [Citation::from_table(&SOURCES[138], "fit sheet")];
 static L14: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(15.27)),
@@ -94,25 +94,25 @@ static L14: [Dissent<Span<Length>>; 1] = [Dissent {
     },
     evidence: Evidence::from_table(Grade::SecondHand, Grade::SecondHand, "", &L13, ""),
 }];
-static L15: [Citation; 1] = [Citation::from_table(&SOURCES[140], "rear hub")];
+static L15: [Citation; 1] = [Citation::from_table(&SOURCES[139], "rear hub")];
 static L16: [Citation; 1] = [Citation::from_table(
-    &SOURCES[139],
+    &SOURCES[138],
     "MY13 technical specification, page 5",
 )];
 static L17: [Citation; 2] = [
-    Citation::from_table(&SOURCES[136], "front versus rear"),
-    Citation::from_table(&SOURCES[142], "front versus rear"),
+    Citation::from_table(&SOURCES[135], "front versus rear"),
+    Citation::from_table(&SOURCES[141], "front versus rear"),
 ];
-static L18: [Citation; 1] = [Citation::from_table(&SOURCES[140], "flat mount")];
-static L19: [Citation; 1] = [Citation::from_table(&SOURCES[140], "rear thru-axle hubs")];
-static L20: [Citation; 1] = [Citation::from_table(&SOURCES[140], "sockets")];
+static L18: [Citation; 1] = [Citation::from_table(&SOURCES[139], "flat mount")];
+static L19: [Citation; 1] = [Citation::from_table(&SOURCES[139], "rear thru-axle hubs")];
+static L20: [Citation; 1] = [Citation::from_table(&SOURCES[139], "sockets")];
 static L21: [Citation; 3] = [
+    Citation::from_table(&SOURCES[145], "bolt length rule"),
     Citation::from_table(&SOURCES[146], "bolt length rule"),
     Citation::from_table(&SOURCES[147], "bolt length rule"),
-    Citation::from_table(&SOURCES[148], "bolt length rule"),
 ];
 static L22: [Citation; 1] = [Citation::from_table(
-    &SOURCES[198],
+    &SOURCES[197],
     "ordering of the mounts",
 )];
 static L23: [Dissent<Span<Angle>>; 1] = [Dissent {
@@ -129,34 +129,34 @@ static L23: [Dissent<Span<Angle>>; 1] = [Dissent {
         "later formula of the same builder for one maker",
     ),
 }];
-static L24: [Citation; 1] = [Citation::from_table(&SOURCES[198], "path of the mounts")];
-static L25: [Citation; 1] = [Citation::from_table(&SOURCES[149], "rotor adapter")];
+static L24: [Citation; 1] = [Citation::from_table(&SOURCES[197], "path of the mounts")];
+static L25: [Citation; 1] = [Citation::from_table(&SOURCES[148], "rotor adapter")];
 static L26: [Citation; 2] = [
+    Citation::from_table(&SOURCES[149], "rotor bolts"),
     Citation::from_table(&SOURCES[150], "rotor bolts"),
-    Citation::from_table(&SOURCES[151], "rotor bolts"),
 ];
 static L27: [Citation; 3] = [
+    Citation::from_table(&SOURCES[141], "rotor sizes"),
     Citation::from_table(&SOURCES[142], "rotor sizes"),
-    Citation::from_table(&SOURCES[143], "rotor sizes"),
-    Citation::from_table(&SOURCES[152], "rotor sizes"),
+    Citation::from_table(&SOURCES[151], "rotor sizes"),
 ];
-static L28: [Citation; 1] = [Citation::from_table(&SOURCES[197], "pad clearance")];
+static L28: [Citation; 1] = [Citation::from_table(&SOURCES[196], "pad clearance")];
 static L29: [Citation; 2] = [
-    Citation::from_table(&SOURCES[197], "pad wear"),
-    Citation::from_table(&SOURCES[207], "pad wear"),
+    Citation::from_table(&SOURCES[196], "pad wear"),
+    Citation::from_table(&SOURCES[206], "pad wear"),
 ];
-static L30: [Citation; 1] = [Citation::from_table(&SOURCES[157], "page 22")];
+static L30: [Citation; 1] = [Citation::from_table(&SOURCES[156], "page 22")];
 static L31: [Citation; 1] = [Citation::from_table(
-    &SOURCES[165],
+    &SOURCES[164],
     "4.3.9.1, Table 22, page 82",
 )];
-static L32: [Citation; 1] = [Citation::from_table(&SOURCES[153], "thickness")];
+static L32: [Citation; 1] = [Citation::from_table(&SOURCES[152], "thickness")];
 static L33: [Citation; 3] = [
-    Citation::from_table(&SOURCES[155], "minimum thickness"),
     Citation::from_table(&SOURCES[154], "minimum thickness"),
-    Citation::from_table(&SOURCES[156], "minimum thickness"),
+    Citation::from_table(&SOURCES[153], "minimum thickness"),
+    Citation::from_table(&SOURCES[155], "minimum thickness"),
 ];
-static L34: [Citation; 1] = [Citation::from_table(&SOURCES[155], "minimum thickness")];
+static L34: [Citation; 1] = [Citation::from_table(&SOURCES[154], "minimum thickness")];
 static L35: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(1.8)),
@@ -165,28 +165,28 @@ static L35: [Dissent<Span<Length>>; 1] = [Dissent {
     },
     evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L32, ""),
 }];
-static L36: [Citation; 1] = [Citation::from_table(&SOURCES[152], "thickness")];
+static L36: [Citation; 1] = [Citation::from_table(&SOURCES[151], "thickness")];
 static L37: [Citation; 2] = [
+    Citation::from_table(&SOURCES[154], "minimum thickness"),
     Citation::from_table(&SOURCES[155], "minimum thickness"),
-    Citation::from_table(&SOURCES[156], "minimum thickness"),
 ];
-static L38: [Citation; 1] = [Citation::from_table(&SOURCES[154], "thickness")];
+static L38: [Citation; 1] = [Citation::from_table(&SOURCES[153], "thickness")];
 static L39: [Citation; 2] = [
+    Citation::from_table(&SOURCES[151], "thickness"),
     Citation::from_table(&SOURCES[152], "thickness"),
-    Citation::from_table(&SOURCES[153], "thickness"),
 ];
 static L40: [Citation; 2] = [
-    Citation::from_table(&SOURCES[157], "page 22"),
-    Citation::from_table(&SOURCES[152], "thickness"),
+    Citation::from_table(&SOURCES[156], "page 22"),
+    Citation::from_table(&SOURCES[151], "thickness"),
 ];
 static L41: [Citation; 2] = [
-    Citation::from_table(&SOURCES[147], "bolt sizes"),
-    Citation::from_table(&SOURCES[148], "bolt sizes"),
-];
-static L42: [Citation; 1] = [Citation::from_table(&SOURCES[147], "bolt sizes")];
-static L43: [Citation; 2] = [
-    Citation::from_table(&SOURCES[147], "bolt sizes"),
     Citation::from_table(&SOURCES[146], "bolt sizes"),
+    Citation::from_table(&SOURCES[147], "bolt sizes"),
+];
+static L42: [Citation; 1] = [Citation::from_table(&SOURCES[146], "bolt sizes")];
+static L43: [Citation; 2] = [
+    Citation::from_table(&SOURCES[146], "bolt sizes"),
+    Citation::from_table(&SOURCES[145], "bolt sizes"),
 ];
 
 pub(crate) static BRAKE_MOUNTS: [BrakeMount; 11] = [
@@ -1437,8 +1437,8 @@ pub(crate) static ROTORS: [Rotor; 6] = [
         note: Cow::Borrowed(""),
     },
     Rotor {
-        code: Cow::Borrowed("us_h"),
-        owner: Cow::Borrowed("a US maker (H)"),
+        code: Cow::Borrowed("us_1"),
+        owner: Cow::Borrowed("a US maker"),
         new_thickness: None,
         minimum_thickness: Some(Figure::from_table(
             Span {
@@ -1452,8 +1452,8 @@ pub(crate) static ROTORS: [Rotor; 6] = [
         note: Cow::Borrowed(""),
     },
     Rotor {
-        code: Cow::Borrowed("us_s"),
-        owner: Cow::Borrowed("a US maker (S)"),
+        code: Cow::Borrowed("us_2"),
+        owner: Cow::Borrowed("another US maker"),
         new_thickness: Some(Figure::from_table(
             Span {
                 nominal: Some(mm(1.85)),
@@ -1477,8 +1477,8 @@ pub(crate) static ROTORS: [Rotor; 6] = [
         ),
     },
     Rotor {
-        code: Cow::Borrowed("us_s_220"),
-        owner: Cow::Borrowed("a US maker (S), 220 mm rotor"),
+        code: Cow::Borrowed("us_2_220"),
+        owner: Cow::Borrowed("another US maker, 220 mm rotor"),
         new_thickness: Some(Figure::from_table(
             Span {
                 nominal: Some(mm(2.0)),

@@ -10,16 +10,16 @@ use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
 static L0: [Citation; 7] = [
-    Citation::from_table(&SOURCES[178], "table of headset types"),
+    Citation::from_table(&SOURCES[177], "table of headset types"),
+    Citation::from_table(&SOURCES[178], "1 in ISO"),
     Citation::from_table(&SOURCES[179], "1 in ISO"),
-    Citation::from_table(&SOURCES[180], "1 in ISO"),
-    Citation::from_table(&SOURCES[182], "ISO row"),
-    Citation::from_table(&SOURCES[185], "table of dimensions"),
-    Citation::from_table(&SOURCES[107], "crown-race sizes"),
-    Citation::from_table(&SOURCES[108], "ISO size"),
+    Citation::from_table(&SOURCES[181], "ISO row"),
+    Citation::from_table(&SOURCES[184], "table of dimensions"),
+    Citation::from_table(&SOURCES[106], "crown-race sizes"),
+    Citation::from_table(&SOURCES[107], "ISO size"),
 ];
 static L1: [Citation; 1] = [Citation::from_table(
-    &SOURCES[186],
+    &SOURCES[185],
     "1 in row, inside diameter of the race",
 )];
 static L2: [Dissent<Span<Length>>; 1] = [Dissent {
@@ -37,28 +37,28 @@ static L2: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L3: [Citation; 1] = [Citation::from_table(
-    &SOURCES[111],
+    &SOURCES[110],
     "handbook quoted for one Italian race",
 )];
 static L4: [Citation; 7] = [
-    Citation::from_table(&SOURCES[178], "table of headset types"),
-    Citation::from_table(&SOURCES[180], "1 in JIS"),
-    Citation::from_table(&SOURCES[182], "JIS row"),
-    Citation::from_table(&SOURCES[185], "table of dimensions"),
-    Citation::from_table(&SOURCES[107], "crown-race sizes"),
+    Citation::from_table(&SOURCES[177], "table of headset types"),
+    Citation::from_table(&SOURCES[179], "1 in JIS"),
+    Citation::from_table(&SOURCES[181], "JIS row"),
+    Citation::from_table(&SOURCES[184], "table of dimensions"),
+    Citation::from_table(&SOURCES[106], "crown-race sizes"),
+    Citation::from_table(&SOURCES[107], "JIS size"),
     Citation::from_table(&SOURCES[108], "JIS size"),
-    Citation::from_table(&SOURCES[109], "JIS size"),
 ];
 static L5: [Citation; 6] = [
-    Citation::from_table(&SOURCES[178], "table of headset types"),
+    Citation::from_table(&SOURCES[177], "table of headset types"),
+    Citation::from_table(&SOURCES[178], "1-1/8 in"),
     Citation::from_table(&SOURCES[179], "1-1/8 in"),
-    Citation::from_table(&SOURCES[180], "1-1/8 in"),
-    Citation::from_table(&SOURCES[185], "table of dimensions"),
-    Citation::from_table(&SOURCES[103], "fork sizes"),
-    Citation::from_table(&SOURCES[112], "shoulder at the crown"),
+    Citation::from_table(&SOURCES[184], "table of dimensions"),
+    Citation::from_table(&SOURCES[102], "fork sizes"),
+    Citation::from_table(&SOURCES[111], "shoulder at the crown"),
 ];
 static L6: [Citation; 1] = [Citation::from_table(
-    &SOURCES[186],
+    &SOURCES[185],
     "1-1/8 in row, inside diameter of the race",
 )];
 static L7: [Dissent<Span<Length>>; 1] = [Dissent {
@@ -76,7 +76,7 @@ static L7: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L8: [Citation; 1] = [Citation::from_table(
-    &SOURCES[113],
+    &SOURCES[112],
     "quotation of the headset maker's guide",
 )];
 static L9: [Dissent<Span<Length>>; 1] = [Dissent {
@@ -94,96 +94,96 @@ static L9: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L10: [Citation; 5] = [
-    Citation::from_table(&SOURCES[178], "table of headset types"),
+    Citation::from_table(&SOURCES[177], "table of headset types"),
+    Citation::from_table(&SOURCES[178], "1-1/4 in"),
     Citation::from_table(&SOURCES[179], "1-1/4 in"),
-    Citation::from_table(&SOURCES[180], "1-1/4 in"),
-    Citation::from_table(&SOURCES[185], "table of dimensions"),
-    Citation::from_table(&SOURCES[113], "nominal quoted in the same thread"),
+    Citation::from_table(&SOURCES[184], "table of dimensions"),
+    Citation::from_table(&SOURCES[112], "nominal quoted in the same thread"),
 ];
 static L11: [Citation; 4] = [
-    Citation::from_table(&SOURCES[178], "table of headset types"),
+    Citation::from_table(&SOURCES[177], "table of headset types"),
+    Citation::from_table(&SOURCES[178], "1-1/2 in"),
     Citation::from_table(&SOURCES[179], "1-1/2 in"),
-    Citation::from_table(&SOURCES[180], "1-1/2 in"),
-    Citation::from_table(&SOURCES[185], "table of dimensions"),
+    Citation::from_table(&SOURCES[184], "table of dimensions"),
 ];
 static L12: [Citation; 3] = [
-    Citation::from_table(&SOURCES[107], "steerer sizes"),
-    Citation::from_table(&SOURCES[115], "1 in thread"),
+    Citation::from_table(&SOURCES[106], "steerer sizes"),
+    Citation::from_table(&SOURCES[114], "1 in thread"),
     Citation::from_table(&SOURCES[7], "steerer 25,4 x 24"),
 ];
 static L13: [Citation; 1] = [Citation::from_table(
-    &SOURCES[185],
+    &SOURCES[184],
     "table of dimensions, 1 in",
 )];
 static L14: [Citation; 3] = [
-    Citation::from_table(&SOURCES[107], "quill sizes"),
-    Citation::from_table(&SOURCES[116], "quill sizes"),
-    Citation::from_table(&SOURCES[118], "quill sizes"),
+    Citation::from_table(&SOURCES[106], "quill sizes"),
+    Citation::from_table(&SOURCES[115], "quill sizes"),
+    Citation::from_table(&SOURCES[117], "quill sizes"),
 ];
 static L15: [Citation; 5] = [
-    Citation::from_table(&SOURCES[107], "steerer threads"),
-    Citation::from_table(&SOURCES[115], "1 in thread"),
-    Citation::from_table(&SOURCES[116], "steerer threads"),
-    Citation::from_table(&SOURCES[118], "steerer threads"),
+    Citation::from_table(&SOURCES[106], "steerer threads"),
+    Citation::from_table(&SOURCES[114], "1 in thread"),
+    Citation::from_table(&SOURCES[115], "steerer threads"),
+    Citation::from_table(&SOURCES[117], "steerer threads"),
     Citation::from_table(&SOURCES[7], "steerer 25,4 x 24"),
 ];
 static L16: [Text; 1] = [Cow::Borrowed("26.4")];
 static L17: [Citation; 2] = [
-    Citation::from_table(&SOURCES[108], "JIS size"),
-    Citation::from_table(&SOURCES[116], "steerer threads"),
+    Citation::from_table(&SOURCES[107], "JIS size"),
+    Citation::from_table(&SOURCES[115], "steerer threads"),
 ];
 static L18: [Citation; 2] = [
-    Citation::from_table(&SOURCES[108], "JIS size"),
-    Citation::from_table(&SOURCES[116], "quill sizes"),
+    Citation::from_table(&SOURCES[107], "JIS size"),
+    Citation::from_table(&SOURCES[115], "quill sizes"),
 ];
 static L19: [Citation; 3] = [
-    Citation::from_table(&SOURCES[108], "JIS size"),
-    Citation::from_table(&SOURCES[116], "steerer threads"),
+    Citation::from_table(&SOURCES[107], "JIS size"),
+    Citation::from_table(&SOURCES[115], "steerer threads"),
     Citation::from_table(&SOURCES[7], "steerer 25,4 x 24"),
 ];
 static L20: [Text; 1] = [Cow::Borrowed("27.0")];
 static L21: [Citation; 2] = [
-    Citation::from_table(&SOURCES[115], "Italian thread"),
-    Citation::from_table(&SOURCES[117], "Italian steerer"),
+    Citation::from_table(&SOURCES[114], "Italian thread"),
+    Citation::from_table(&SOURCES[116], "Italian steerer"),
 ];
 static L22: [Citation; 2] = [
-    Citation::from_table(&SOURCES[116], "French steerer"),
-    Citation::from_table(&SOURCES[118], "French steerer"),
+    Citation::from_table(&SOURCES[115], "French steerer"),
+    Citation::from_table(&SOURCES[117], "French steerer"),
 ];
 static L23: [Citation; 3] = [
-    Citation::from_table(&SOURCES[188], "French fork"),
-    Citation::from_table(&SOURCES[116], "quill sizes"),
-    Citation::from_table(&SOURCES[118], "quill sizes"),
+    Citation::from_table(&SOURCES[187], "French fork"),
+    Citation::from_table(&SOURCES[115], "quill sizes"),
+    Citation::from_table(&SOURCES[117], "quill sizes"),
 ];
 static L24: [Citation; 3] = [
-    Citation::from_table(&SOURCES[188], "French fork"),
-    Citation::from_table(&SOURCES[116], "French steerer"),
-    Citation::from_table(&SOURCES[118], "French steerer"),
+    Citation::from_table(&SOURCES[187], "French fork"),
+    Citation::from_table(&SOURCES[115], "French steerer"),
+    Citation::from_table(&SOURCES[117], "French steerer"),
 ];
 static L25: [Text; 1] = [Cow::Borrowed("26.5")];
 static L26: [Citation; 2] = [
-    Citation::from_table(&SOURCES[114], "steerer"),
-    Citation::from_table(&SOURCES[116], "steerer threads"),
+    Citation::from_table(&SOURCES[113], "steerer"),
+    Citation::from_table(&SOURCES[115], "steerer threads"),
 ];
 static L27: [Citation; 2] = [
-    Citation::from_table(&SOURCES[114], "fork bore"),
-    Citation::from_table(&SOURCES[116], "steerer threads"),
+    Citation::from_table(&SOURCES[113], "fork bore"),
+    Citation::from_table(&SOURCES[115], "steerer threads"),
 ];
 static L28: [Citation; 2] = [
-    Citation::from_table(&SOURCES[114], "thread"),
-    Citation::from_table(&SOURCES[116], "steerer threads"),
+    Citation::from_table(&SOURCES[113], "thread"),
+    Citation::from_table(&SOURCES[115], "steerer threads"),
 ];
 static L29: [Text; 1] = [Cow::Borrowed("ddr_m26")];
 static L30: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(ThreadForm::Bsc, inch(1.0), Pitch::from_table_tpi(26)),
     evidence: Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], "60 deg by memory"),
 }];
-static L31: [Citation; 1] = [Citation::from_table(&SOURCES[188], "fork threads")];
+static L31: [Citation; 1] = [Citation::from_table(&SOURCES[187], "fork threads")];
 static L32: [Citation; 1] = [Citation::from_table(
-    &SOURCES[185],
+    &SOURCES[184],
     "table of dimensions, BMX 1 in",
 )];
-static L33: [Citation; 1] = [Citation::from_table(&SOURCES[160], "BMX quill")];
+static L33: [Citation; 1] = [Citation::from_table(&SOURCES[159], "BMX quill")];
 static L34: [Dissent<Span<Length>>; 2] = [
     Dissent {
         value: Span {
@@ -203,15 +203,15 @@ static L34: [Dissent<Span<Length>>; 2] = [
     },
 ];
 static L35: [Text; 2] = [Cow::Borrowed("26.4"), Cow::Borrowed("27.0")];
-static L36: [Citation; 1] = [Citation::from_table(&SOURCES[107], "steerer sizes")];
+static L36: [Citation; 1] = [Citation::from_table(&SOURCES[106], "steerer sizes")];
 static L37: [Citation; 1] = [Citation::from_table(
-    &SOURCES[185],
+    &SOURCES[184],
     "table of dimensions, 1-1/8 in",
 )];
 static L38: [Citation; 3] = [
-    Citation::from_table(&SOURCES[186], "1-1/8 in row"),
-    Citation::from_table(&SOURCES[187], "quill sizes"),
-    Citation::from_table(&SOURCES[188], "fork threads"),
+    Citation::from_table(&SOURCES[185], "1-1/8 in row"),
+    Citation::from_table(&SOURCES[186], "quill sizes"),
+    Citation::from_table(&SOURCES[187], "fork threads"),
 ];
 static L39: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(
@@ -223,7 +223,7 @@ static L39: [Dissent<ThreadSize>; 1] = [Dissent {
 }];
 static L40: [Text; 1] = [Cow::Borrowed("30.0")];
 static L41: [Citation; 1] = [Citation::from_table(
-    &SOURCES[185],
+    &SOURCES[184],
     "table of dimensions, 1-1/4 in thread",
 )];
 static L42: [Dissent<Span<Length>>; 1] = [Dissent {
@@ -241,12 +241,12 @@ static L42: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L43: [Citation; 1] = [Citation::from_table(
-    &SOURCES[185],
+    &SOURCES[184],
     "table of dimensions, 1-1/4 in",
 )];
 static L44: [Citation; 2] = [
-    Citation::from_table(&SOURCES[187], "quill sizes"),
-    Citation::from_table(&SOURCES[188], "fork threads"),
+    Citation::from_table(&SOURCES[186], "quill sizes"),
+    Citation::from_table(&SOURCES[187], "fork threads"),
 ];
 static L45: [Dissent<ThreadSize>; 1] = [Dissent {
     value: ThreadSize::from_table(
@@ -258,15 +258,15 @@ static L45: [Dissent<ThreadSize>; 1] = [Dissent {
 }];
 static L46: [Text; 1] = [Cow::Borrowed("33.0")];
 static L47: [Citation; 3] = [
-    Citation::from_table(&SOURCES[107], "steerer sizes"),
-    Citation::from_table(&SOURCES[103], "steerer sizes"),
-    Citation::from_table(&SOURCES[112], "straight steerer"),
+    Citation::from_table(&SOURCES[106], "steerer sizes"),
+    Citation::from_table(&SOURCES[102], "steerer sizes"),
+    Citation::from_table(&SOURCES[111], "straight steerer"),
 ];
 static L48: [Citation; 2] = [
-    Citation::from_table(&SOURCES[107], "steerer sizes"),
-    Citation::from_table(&SOURCES[103], "steerer sizes"),
+    Citation::from_table(&SOURCES[106], "steerer sizes"),
+    Citation::from_table(&SOURCES[102], "steerer sizes"),
 ];
-static L49: [Citation; 1] = [Citation::from_table(&SOURCES[103], "upper steerer sizes")];
+static L49: [Citation; 1] = [Citation::from_table(&SOURCES[102], "upper steerer sizes")];
 static L50: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(34.0)),
@@ -282,19 +282,19 @@ static L50: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L51: [Citation; 2] = [
-    Citation::from_table(&SOURCES[107], "steerer sizes"),
-    Citation::from_table(&SOURCES[121], "steerer diameters"),
+    Citation::from_table(&SOURCES[106], "steerer sizes"),
+    Citation::from_table(&SOURCES[120], "steerer diameters"),
 ];
 static L52: [Text; 1] = [Cow::Borrowed("39.8")];
 static L53: [Citation; 2] = [
-    Citation::from_table(&SOURCES[107], "tapered steerers"),
-    Citation::from_table(&SOURCES[121], "steerer diameters"),
+    Citation::from_table(&SOURCES[106], "tapered steerers"),
+    Citation::from_table(&SOURCES[120], "steerer diameters"),
 ];
-static L54: [Citation; 1] = [Citation::from_table(&SOURCES[113], "tapered road fork")];
-static L55: [Citation; 1] = [Citation::from_table(&SOURCES[122], "sizes")];
+static L54: [Citation; 1] = [Citation::from_table(&SOURCES[112], "tapered road fork")];
+static L55: [Citation; 1] = [Citation::from_table(&SOURCES[121], "sizes")];
 static L56: [Citation; 2] = [
-    Citation::from_table(&SOURCES[164], "4.7.4"),
-    Citation::from_table(&SOURCES[165], "4.3.6.4"),
+    Citation::from_table(&SOURCES[163], "4.7.4"),
+    Citation::from_table(&SOURCES[164], "4.3.6.4"),
 ];
 static L57: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
@@ -311,23 +311,23 @@ static L57: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L58: [Citation; 2] = [
-    Citation::from_table(&SOURCES[166], "cutting the steerer"),
-    Citation::from_table(&SOURCES[104], "steerer length"),
+    Citation::from_table(&SOURCES[165], "cutting the steerer"),
+    Citation::from_table(&SOURCES[103], "steerer length"),
 ];
 static L59: [Citation; 1] = [Citation::from_table(
-    &SOURCES[199],
+    &SOURCES[198],
     "16 CFR 1512.6 as quoted",
 )];
 static L60: [Citation; 2] = [
-    Citation::from_table(&SOURCES[175], "bicycle rule"),
-    Citation::from_table(&SOURCES[176], "insertion mark"),
+    Citation::from_table(&SOURCES[174], "bicycle rule"),
+    Citation::from_table(&SOURCES[175], "insertion mark"),
 ];
 static L61: [Citation; 2] = [
-    Citation::from_table(&SOURCES[107], "steerer sizes"),
-    Citation::from_table(&SOURCES[116], "quill sizes"),
+    Citation::from_table(&SOURCES[106], "steerer sizes"),
+    Citation::from_table(&SOURCES[115], "quill sizes"),
 ];
 static L62: [Citation; 1] = [Citation::from_table(
-    &SOURCES[208],
+    &SOURCES[207],
     "cutting the crown seat",
 )];
 

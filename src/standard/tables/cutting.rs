@@ -9,9 +9,9 @@ use crate::quantity::*;
 use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
-static L0: [Citation; 1] = [Citation::from_table(&SOURCES[242], "stock allowance")];
-static L1: [Citation; 1] = [Citation::from_table(&SOURCES[243], "hand reaming column")];
-static L2: [Citation; 1] = [Citation::from_table(&SOURCES[244], "stock removal")];
+static L0: [Citation; 1] = [Citation::from_table(&SOURCES[241], "stock allowance")];
+static L1: [Citation; 1] = [Citation::from_table(&SOURCES[242], "hand reaming column")];
+static L2: [Citation; 1] = [Citation::from_table(&SOURCES[243], "stock removal")];
 
 pub(crate) static CUTTING_RULES: [CuttingRule; 6] = [
     CuttingRule {

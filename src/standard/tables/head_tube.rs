@@ -10,16 +10,16 @@ use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
 static L0: [Citation; 2] = [
-    Citation::from_table(&SOURCES[102], "how a code is formed"),
-    Citation::from_table(&SOURCES[103], "headset types"),
+    Citation::from_table(&SOURCES[101], "how a code is formed"),
+    Citation::from_table(&SOURCES[102], "headset types"),
 ];
-static L1: [Citation; 1] = [Citation::from_table(&SOURCES[177], "head tube diameters")];
+static L1: [Citation; 1] = [Citation::from_table(&SOURCES[176], "head tube diameters")];
 static L2: [Citation; 5] = [
+    Citation::from_table(&SOURCES[107], "JIS size"),
     Citation::from_table(&SOURCES[108], "JIS size"),
-    Citation::from_table(&SOURCES[109], "JIS size"),
-    Citation::from_table(&SOURCES[120], "1 in sizes"),
+    Citation::from_table(&SOURCES[119], "1 in sizes"),
+    Citation::from_table(&SOURCES[179], "JIS row"),
     Citation::from_table(&SOURCES[180], "JIS row"),
-    Citation::from_table(&SOURCES[181], "JIS row"),
 ];
 static L3: [Dissent<Span<Length>>; 2] = [
     Dissent {
@@ -52,12 +52,12 @@ static L3: [Dissent<Span<Length>>; 2] = [
     },
 ];
 static L4: [Citation; 2] = [
-    Citation::from_table(&SOURCES[101], "step 2, head-tube bores, 1 in JIS"),
-    Citation::from_table(&SOURCES[183], "1 in JIS line"),
+    Citation::from_table(&SOURCES[100], "step 2, head-tube bores, 1 in JIS"),
+    Citation::from_table(&SOURCES[182], "1 in JIS line"),
 ];
 static L5: [Citation; 2] = [
-    Citation::from_table(&SOURCES[178], "table of headset types"),
-    Citation::from_table(&SOURCES[182], "JIS row"),
+    Citation::from_table(&SOURCES[177], "table of headset types"),
+    Citation::from_table(&SOURCES[181], "JIS row"),
 ];
 static L6: [Confusion; 2] = [
     Confusion {
@@ -72,15 +72,15 @@ static L6: [Confusion; 2] = [
     },
 ];
 static L7: [Citation; 2] = [
-    Citation::from_table(&SOURCES[177], "head tube diameters"),
-    Citation::from_table(&SOURCES[186], "1 in row"),
+    Citation::from_table(&SOURCES[176], "head tube diameters"),
+    Citation::from_table(&SOURCES[185], "1 in row"),
 ];
 static L8: [Citation; 5] = [
+    Citation::from_table(&SOURCES[107], "ISO size"),
     Citation::from_table(&SOURCES[108], "ISO size"),
-    Citation::from_table(&SOURCES[109], "ISO size"),
-    Citation::from_table(&SOURCES[120], "1 in sizes"),
+    Citation::from_table(&SOURCES[119], "1 in sizes"),
+    Citation::from_table(&SOURCES[179], "ISO row"),
     Citation::from_table(&SOURCES[180], "ISO row"),
-    Citation::from_table(&SOURCES[181], "ISO row"),
 ];
 static L9: [Dissent<Span<Length>>; 2] = [
     Dissent {
@@ -113,20 +113,20 @@ static L9: [Dissent<Span<Length>>; 2] = [
     },
 ];
 static L10: [Citation; 4] = [
-    Citation::from_table(&SOURCES[100], "page 4, press-fit bores"),
-    Citation::from_table(&SOURCES[101], "step 2, head-tube bores"),
-    Citation::from_table(&SOURCES[183], "1 in ISO line"),
-    Citation::from_table(&SOURCES[184], "lower limit"),
+    Citation::from_table(&SOURCES[99], "page 4, press-fit bores"),
+    Citation::from_table(&SOURCES[100], "step 2, head-tube bores"),
+    Citation::from_table(&SOURCES[182], "1 in ISO line"),
+    Citation::from_table(&SOURCES[183], "lower limit"),
 ];
 static L11: [Citation; 1] = [Citation::from_table(
-    &SOURCES[100],
+    &SOURCES[99],
     "page 4, press-fit bores",
 )];
 static L12: [Citation; 4] = [
-    Citation::from_table(&SOURCES[178], "table of headset types"),
-    Citation::from_table(&SOURCES[182], "ISO row"),
-    Citation::from_table(&SOURCES[185], "table of dimensions"),
-    Citation::from_table(&SOURCES[168], "cup shoulder"),
+    Citation::from_table(&SOURCES[177], "table of headset types"),
+    Citation::from_table(&SOURCES[181], "ISO row"),
+    Citation::from_table(&SOURCES[184], "table of dimensions"),
+    Citation::from_table(&SOURCES[167], "cup shoulder"),
 ];
 static L13: [Confusion; 4] = [
     Confusion {
@@ -147,10 +147,10 @@ static L13: [Confusion; 4] = [
     },
 ];
 static L14: [Citation; 2] = [
-    Citation::from_table(&SOURCES[177], "head tube diameters"),
-    Citation::from_table(&SOURCES[186], "1-1/8 in row"),
+    Citation::from_table(&SOURCES[176], "head tube diameters"),
+    Citation::from_table(&SOURCES[185], "1-1/8 in row"),
 ];
-static L15: [Citation; 1] = [Citation::from_table(&SOURCES[200], "1-1/8 in size")];
+static L15: [Citation; 1] = [Citation::from_table(&SOURCES[199], "1-1/8 in size")];
 static L16: [Dissent<Span<Length>>; 2] = [
     Dissent {
         value: Span {
@@ -176,13 +176,13 @@ static L16: [Dissent<Span<Length>>; 2] = [
     },
 ];
 static L17: [Citation; 4] = [
-    Citation::from_table(&SOURCES[100], "page 4, press-fit bores"),
-    Citation::from_table(&SOURCES[183], "1-1/8 in line"),
-    Citation::from_table(&SOURCES[184], "lower limit"),
-    Citation::from_table(&SOURCES[189], "nominal"),
+    Citation::from_table(&SOURCES[99], "page 4, press-fit bores"),
+    Citation::from_table(&SOURCES[182], "1-1/8 in line"),
+    Citation::from_table(&SOURCES[183], "lower limit"),
+    Citation::from_table(&SOURCES[188], "nominal"),
 ];
 static L18: [Citation; 1] = [Citation::from_table(
-    &SOURCES[120],
+    &SOURCES[119],
     "head-tube outside diameters",
 )];
 static L19: [Dissent<Span<Length>>; 2] = [
@@ -215,8 +215,8 @@ static L19: [Dissent<Span<Length>>; 2] = [
         ),
     },
 ];
-static L20: [Citation; 1] = [Citation::from_table(&SOURCES[185], "table of dimensions")];
-static L21: [Citation; 1] = [Citation::from_table(&SOURCES[101], "cover drawing")];
+static L20: [Citation; 1] = [Citation::from_table(&SOURCES[184], "table of dimensions")];
+static L21: [Citation; 1] = [Citation::from_table(&SOURCES[100], "cover drawing")];
 static L22: [Dissent<Span<Length>>; 2] = [
     Dissent {
         value: Span {
@@ -242,7 +242,7 @@ static L22: [Dissent<Span<Length>>; 2] = [
     },
 ];
 static L23: [Citation; 1] = [Citation::from_table(
-    &SOURCES[178],
+    &SOURCES[177],
     "table of headset types",
 )];
 static L24: [Dissent<Span<Length>>; 1] = [Dissent {
@@ -260,22 +260,22 @@ static L24: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L25: [Citation; 2] = [
-    Citation::from_table(&SOURCES[100], "page 4, press-fit bores"),
-    Citation::from_table(&SOURCES[183], "1-1/4 in line"),
+    Citation::from_table(&SOURCES[99], "page 4, press-fit bores"),
+    Citation::from_table(&SOURCES[182], "1-1/4 in line"),
 ];
 static L26: [Citation; 2] = [
-    Citation::from_table(&SOURCES[178], "table of headset types"),
-    Citation::from_table(&SOURCES[185], "table of dimensions"),
+    Citation::from_table(&SOURCES[177], "table of headset types"),
+    Citation::from_table(&SOURCES[184], "table of dimensions"),
 ];
 static L27: [Citation; 2] = [
-    Citation::from_table(&SOURCES[100], "page 5, press-fit bores, 44.00 row"),
-    Citation::from_table(&SOURCES[119], "external lower cup for the 44 mm bore"),
+    Citation::from_table(&SOURCES[99], "page 5, press-fit bores, 44.00 row"),
+    Citation::from_table(&SOURCES[118], "external lower cup for the 44 mm bore"),
 ];
 static L28: [Text; 1] = [Cow::Borrowed("ZS44")];
 static L29: [Citation; 3] = [
-    Citation::from_table(&SOURCES[177], "head tube diameters"),
-    Citation::from_table(&SOURCES[181], "1-1/2 in row"),
-    Citation::from_table(&SOURCES[189], "nominal"),
+    Citation::from_table(&SOURCES[176], "head tube diameters"),
+    Citation::from_table(&SOURCES[180], "1-1/2 in row"),
+    Citation::from_table(&SOURCES[188], "nominal"),
 ];
 static L30: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
@@ -292,9 +292,9 @@ static L30: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L31: [Citation; 3] = [
-    Citation::from_table(&SOURCES[100], "page 4, press-fit bores"),
-    Citation::from_table(&SOURCES[183], "1-1/2 in line"),
-    Citation::from_table(&SOURCES[184], "lower limit"),
+    Citation::from_table(&SOURCES[99], "page 4, press-fit bores"),
+    Citation::from_table(&SOURCES[182], "1-1/2 in line"),
+    Citation::from_table(&SOURCES[183], "lower limit"),
 ];
 static L32: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
@@ -311,17 +311,17 @@ static L34: [Confusion; 1] = [Confusion {
 }];
 static L35: [Text; 1] = [Cow::Borrowed("ZS56")];
 static L36: [Citation; 4] = [
-    Citation::from_table(&SOURCES[100], "page 5, press-fit bores"),
-    Citation::from_table(&SOURCES[183], "41.35 line"),
-    Citation::from_table(&SOURCES[184], "lower limit"),
-    Citation::from_table(&SOURCES[178], "1 in low-profile row"),
+    Citation::from_table(&SOURCES[99], "page 5, press-fit bores"),
+    Citation::from_table(&SOURCES[182], "41.35 line"),
+    Citation::from_table(&SOURCES[183], "lower limit"),
+    Citation::from_table(&SOURCES[177], "1 in low-profile row"),
 ];
 static L37: [Citation; 2] = [
-    Citation::from_table(&SOURCES[100], "page 5, press-fit bores"),
-    Citation::from_table(&SOURCES[184], "semi-integrated bores"),
+    Citation::from_table(&SOURCES[99], "page 5, press-fit bores"),
+    Citation::from_table(&SOURCES[183], "semi-integrated bores"),
 ];
 static L38: [Citation; 1] = [Citation::from_table(
-    &SOURCES[100],
+    &SOURCES[99],
     "page 5, press-fit bores",
 )];
 static L39: [Confusion; 2] = [
@@ -351,13 +351,13 @@ static L40: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L41: [Citation; 4] = [
-    Citation::from_table(&SOURCES[100], "page 5, press-fit bores"),
-    Citation::from_table(&SOURCES[183], "start of the 43.95 line"),
-    Citation::from_table(&SOURCES[184], "lower limit"),
-    Citation::from_table(&SOURCES[189], "nominal"),
+    Citation::from_table(&SOURCES[99], "page 5, press-fit bores"),
+    Citation::from_table(&SOURCES[182], "start of the 43.95 line"),
+    Citation::from_table(&SOURCES[183], "lower limit"),
+    Citation::from_table(&SOURCES[188], "nominal"),
 ];
 static L42: [Citation; 1] = [Citation::from_table(
-    &SOURCES[101],
+    &SOURCES[100],
     "step 2, typical head tubes",
 )];
 static L43: [Text; 1] = [Cow::Borrowed("EC44")];
@@ -367,17 +367,17 @@ static L45: [Confusion; 1] = [Confusion {
     why: Cow::Borrowed("1 mm apart"),
 }];
 static L46: [Citation; 3] = [
-    Citation::from_table(&SOURCES[100], "page 5, press-fit bores"),
-    Citation::from_table(&SOURCES[184], "55.9"),
-    Citation::from_table(&SOURCES[189], "55.95"),
+    Citation::from_table(&SOURCES[99], "page 5, press-fit bores"),
+    Citation::from_table(&SOURCES[183], "55.9"),
+    Citation::from_table(&SOURCES[188], "55.95"),
 ];
 static L47: [Text; 1] = [Cow::Borrowed("EC56")];
 static L48: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("ZS55"),
     why: Cow::Borrowed("1 mm apart"),
 }];
-static L49: [Citation; 1] = [Citation::from_table(&SOURCES[104], "list of sizes")];
-static L50: [Citation; 1] = [Citation::from_table(&SOURCES[184], "1 in integrated size")];
+static L49: [Citation; 1] = [Citation::from_table(&SOURCES[103], "list of sizes")];
+static L50: [Citation; 1] = [Citation::from_table(&SOURCES[183], "1 in integrated size")];
 static L51: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(26.35)),
@@ -392,24 +392,24 @@ static L51: [Dissent<Span<Length>>; 1] = [Dissent {
         "impossible, smaller than the bearing: a misprint",
     ),
 }];
-static L52: [Citation; 1] = [Citation::from_table(&SOURCES[178], "integrated row, 1 in")];
+static L52: [Citation; 1] = [Citation::from_table(&SOURCES[177], "integrated row, 1 in")];
 static L53: [Citation; 1] = [Citation::from_table(
-    &SOURCES[178],
+    &SOURCES[177],
     "integrated row, 1 in (36x45)",
 )];
 static L54: [Citation; 3] = [
-    Citation::from_table(&SOURCES[177], "head tube diameters, 41.1"),
-    Citation::from_table(&SOURCES[184], "1-1/8 in integrated, 41.1"),
-    Citation::from_table(&SOURCES[189], "integrated head tubes, 41.2"),
+    Citation::from_table(&SOURCES[176], "head tube diameters, 41.1"),
+    Citation::from_table(&SOURCES[183], "1-1/8 in integrated, 41.1"),
+    Citation::from_table(&SOURCES[188], "integrated head tubes, 41.2"),
 ];
 static L55: [Citation; 3] = [
-    Citation::from_table(&SOURCES[101], "figure of the bearing chamfers"),
-    Citation::from_table(&SOURCES[105], "marking of the bearing"),
-    Citation::from_table(&SOURCES[177], "integrated families"),
+    Citation::from_table(&SOURCES[100], "figure of the bearing chamfers"),
+    Citation::from_table(&SOURCES[104], "marking of the bearing"),
+    Citation::from_table(&SOURCES[176], "integrated families"),
 ];
 static L56: [Citation; 2] = [
-    Citation::from_table(&SOURCES[105], "marking of the bearing"),
-    Citation::from_table(&SOURCES[190], "1-1/8 in upper bearing"),
+    Citation::from_table(&SOURCES[104], "marking of the bearing"),
+    Citation::from_table(&SOURCES[189], "1-1/8 in upper bearing"),
 ];
 static L57: [Confusion; 4] = [
     Confusion {
@@ -427,12 +427,12 @@ static L57: [Confusion; 4] = [
         ),
     },
     Confusion {
-        code: Cow::Borrowed("is_th"),
+        code: Cow::Borrowed("is_36_36"),
         why: Cow::Borrowed("36/36 bearing"),
     },
 ];
 static L58: [Citation; 1] = [Citation::from_table(
-    &SOURCES[184],
+    &SOURCES[183],
     "integrated sizes, third 1-1/8 in pattern",
 )];
 static L59: [Confusion; 4] = [
@@ -449,7 +449,7 @@ static L59: [Confusion; 4] = [
         why: Cow::Borrowed("0.2 mm away"),
     },
     Confusion {
-        code: Cow::Borrowed("is_th"),
+        code: Cow::Borrowed("is_36_36"),
         why: Cow::Borrowed("may be the same pattern; no page says so"),
     },
 ];
@@ -484,15 +484,15 @@ static L60: [Dissent<Span<Length>>; 2] = [
     },
 ];
 static L61: [Citation; 1] = [Citation::from_table(
-    &SOURCES[184],
+    &SOURCES[183],
     "1-1/8 in Italian integrated size",
 )];
 static L62: [Citation; 2] = [
-    Citation::from_table(&SOURCES[106], "45x45 family"),
-    Citation::from_table(&SOURCES[177], "integrated families"),
+    Citation::from_table(&SOURCES[105], "45x45 family"),
+    Citation::from_table(&SOURCES[176], "integrated families"),
 ];
 static L63: [Citation; 1] = [Citation::from_table(
-    &SOURCES[191],
+    &SOURCES[190],
     "size of the 42 bearing",
 )];
 static L64: [Confusion; 3] = [
@@ -505,12 +505,12 @@ static L64: [Confusion; 3] = [
         why: Cow::Borrowed("0.35 mm smaller"),
     },
     Confusion {
-        code: Cow::Borrowed("is_th"),
+        code: Cow::Borrowed("is_36_36"),
         why: Cow::Borrowed("36/36 bearing"),
     },
 ];
 static L65: [Citation; 1] = [Citation::from_table(
-    &SOURCES[190],
+    &SOURCES[189],
     "lower bearings compared",
 )];
 static L66: [Confusion; 1] = [Confusion {
@@ -521,7 +521,7 @@ static L67: [Confusion; 1] = [Confusion {
     code: Cow::Borrowed("is_51_8"),
     why: Cow::Borrowed("sold under the same trade name; a 51.8 bearing is 0.2 mm loose here"),
 }];
-static L68: [Citation; 1] = [Citation::from_table(&SOURCES[106], "36x36 family")];
+static L68: [Citation; 1] = [Citation::from_table(&SOURCES[105], "36x36 family")];
 static L69: [Confusion; 3] = [
     Confusion {
         code: Cow::Borrowed("IS41"),
@@ -537,9 +537,9 @@ static L69: [Confusion; 3] = [
     },
 ];
 static L70: [Citation; 3] = [
-    Citation::from_table(&SOURCES[178], "table of headset types, Italian"),
-    Citation::from_table(&SOURCES[182], "ISO and Italian row"),
-    Citation::from_table(&SOURCES[185], "table of dimensions"),
+    Citation::from_table(&SOURCES[177], "table of headset types, Italian"),
+    Citation::from_table(&SOURCES[181], "ISO and Italian row"),
+    Citation::from_table(&SOURCES[184], "table of dimensions"),
 ];
 static L71: [Confusion; 2] = [
     Confusion {
@@ -560,7 +560,7 @@ static L72: [Dissent<Span<Length>>; 1] = [Dissent {
     evidence: Evidence::from_table(Grade::Memory, Grade::Memory, "", &[], "by memory"),
 }];
 static L73: [Citation; 1] = [Citation::from_table(
-    &SOURCES[202],
+    &SOURCES[201],
     "text on a box: tube 25, press fit 30",
 )];
 static L74: [Confusion; 2] = [
@@ -584,7 +584,7 @@ static L75: [Confusion; 2] = [
     },
 ];
 static L76: [Citation; 1] = [Citation::from_table(
-    &SOURCES[177],
+    &SOURCES[176],
     "head tube diameters, 1 in with one-piece crank",
 )];
 static L77: [Dissent<Span<Length>>; 1] = [Dissent {
@@ -602,7 +602,7 @@ static L77: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 static L78: [Citation; 1] = [Citation::from_table(
-    &SOURCES[185],
+    &SOURCES[184],
     "table of dimensions, BMX",
 )];
 static L79: [Confusion; 1] = [Confusion {
@@ -610,7 +610,7 @@ static L79: [Confusion; 1] = [Confusion {
     why: Cow::Borrowed("very close in diameter; the press depth differs"),
 }];
 static L80: [Citation; 1] = [Citation::from_table(
-    &SOURCES[190],
+    &SOURCES[189],
     "1-1/8 in upper bearing",
 )];
 static L81: [Dissent<Span<Length>>; 2] = [
@@ -638,10 +638,10 @@ static L81: [Dissent<Span<Length>>; 2] = [
     },
 ];
 static L82: [Citation; 1] = [Citation::from_table(
-    &SOURCES[105],
+    &SOURCES[104],
     "marking of the bearing",
 )];
-static L83: [Citation; 1] = [Citation::from_table(&SOURCES[106], "first family")];
+static L83: [Citation; 1] = [Citation::from_table(&SOURCES[105], "first family")];
 static L84: [Dissent<Span<Angle>>; 1] = [Dissent {
     value: Span {
         nominal: Some(deg(35.0)),
@@ -657,69 +657,69 @@ static L84: [Dissent<Span<Angle>>; 1] = [Dissent {
     ),
 }];
 static L85: [Citation; 3] = [
-    Citation::from_table(&SOURCES[101], "figure of the bearing chamfers"),
-    Citation::from_table(&SOURCES[105], "marking of the bearing"),
-    Citation::from_table(&SOURCES[106], "first family"),
+    Citation::from_table(&SOURCES[100], "figure of the bearing chamfers"),
+    Citation::from_table(&SOURCES[104], "marking of the bearing"),
+    Citation::from_table(&SOURCES[105], "first family"),
 ];
-static L86: [Citation; 1] = [Citation::from_table(&SOURCES[162], "facing the head tube")];
-static L87: [Citation; 1] = [Citation::from_table(&SOURCES[167], "shims")];
+static L86: [Citation; 1] = [Citation::from_table(&SOURCES[161], "facing the head tube")];
+static L87: [Citation; 1] = [Citation::from_table(&SOURCES[166], "shims")];
 static L88: [Citation; 1] = [Citation::from_table(
-    &SOURCES[168],
+    &SOURCES[167],
     "clearance round the steerer",
 )];
-static L89: [Citation; 1] = [Citation::from_table(&SOURCES[159], "head-tube walls")];
+static L89: [Citation; 1] = [Citation::from_table(&SOURCES[158], "head-tube walls")];
 static L90: [Citation; 1] = [Citation::from_table(
-    &SOURCES[110],
+    &SOURCES[109],
     "accuracy of cups and frames",
 )];
-static L91: [Citation; 1] = [Citation::from_table(&SOURCES[162], "fitting cups")];
+static L91: [Citation; 1] = [Citation::from_table(&SOURCES[161], "fitting cups")];
 static L92: [Citation; 1] = [Citation::from_table(
-    &SOURCES[161],
+    &SOURCES[160],
     "rule of 0.0005 in per inch of diameter",
 )];
-static L93: [Citation; 1] = [Citation::from_table(&SOURCES[111], "handbook quotation")];
+static L93: [Citation; 1] = [Citation::from_table(&SOURCES[110], "handbook quotation")];
 static L94: [Citation; 1] = [Citation::from_table(
-    &SOURCES[163],
+    &SOURCES[162],
     "interference of a 1 in race",
 )];
-static L95: [Citation; 1] = [Citation::from_table(&SOURCES[201], "interference used")];
+static L95: [Citation; 1] = [Citation::from_table(&SOURCES[200], "interference used")];
 static L96: [Citation; 3] = [
-    Citation::from_table(&SOURCES[177], "head tube diameters, 41.1"),
-    Citation::from_table(&SOURCES[189], "integrated head tubes, 41.2"),
-    Citation::from_table(&SOURCES[105], "marking of the bearing"),
+    Citation::from_table(&SOURCES[176], "head tube diameters, 41.1"),
+    Citation::from_table(&SOURCES[188], "integrated head tubes, 41.2"),
+    Citation::from_table(&SOURCES[104], "marking of the bearing"),
 ];
 static L97: [Citation; 2] = [
-    Citation::from_table(&SOURCES[184], "1-1/8 in Italian integrated size"),
-    Citation::from_table(&SOURCES[191], "size of the 42 bearing"),
+    Citation::from_table(&SOURCES[183], "1-1/8 in Italian integrated size"),
+    Citation::from_table(&SOURCES[190], "size of the 42 bearing"),
 ];
 static L98: [Citation; 1] = [Citation::from_table(
-    &SOURCES[132],
+    &SOURCES[131],
     "+0.021 for a reamed 27.2 hole",
 )];
-static L99: [Citation; 1] = [Citation::from_table(&SOURCES[192], "diametral clearance")];
+static L99: [Citation; 1] = [Citation::from_table(&SOURCES[191], "diametral clearance")];
 static L100: [Citation; 1] = [Citation::from_table(
-    &SOURCES[193],
+    &SOURCES[192],
     "tube and post must agree",
 )];
 static L101: [Citation; 1] = [Citation::from_table(
-    &SOURCES[209],
+    &SOURCES[208],
     "gap between drawn inside and outside diameter",
 )];
 static L102: [Citation; 1] = [Citation::from_table(
-    &SOURCES[209],
+    &SOURCES[208],
     "sliding fit asked by a tube-frame builder",
 )];
 static L103: [Citation; 2] = [
-    Citation::from_table(&SOURCES[57], "bore 41.96 +0.025/-0"),
+    Citation::from_table(&SOURCES[56], "bore 41.96 +0.025/-0"),
     Citation::from_table(
-        &SOURCES[212],
+        &SOURCES[211],
         "Table 8.5.2, Normal class, over 30 up to 50 mm",
     ),
 ];
 static L104: [Citation; 2] = [
-    Citation::from_table(&SOURCES[211], "hole deviation tables, over 30 up to 50 mm"),
+    Citation::from_table(&SOURCES[210], "hole deviation tables, over 30 up to 50 mm"),
     Citation::from_table(
-        &SOURCES[212],
+        &SOURCES[211],
         "Table 8.5.2, Normal class, over 30 up to 50 mm",
     ),
 ];
@@ -1914,7 +1914,7 @@ pub(crate) static HEAD_SEATS: [HeadSeat; 28] = [
         note: Cow::Borrowed(""),
     },
     HeadSeat {
-        code: Cow::Borrowed("is_th"),
+        code: Cow::Borrowed("is_36_36"),
         name: Cow::Borrowed("integrated pattern with a 36/36 bearing"),
         kind: SeatKind::Integrated,
         fit: Some(Fact::from_table(
@@ -2961,7 +2961,7 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
         joint: Joint::CrownRace,
         sizes: None,
         speaks_of: SpeaksOf::Bicycle,
-        owner: Cow::Borrowed("opinion of an experienced owner, 1 in classic races"),
+        owner: Cow::Borrowed("one owner's opinion, 1 in races"),
         sense: Sense::Interference,
         window: Figure::from_table(
             Span {
@@ -2985,7 +2985,7 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
         joint: Joint::CrownRace,
         sizes: None,
         speaks_of: SpeaksOf::Bicycle,
-        owner: Cow::Borrowed("opinion of a machinist owner"),
+        owner: Cow::Borrowed("another owner's opinion"),
         sense: Sense::Interference,
         window: Figure::from_table(
             Span {
@@ -3095,7 +3095,7 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
             &[],
         )),
         speaks_of: SpeaksOf::Bicycle,
-        owner: Cow::Borrowed("an engineer, reamed 27.2 hole"),
+        owner: Cow::Borrowed("one engineer's opinion, reamed 27.2 bore"),
         sense: Sense::Clearance,
         window: Figure::from_table(
             Span {
@@ -3119,7 +3119,7 @@ pub(crate) static FIT_WINDOWS: [FitWindow; 22] = [
         joint: Joint::Seatpost,
         sizes: None,
         speaks_of: SpeaksOf::Bicycle,
-        owner: Cow::Borrowed("an engineer-owner, folding bicycles"),
+        owner: Cow::Borrowed("one engineer's opinion, folding bicycles"),
         sense: Sense::Clearance,
         window: Figure::from_table(
             Span {

@@ -10,14 +10,14 @@ use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
 static L0: [Citation; 2] = [
-    Citation::from_table(&SOURCES[219], "mechanical properties"),
-    Citation::from_table(&SOURCES[220], "table of properties"),
+    Citation::from_table(&SOURCES[218], "mechanical properties"),
+    Citation::from_table(&SOURCES[219], "table of properties"),
 ];
 static L1: [Citation; 2] = [
-    Citation::from_table(&SOURCES[221], "mechanical properties"),
-    Citation::from_table(&SOURCES[220], "table of properties"),
+    Citation::from_table(&SOURCES[220], "mechanical properties"),
+    Citation::from_table(&SOURCES[219], "table of properties"),
 ];
-static L2: [Citation; 1] = [Citation::from_table(&SOURCES[220], "table of properties")];
+static L2: [Citation; 1] = [Citation::from_table(&SOURCES[219], "table of properties")];
 static L3: [Dissent<Span<Pressure>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mpa(483.0)),
@@ -32,15 +32,15 @@ static L3: [Dissent<Span<Pressure>>; 1] = [Dissent {
         "printed 70 ksi",
     ),
 }];
-static L4: [Citation; 1] = [Citation::from_table(&SOURCES[221], "mechanical properties")];
-static L5: [Citation; 1] = [Citation::from_table(&SOURCES[222], "mechanical properties")];
-static L6: [Citation; 1] = [Citation::from_table(&SOURCES[223], "mechanical properties")];
+static L4: [Citation; 1] = [Citation::from_table(&SOURCES[220], "mechanical properties")];
+static L5: [Citation; 1] = [Citation::from_table(&SOURCES[221], "mechanical properties")];
+static L6: [Citation; 1] = [Citation::from_table(&SOURCES[222], "mechanical properties")];
 static L7: [Citation; 1] = [Citation::from_table(
-    &SOURCES[224],
+    &SOURCES[223],
     "expansion, 20 to 100 C",
 )];
-static L8: [Citation; 1] = [Citation::from_table(&SOURCES[225], "mechanical properties")];
-static L9: [Citation; 1] = [Citation::from_table(&SOURCES[227], "mechanical properties")];
+static L8: [Citation; 1] = [Citation::from_table(&SOURCES[224], "mechanical properties")];
+static L9: [Citation; 1] = [Citation::from_table(&SOURCES[226], "mechanical properties")];
 static L10: [Dissent<Span<Expansion>>; 1] = [Dissent {
     value: Span {
         nominal: Some(per_kelvin(9.61 / 1e6)),
@@ -49,7 +49,7 @@ static L10: [Dissent<Span<Expansion>>; 1] = [Dissent {
     },
     evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L9, ""),
 }];
-static L11: [Citation; 1] = [Citation::from_table(&SOURCES[226], "expansion at 100 C")];
+static L11: [Citation; 1] = [Citation::from_table(&SOURCES[225], "expansion at 100 C")];
 static L12: [Dissent<Span<Expansion>>; 1] = [Dissent {
     value: Span {
         nominal: Some(per_kelvin(8.77 / 1e6)),
@@ -58,7 +58,7 @@ static L12: [Dissent<Span<Expansion>>; 1] = [Dissent {
     },
     evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L11, ""),
 }];
-static L13: [Citation; 1] = [Citation::from_table(&SOURCES[228], "mechanical properties")];
+static L13: [Citation; 1] = [Citation::from_table(&SOURCES[227], "mechanical properties")];
 static L14: [Dissent<Span<Expansion>>; 1] = [Dissent {
     value: Span {
         nominal: Some(per_kelvin(9.5 / 1e6)),
@@ -67,8 +67,8 @@ static L14: [Dissent<Span<Expansion>>; 1] = [Dissent {
     },
     evidence: Evidence::from_table(Grade::Published, Grade::Published, "", &L2, ""),
 }];
-static L15: [Citation; 1] = [Citation::from_table(&SOURCES[228], "expansion, 0 to 100 C")];
-static L16: [Citation; 1] = [Citation::from_table(&SOURCES[230], "POM rows")];
+static L15: [Citation; 1] = [Citation::from_table(&SOURCES[227], "expansion, 0 to 100 C")];
+static L16: [Citation; 1] = [Citation::from_table(&SOURCES[229], "POM rows")];
 static L17: [Dissent<Span<Pressure>>; 1] = [Dissent {
     value: Span {
         nominal: Some(gpa(2.14)),
@@ -83,7 +83,7 @@ static L17: [Dissent<Span<Pressure>>; 1] = [Dissent {
         "this table lists the two kinds the other way round",
     ),
 }];
-static L18: [Citation; 1] = [Citation::from_table(&SOURCES[229], "Table 5.5")];
+static L18: [Citation; 1] = [Citation::from_table(&SOURCES[228], "Table 5.5")];
 static L19: [Dissent<Span<Pressure>>; 1] = [Dissent {
     value: Span {
         nominal: Some(gpa(3.01)),
@@ -98,27 +98,27 @@ static L19: [Dissent<Span<Pressure>>; 1] = [Dissent {
         "this table lists the two kinds the other way round",
     ),
 }];
-static L20: [Citation; 1] = [Citation::from_table(&SOURCES[230], "PA66")];
-static L21: [Citation; 1] = [Citation::from_table(&SOURCES[230], "PA6 30 % glass")];
+static L20: [Citation; 1] = [Citation::from_table(&SOURCES[229], "PA66")];
+static L21: [Citation; 1] = [Citation::from_table(&SOURCES[229], "PA6 30 % glass")];
 static L22: [Citation; 2] = [
-    Citation::from_table(&SOURCES[230], "polycarbonate"),
-    Citation::from_table(&SOURCES[231], "properties"),
+    Citation::from_table(&SOURCES[229], "polycarbonate"),
+    Citation::from_table(&SOURCES[230], "properties"),
 ];
-static L23: [Citation; 1] = [Citation::from_table(&SOURCES[231], "properties")];
-static L24: [Citation; 1] = [Citation::from_table(&SOURCES[232], "fabric")];
-static L25: [Citation; 1] = [Citation::from_table(&SOURCES[232], "unidirectional")];
-static L26: [Citation; 1] = [Citation::from_table(&SOURCES[233], "section 5.3")];
-static L27: [Citation; 1] = [Citation::from_table(&SOURCES[233], "section 5.2")];
+static L23: [Citation; 1] = [Citation::from_table(&SOURCES[230], "properties")];
+static L24: [Citation; 1] = [Citation::from_table(&SOURCES[231], "fabric")];
+static L25: [Citation; 1] = [Citation::from_table(&SOURCES[231], "unidirectional")];
+static L26: [Citation; 1] = [Citation::from_table(&SOURCES[232], "section 5.3")];
+static L27: [Citation; 1] = [Citation::from_table(&SOURCES[232], "section 5.2")];
 static L28: [Citation; 1] = [Citation::from_table(
-    &SOURCES[234],
+    &SOURCES[233],
     "aluminium on mild steel",
 )];
 static L29: [Citation; 1] = [Citation::from_table(
-    &SOURCES[234],
+    &SOURCES[233],
     "aluminium on aluminium",
 )];
-static L30: [Citation; 1] = [Citation::from_table(&SOURCES[235], "Table 7.21")];
-static L31: [Citation; 1] = [Citation::from_table(&SOURCES[236], "press fits")];
+static L30: [Citation; 1] = [Citation::from_table(&SOURCES[234], "Table 7.21")];
+static L31: [Citation; 1] = [Citation::from_table(&SOURCES[235], "press fits")];
 
 pub(crate) static MATERIALS: [Material; 16] = [
     Material {

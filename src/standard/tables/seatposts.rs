@@ -10,93 +10,93 @@ use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
 static L0: [Citation; 1] = [Citation::from_table(
-    &SOURCES[123],
+    &SOURCES[122],
     "lower end of the range",
 )];
-static L1: [Citation; 1] = [Citation::from_table(&SOURCES[203], "seat tubes")];
-static L2: [Citation; 1] = [Citation::from_table(&SOURCES[124], "clamp sizes")];
+static L1: [Citation; 1] = [Citation::from_table(&SOURCES[202], "seat tubes")];
+static L2: [Citation; 1] = [Citation::from_table(&SOURCES[123], "clamp sizes")];
 static L3: [Citation; 3] = [
-    Citation::from_table(&SOURCES[194], "lower end of the series"),
-    Citation::from_table(&SOURCES[196], "range of sizes"),
-    Citation::from_table(&SOURCES[125], "1970s aluminium frames"),
+    Citation::from_table(&SOURCES[193], "lower end of the series"),
+    Citation::from_table(&SOURCES[195], "range of sizes"),
+    Citation::from_table(&SOURCES[124], "1970s aluminium frames"),
 ];
 static L4: [Citation; 1] = [Citation::from_table(
-    &SOURCES[194],
+    &SOURCES[193],
     "an example of a fit problem",
 )];
 static L5: [Citation; 5] = [
-    Citation::from_table(&SOURCES[193], "sizes"),
-    Citation::from_table(&SOURCES[204], "sizes"),
-    Citation::from_table(&SOURCES[124], "clamp sizes"),
+    Citation::from_table(&SOURCES[192], "sizes"),
+    Citation::from_table(&SOURCES[203], "sizes"),
+    Citation::from_table(&SOURCES[123], "clamp sizes"),
+    Citation::from_table(&SOURCES[125], "sizes"),
     Citation::from_table(&SOURCES[126], "sizes"),
-    Citation::from_table(&SOURCES[127], "sizes"),
 ];
 static L6: [Citation; 3] = [
-    Citation::from_table(&SOURCES[125], "0.2 mm series"),
-    Citation::from_table(&SOURCES[127], "0.2 mm steps"),
-    Citation::from_table(&SOURCES[194], "series from 25.0 in 0.2 mm steps"),
+    Citation::from_table(&SOURCES[124], "0.2 mm series"),
+    Citation::from_table(&SOURCES[126], "0.2 mm steps"),
+    Citation::from_table(&SOURCES[193], "series from 25.0 in 0.2 mm steps"),
 ];
-static L7: [Citation; 1] = [Citation::from_table(&SOURCES[128], "sizes named")];
-static L8: [Citation; 1] = [Citation::from_table(&SOURCES[125], "start of the series")];
+static L7: [Citation; 1] = [Citation::from_table(&SOURCES[127], "sizes named")];
+static L8: [Citation; 1] = [Citation::from_table(&SOURCES[124], "start of the series")];
 static L9: [Citation; 2] = [
-    Citation::from_table(&SOURCES[205], "sticker and caliper agree"),
-    Citation::from_table(&SOURCES[128], "sizes named"),
+    Citation::from_table(&SOURCES[204], "sticker and caliper agree"),
+    Citation::from_table(&SOURCES[127], "sizes named"),
 ];
-static L10: [Citation; 1] = [Citation::from_table(&SOURCES[129], "post fitted")];
+static L10: [Citation; 1] = [Citation::from_table(&SOURCES[128], "post fitted")];
 static L11: [Citation; 3] = [
-    Citation::from_table(&SOURCES[193], "sizes"),
-    Citation::from_table(&SOURCES[126], "sizes"),
-    Citation::from_table(&SOURCES[130], "old size"),
+    Citation::from_table(&SOURCES[192], "sizes"),
+    Citation::from_table(&SOURCES[125], "sizes"),
+    Citation::from_table(&SOURCES[129], "old size"),
 ];
 static L12: [Citation; 3] = [
+    Citation::from_table(&SOURCES[124], "sizes"),
     Citation::from_table(&SOURCES[125], "sizes"),
     Citation::from_table(&SOURCES[126], "sizes"),
-    Citation::from_table(&SOURCES[127], "sizes"),
 ];
 static L13: [Citation; 6] = [
-    Citation::from_table(&SOURCES[193], "sizes"),
+    Citation::from_table(&SOURCES[192], "sizes"),
+    Citation::from_table(&SOURCES[193], "current sizes"),
     Citation::from_table(&SOURCES[194], "current sizes"),
-    Citation::from_table(&SOURCES[195], "current sizes"),
+    Citation::from_table(&SOURCES[125], "sizes"),
     Citation::from_table(&SOURCES[126], "sizes"),
-    Citation::from_table(&SOURCES[127], "sizes"),
-    Citation::from_table(&SOURCES[131], "seatpost"),
+    Citation::from_table(&SOURCES[130], "seatpost"),
 ];
 static L14: [Citation; 1] = [Citation::from_table(
-    &SOURCES[127],
+    &SOURCES[126],
     "oversize mountain-bike size",
 )];
-static L15: [Citation; 1] = [Citation::from_table(&SOURCES[126], "sizes")];
-static L16: [Citation; 1] = [Citation::from_table(&SOURCES[133], "post fitted")];
+static L15: [Citation; 1] = [Citation::from_table(&SOURCES[125], "sizes")];
+static L16: [Citation; 1] = [Citation::from_table(&SOURCES[132], "post fitted")];
 static L17: [Citation; 4] = [
+    Citation::from_table(&SOURCES[193], "current sizes"),
     Citation::from_table(&SOURCES[194], "current sizes"),
-    Citation::from_table(&SOURCES[195], "current sizes"),
-    Citation::from_table(&SOURCES[126], "sizes"),
-    Citation::from_table(&SOURCES[134], "seatpost"),
+    Citation::from_table(&SOURCES[125], "sizes"),
+    Citation::from_table(&SOURCES[133], "seatpost"),
 ];
 static L18: [Citation; 4] = [
+    Citation::from_table(&SOURCES[193], "current sizes"),
     Citation::from_table(&SOURCES[194], "current sizes"),
-    Citation::from_table(&SOURCES[195], "current sizes"),
-    Citation::from_table(&SOURCES[125], "sizes"),
-    Citation::from_table(&SOURCES[134], "seat-tube article"),
+    Citation::from_table(&SOURCES[124], "sizes"),
+    Citation::from_table(&SOURCES[133], "seat-tube article"),
 ];
 static L19: [Citation; 2] = [
-    Citation::from_table(&SOURCES[194], "upper end of the series"),
-    Citation::from_table(&SOURCES[196], "range of sizes"),
+    Citation::from_table(&SOURCES[193], "upper end of the series"),
+    Citation::from_table(&SOURCES[195], "range of sizes"),
 ];
 static L20: [Citation; 2] = [
+    Citation::from_table(&SOURCES[193], "current sizes"),
     Citation::from_table(&SOURCES[194], "current sizes"),
-    Citation::from_table(&SOURCES[195], "current sizes"),
 ];
 static L21: [Citation; 1] = [Citation::from_table(
-    &SOURCES[123],
+    &SOURCES[122],
     "upper end of the range",
 )];
 static L22: [Citation; 1] = [Citation::from_table(
-    &SOURCES[127],
+    &SOURCES[126],
     "tube outside diameters",
 )];
-static L23: [Citation; 1] = [Citation::from_table(&SOURCES[131], "seat clamp")];
-static L24: [Citation; 1] = [Citation::from_table(&SOURCES[131], "seatpost")];
+static L23: [Citation; 1] = [Citation::from_table(&SOURCES[130], "seat clamp")];
+static L24: [Citation; 1] = [Citation::from_table(&SOURCES[130], "seatpost")];
 static L25: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(32.0)),
@@ -111,16 +111,16 @@ static L25: [Dissent<Span<Length>>; 1] = [Dissent {
         "printed beside 31.8",
     ),
 }];
-static L26: [Citation; 1] = [Citation::from_table(&SOURCES[134], "seat clamp")];
-static L27: [Citation; 1] = [Citation::from_table(&SOURCES[134], "seatpost")];
+static L26: [Citation; 1] = [Citation::from_table(&SOURCES[133], "seat clamp")];
+static L27: [Citation; 1] = [Citation::from_table(&SOURCES[133], "seatpost")];
 static L28: [Citation; 2] = [
+    Citation::from_table(&SOURCES[168], "1512.15(b)"),
     Citation::from_table(&SOURCES[169], "1512.15(b)"),
-    Citation::from_table(&SOURCES[170], "1512.15(b)"),
 ];
-static L29: [Citation; 1] = [Citation::from_table(&SOURCES[171], "page 22")];
-static L30: [Citation; 1] = [Citation::from_table(&SOURCES[172], "rule")];
-static L31: [Citation; 1] = [Citation::from_table(&SOURCES[193], "minimum insertion")];
-static L32: [Citation; 1] = [Citation::from_table(&SOURCES[206], "minimum insertion")];
+static L29: [Citation; 1] = [Citation::from_table(&SOURCES[170], "page 22")];
+static L30: [Citation; 1] = [Citation::from_table(&SOURCES[171], "rule")];
+static L31: [Citation; 1] = [Citation::from_table(&SOURCES[192], "minimum insertion")];
+static L32: [Citation; 1] = [Citation::from_table(&SOURCES[205], "minimum insertion")];
 
 pub(crate) static SEATPOSTS: [Seatpost; 53] = [
     Seatpost {

@@ -303,7 +303,7 @@ static L29: [Citation; 5] = [
     Citation::from_table(&SOURCES[35], "table of shells"),
 ];
 static L30: [Citation; 1] = [Citation::from_table(
-    &SOURCES[55],
+    &SOURCES[54],
     "pitch and minor diameter of the basic profile",
 )];
 static L31: [Dissent<Span<Length>>; 1] = [Dissent {
@@ -418,7 +418,7 @@ static L48: [Citation; 4] = [
     Citation::from_table(&SOURCES[6], "series on shell threads"),
     Citation::from_table(&SOURCES[37], "list of threads"),
 ];
-static L49: [Citation; 1] = [Citation::from_table(&SOURCES[56], "Swiss shells")];
+static L49: [Citation; 1] = [Citation::from_table(&SOURCES[55], "Swiss shells")];
 static L50: [Dissent<Hand>; 1] = [Dissent {
     value: Hand::Right,
     evidence: Evidence::from_table(
@@ -492,7 +492,7 @@ static L60: [Citation; 2] = [
 ];
 static L61: [Citation; 2] = [
     Citation::from_table(&SOURCES[13], "table of dimensions"),
-    Citation::from_table(&SOURCES[40], "crib sheet"),
+    Citation::from_table(&SOURCES[40], "table of shells"),
 ];
 static L62: [Figure<Length>; 2] = [
     Figure::from_table(
@@ -890,7 +890,7 @@ static L96: [Text; 3] = [
 static L97: [Citation; 3] = [
     Citation::from_table(&SOURCES[33], "list of standards"),
     Citation::from_table(&SOURCES[16], "overview of standards"),
-    Citation::from_table(&SOURCES[57], "bore of the shell"),
+    Citation::from_table(&SOURCES[56], "bore of the shell"),
 ];
 static L98: [Citation; 4] = [
     Citation::from_table(&SOURCES[33], "list of standards"),
@@ -2110,7 +2110,7 @@ static L197: [Figure<Length>; 3] = [
     ),
 ];
 static L198: [Text; 1] = [Cow::Borrowed("Spanish")];
-static L199: [Text; 2] = [Cow::Borrowed("Thompson"), Cow::Borrowed("Thun")];
+static L199: [Text; 1] = [Cow::Borrowed("Thompson")];
 static L200: [Citation; 1] = [Citation::from_table(&SOURCES[40], "Thompson")];
 static L201: [Figure<Length>; 3] = [
     Figure::from_table(
@@ -2158,9 +2158,8 @@ static L210: [Figure<Length>; 1] = [Figure::from_table(
     Evidence::from_table(Grade::Published, Grade::Published, "", &L209, ""),
     &[],
 )];
-static L211: [Text; 1] = [Cow::Borrowed("Mavic bevel")];
-static L212: [Citation; 1] = [Citation::from_table(&SOURCES[40], "bevelled shells")];
-static L213: [Figure<Length>; 1] = [Figure::from_table(
+static L211: [Citation; 1] = [Citation::from_table(&SOURCES[40], "bevelled shells")];
+static L212: [Figure<Length>; 1] = [Figure::from_table(
     Span {
         nominal: None,
         lower: Some(mm(65.0)),
@@ -2170,66 +2169,55 @@ static L213: [Figure<Length>; 1] = [Figure::from_table(
         Grade::Published,
         Grade::Published,
         "",
-        &L212,
+        &L211,
         "range of shell widths that it takes",
     ),
     &[],
 )];
-static L214: [Text; 1] = [Cow::Borrowed("ThreadFit 82.5")];
-static L215: [Citation; 1] = [Citation::from_table(&SOURCES[54], "headings")];
-static L216: [Figure<Length>; 1] = [Figure::from_table(
-    Span {
-        nominal: Some(mm(82.5)),
-        lower: None,
-        upper: None,
-    },
-    Evidence::from_table(Grade::Published, Grade::Published, "", &L215, ""),
-    &[],
-)];
-static L217: [Citation; 2] = [
+static L213: [Citation; 2] = [
     Citation::from_table(&SOURCES[18], "quoted shell width window"),
     Citation::from_table(&SOURCES[19], "shell preparation and torque"),
 ];
-static L218: [Citation; 2] = [
+static L214: [Citation; 2] = [
     Citation::from_table(&SOURCES[18], "quoted shell width window"),
     Citation::from_table(&SOURCES[19], "68 +/- 0.8 mm"),
 ];
-static L219: [Citation; 2] = [
+static L215: [Citation; 2] = [
     Citation::from_table(&SOURCES[18], "quoted shell width window"),
     Citation::from_table(&SOURCES[19], "70 +/- 0.8 mm"),
 ];
-static L220: [Citation; 1] = [Citation::from_table(
+static L216: [Citation; 1] = [Citation::from_table(
     &SOURCES[20],
     "BSA shell width, quoted",
 )];
-static L221: [Citation; 1] = [Citation::from_table(&SOURCES[20], "68 +/- 0.5 mm")];
-static L222: [Citation; 1] = [Citation::from_table(
+static L217: [Citation; 1] = [Citation::from_table(&SOURCES[20], "68 +/- 0.5 mm")];
+static L218: [Citation; 1] = [Citation::from_table(
     &SOURCES[21],
     "width as supplied, quoted",
 )];
-static L223: [Citation; 1] = [Citation::from_table(
+static L219: [Citation; 1] = [Citation::from_table(
     &SOURCES[30],
     "posts on 85.5 and 86.5 mm",
 )];
-static L224: [Citation; 1] = [Citation::from_table(&SOURCES[57], "bore of the shell")];
-static L225: [Citation; 1] = [Citation::from_table(
-    &SOURCES[58],
+static L220: [Citation; 1] = [Citation::from_table(&SOURCES[56], "bore of the shell")];
+static L221: [Citation; 1] = [Citation::from_table(
+    &SOURCES[57],
     "bore of the shell and metal cup",
 )];
-static L226: [Citation; 3] = [
+static L222: [Citation; 3] = [
     Citation::from_table(&SOURCES[22], "quoted crank instructions"),
+    Citation::from_table(&SOURCES[59], "spacers under external cups"),
     Citation::from_table(&SOURCES[60], "spacers under external cups"),
-    Citation::from_table(&SOURCES[61], "spacers under external cups"),
 ];
-static L227: [Citation; 1] = [Citation::from_table(
+static L223: [Citation; 1] = [Citation::from_table(
     &SOURCES[22],
     "quoted crank instructions",
 )];
-static L228: [Citation; 1] = [Citation::from_table(
-    &SOURCES[59],
+static L224: [Citation; 1] = [Citation::from_table(
+    &SOURCES[58],
     "fitting of the external cups",
 )];
-static L229: [Dissent<Span<Length>>; 1] = [Dissent {
+static L225: [Dissent<Span<Length>>; 1] = [Dissent {
     value: Span {
         nominal: Some(mm(87.0)),
         lower: None,
@@ -2244,7 +2232,7 @@ static L229: [Dissent<Span<Length>>; 1] = [Dissent {
     ),
 }];
 
-pub(crate) static SHELLS: [Shell; 35] = [
+pub(crate) static SHELLS: [Shell; 34] = [
     Shell {
         code: Cow::Borrowed("bsc"),
         name: Cow::Borrowed("BSA / BSC / English, 1.370 in x 24 tpi"),
@@ -3645,7 +3633,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
     },
     Shell {
         code: Cow::Borrowed("opc"),
-        name: Cow::Borrowed("American one-piece (Ashtabula, Fauber)"),
+        name: Cow::Borrowed("American one-piece"),
         aliases: Cow::Borrowed(&L187),
         thread: None,
         hand_drive: None,
@@ -3777,7 +3765,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
     },
     Shell {
         code: Cow::Borrowed("thompson"),
-        name: Cow::Borrowed("Thompson / Thun press-in, bore not yet measured"),
+        name: Cow::Borrowed("Thompson press-in, bore not yet measured"),
         aliases: Cow::Borrowed(&L199),
         thread: None,
         hand_drive: None,
@@ -3813,7 +3801,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
     },
     Shell {
         code: Cow::Borrowed("thompson_30"),
-        name: Cow::Borrowed("Thompson / Thun press-in, 30 mm"),
+        name: Cow::Borrowed("Thompson press-in, 30 mm"),
         aliases: Cow::Borrowed(&L202),
         thread: None,
         hand_drive: None,
@@ -3852,7 +3840,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
     },
     Shell {
         code: Cow::Borrowed("thompson_33"),
-        name: Cow::Borrowed("Thompson / Thun press-in, 33 mm"),
+        name: Cow::Borrowed("Thompson press-in, 33 mm"),
         aliases: Cow::Borrowed(&L203),
         thread: None,
         hand_drive: None,
@@ -3891,7 +3879,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
     },
     Shell {
         code: Cow::Borrowed("thompson_35"),
-        name: Cow::Borrowed("Thompson / Thun press-in, 35 mm"),
+        name: Cow::Borrowed("Thompson press-in, 35 mm"),
         aliases: Cow::Borrowed(&L204),
         thread: None,
         hand_drive: None,
@@ -3930,7 +3918,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
     },
     Shell {
         code: Cow::Borrowed("thompson_38"),
-        name: Cow::Borrowed("Thompson / Thun press-in, 38 mm"),
+        name: Cow::Borrowed("Thompson press-in, 38 mm"),
         aliases: Cow::Borrowed(&L205),
         thread: None,
         hand_drive: None,
@@ -3969,7 +3957,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
     },
     Shell {
         code: Cow::Borrowed("thompson_40"),
-        name: Cow::Borrowed("Thompson / Thun press-in, 40 mm"),
+        name: Cow::Borrowed("Thompson press-in, 40 mm"),
         aliases: Cow::Borrowed(&L206),
         thread: None,
         hand_drive: None,
@@ -4008,7 +3996,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
     },
     Shell {
         code: Cow::Borrowed("thompson_45"),
-        name: Cow::Borrowed("Thompson / Thun press-in, 45 mm"),
+        name: Cow::Borrowed("Thompson press-in, 45 mm"),
         aliases: Cow::Borrowed(&L207),
         thread: None,
         hand_drive: None,
@@ -4082,9 +4070,9 @@ pub(crate) static SHELLS: [Shell; 35] = [
         note: Cow::Borrowed(""),
     },
     Shell {
-        code: Cow::Borrowed("mavic_bevel"),
+        code: Cow::Borrowed("bevel_45"),
         name: Cow::Borrowed("Bevelled shell for a threadless bottom bracket"),
-        aliases: Cow::Borrowed(&L211),
+        aliases: Cow::Borrowed(&[]),
         thread: None,
         hand_drive: None,
         hand_non_drive: None,
@@ -4092,7 +4080,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
         minor_diameter: None,
         bore: None,
         bore_depth: None,
-        widths: Cow::Borrowed(&L213),
+        widths: Cow::Borrowed(&L212),
         half_widths: Cow::Borrowed(&[]),
         located_by: Fact::from_table(
             LocatedBy::Seat,
@@ -4100,7 +4088,7 @@ pub(crate) static SHELLS: [Shell; 35] = [
                 Grade::Published,
                 Grade::Published,
                 "",
-                &L212,
+                &L211,
                 "45 degree internal chamfer on both faces of the shell",
             ),
             &[],
@@ -4114,30 +4102,6 @@ pub(crate) static SHELLS: [Shell; 35] = [
             "Not a thread of its own: a 1.370 in, ISO, French or 26 tpi shell with a 45 degree internal chamfer cut on both faces.",
         ),
     },
-    Shell {
-        code: Cow::Borrowed("threadfit_825"),
-        name: Cow::Borrowed("ThreadFit 82.5"),
-        aliases: Cow::Borrowed(&L214),
-        thread: Some(Fact::unknown_in_table(
-            "only the name was found; neither bore nor thread",
-            &[],
-        )),
-        hand_drive: None,
-        hand_non_drive: None,
-        pitch_diameter: None,
-        minor_diameter: None,
-        bore: None,
-        bore_depth: None,
-        widths: Cow::Borrowed(&L216),
-        half_widths: Cow::Borrowed(&[]),
-        located_by: Fact::unknown_in_table("only the name was found", &[]),
-        fit: None,
-        spindles: Cow::Borrowed(&[]),
-        thread_depth: None,
-        status: None,
-        confused_with: Cow::Borrowed(&[]),
-        note: Cow::Borrowed(""),
-    },
 ];
 pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
     ShellWindow {
@@ -4149,7 +4113,7 @@ pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L217, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L213, ""),
             &[],
         ),
         window: Figure::from_table(
@@ -4158,7 +4122,7 @@ pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
                 lower: Some(mm(67.2)),
                 upper: Some(mm(68.8)),
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L218, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L214, ""),
             &[],
         ),
         owner: Cow::Borrowed("an Italian crank maker's instructions, half-axle cranks"),
@@ -4173,7 +4137,7 @@ pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L217, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L213, ""),
             &[],
         ),
         window: Figure::from_table(
@@ -4182,7 +4146,7 @@ pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
                 lower: Some(mm(69.2)),
                 upper: Some(mm(70.8)),
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L219, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L215, ""),
             &[],
         ),
         owner: Cow::Borrowed("an Italian crank maker's instructions, half-axle cranks"),
@@ -4197,7 +4161,7 @@ pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::SecondHand, Grade::SecondHand, "", &L220, ""),
+            Evidence::from_table(Grade::SecondHand, Grade::SecondHand, "", &L216, ""),
             &[],
         ),
         window: Figure::from_table(
@@ -4206,7 +4170,7 @@ pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
                 lower: Some(mm(67.5)),
                 upper: Some(mm(68.5)),
             },
-            Evidence::from_table(Grade::SecondHand, Grade::SecondHand, "", &L221, ""),
+            Evidence::from_table(Grade::SecondHand, Grade::SecondHand, "", &L217, ""),
             &[],
         ),
         owner: Cow::Borrowed("a US component maker's road frame fit specification, 2024"),
@@ -4232,7 +4196,7 @@ pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::SecondHand, Grade::SecondHand, "", &L222, ""),
+            Evidence::from_table(Grade::SecondHand, Grade::SecondHand, "", &L218, ""),
             &[],
         ),
         owner: Cow::Borrowed("a framebuilder supplier's drawing, shell as supplied"),
@@ -4258,7 +4222,7 @@ pub(crate) static SHELL_WINDOWS: [ShellWindow; 5] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L223, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L219, ""),
             &[],
         ),
         owner: Cow::Borrowed("a frame builders' forum, internal shell as supplied"),
@@ -4277,7 +4241,7 @@ pub(crate) static BORE_WINDOWS: [BoreWindow; 10] = [
                 lower: Some(mm(41.960)),
                 upper: Some(mm(41.985)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L224, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L220, ""),
             &[],
         ),
         owner: Cow::Borrowed("a workshop article quoting the shell specification"),
@@ -4292,7 +4256,7 @@ pub(crate) static BORE_WINDOWS: [BoreWindow; 10] = [
                 lower: Some(mm(45.95)),
                 upper: Some(mm(46.00)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L225, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L221, ""),
             &[],
         ),
         owner: Cow::Borrowed("a workshop article on a 46 mm press shell"),
@@ -4378,7 +4342,7 @@ pub(crate) static PRESS_PARTS: [PressPart; 3] = [
                 lower: Some(mm(46.00)),
                 upper: Some(mm(46.05)),
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L225, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L221, ""),
             &[],
         ),
         owner: Cow::Borrowed("a workshop article on a 46 mm press shell"),
@@ -4433,7 +4397,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L226, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L222, ""),
             &[],
         ),
         stack: Figure::from_table(
@@ -4442,7 +4406,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L226, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L222, ""),
             &[],
         ),
         spacers: Cow::Borrowed(
@@ -4462,7 +4426,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L226, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L222, ""),
             &[],
         ),
         stack: Figure::from_table(
@@ -4471,7 +4435,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L226, ""),
+            Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &L222, ""),
             &[],
         ),
         spacers: Cow::Borrowed("1 x 2.5 mm"),
@@ -4487,7 +4451,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L227, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L223, ""),
             &[],
         ),
         stack: Figure::from_table(
@@ -4496,7 +4460,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L227, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L223, ""),
             &[],
         ),
         spacers: Cow::Borrowed("none"),
@@ -4512,7 +4476,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L228, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L224, ""),
             &[],
         ),
         stack: Figure::from_table(
@@ -4525,7 +4489,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 Grade::Derived,
                 Grade::Published,
                 "68 mm + 2 x (73 mm - 68 mm) / 2",
-                &L228,
+                &L224,
                 "the page gives one spacer a side; its thickness follows from the bare 73 mm shell",
             ),
             &[],
@@ -4545,7 +4509,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L228, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L224, ""),
             &[],
         ),
         stack: Figure::from_table(
@@ -4554,7 +4518,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 lower: None,
                 upper: None,
             },
-            Evidence::from_table(Grade::Published, Grade::Published, "", &L228, ""),
+            Evidence::from_table(Grade::Published, Grade::Published, "", &L224, ""),
             &[],
         ),
         spacers: Cow::Borrowed("none"),
@@ -4587,7 +4551,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
         note: Cow::Borrowed("a 89.5 mm shell may be shimmed to 92 mm"),
     },
     SpacerRule {
-        code: Cow::Borrowed("chart24_bbright_79"),
+        code: Cow::Borrowed("spacers24_bbright_79"),
         shell: Cow::Borrowed("bbright_pf"),
         width: Figure::from_table(
             Span {
@@ -4618,7 +4582,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
         note: Cow::Borrowed("spacer and half width sum to 45.0 mm on each side"),
     },
     SpacerRule {
-        code: Cow::Borrowed("chart24_pf30a_73"),
+        code: Cow::Borrowed("spacers24_pf30a_73"),
         shell: Cow::Borrowed("pf30a"),
         width: Figure::from_table(
             Span {
@@ -4649,7 +4613,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
         note: Cow::Borrowed("spacer and half width sum to 45.0 mm on each side"),
     },
     SpacerRule {
-        code: Cow::Borrowed("chart24_pf30a_83"),
+        code: Cow::Borrowed("spacers24_pf30a_83"),
         shell: Cow::Borrowed("pf30a"),
         width: Figure::from_table(
             Span {
@@ -4680,7 +4644,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
         note: Cow::Borrowed("spacer and half width sum to 45.0 mm on each side"),
     },
     SpacerRule {
-        code: Cow::Borrowed("chart24_pf30_73"),
+        code: Cow::Borrowed("spacers24_pf30_73"),
         shell: Cow::Borrowed("pf30"),
         width: Figure::from_table(
             Span {
@@ -4711,7 +4675,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
         note: Cow::Borrowed("spacer and half width sum to 45.0 mm on each side"),
     },
     SpacerRule {
-        code: Cow::Borrowed("chart24_bb386_86_5"),
+        code: Cow::Borrowed("spacers24_bb386_86_5"),
         shell: Cow::Borrowed("bb386"),
         width: Figure::from_table(
             Span {
@@ -4742,7 +4706,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
         note: Cow::Borrowed("spacer and half width sum to 45.0 mm on each side"),
     },
     SpacerRule {
-        code: Cow::Borrowed("chart24_t47_77"),
+        code: Cow::Borrowed("spacers24_t47_77"),
         shell: Cow::Borrowed("t47"),
         width: Figure::from_table(
             Span {
@@ -4766,7 +4730,7 @@ pub(crate) static SPACER_RULES: [SpacerRule; 12] = [
                 &L124,
                 "",
             ),
-            &L229,
+            &L225,
         ),
         spacers: Cow::Borrowed("9.5 mm drive, 1 mm non-drive"),
         owner: Cow::Borrowed("a crank maker's spacer chart, 24 mm axles, 2023, internal T47 cups"),

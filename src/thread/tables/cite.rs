@@ -7,11 +7,11 @@ use crate::evidence::{Citation, Evidence, Grade};
 
 static ISO_BASIC_AT: [Citation; 2] = [
     Citation::from_table(
-        &SOURCES[55],
+        &SOURCES[54],
         "pitch and minor diameter of the basic profile",
     ),
     Citation::from_table(
-        &SOURCES[240],
+        &SOURCES[239],
         "least diameters of holes, which are the basic ones",
     ),
 ];
@@ -25,7 +25,7 @@ pub(in crate::thread) static ISO_BASIC: Evidence = Evidence::from_table(
 
 static ISO_INCH_BASIC_AT: [Citation; 2] = [
     Citation::from_table(
-        &SOURCES[55],
+        &SOURCES[54],
         "pitch and minor diameter of the basic profile",
     ),
     Citation::from_table(&SOURCES[14], "scope: ISO 68 profile at an inch pitch"),
@@ -39,14 +39,14 @@ pub(in crate::thread) static ISO_INCH_BASIC: Evidence = Evidence::from_table(
 );
 
 static UNIFIED_BASIC_AT: [Citation; 2] = [
-    Citation::from_table(&SOURCES[241], "basic profile"),
-    Citation::from_table(&SOURCES[55], "the same profile"),
+    Citation::from_table(&SOURCES[240], "basic profile"),
+    Citation::from_table(&SOURCES[54], "the same profile"),
 ];
 pub(in crate::thread) static UNIFIED_BASIC: Evidence =
     Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &UNIFIED_BASIC_AT, "");
 
 static UNIFIED_LIMITS_AT: [Citation; 1] = [Citation::from_table(
-    &SOURCES[241],
+    &SOURCES[240],
     "clauses 5 and 8, as two open implementations agree",
 )];
 pub(in crate::thread) static UNIFIED_LIMITS: Evidence = Evidence::from_table(
@@ -58,7 +58,7 @@ pub(in crate::thread) static UNIFIED_LIMITS: Evidence = Evidence::from_table(
 );
 
 static UNIFIED_LIMITS_MEMORY_AT: [Citation; 1] = [Citation::from_table(
-    &SOURCES[241],
+    &SOURCES[240],
     "clauses 5 and 8, as two open implementations agree",
 )];
 pub(in crate::thread) static UNIFIED_LIMITS_MEMORY: Evidence = Evidence::from_table(
@@ -82,7 +82,7 @@ pub(in crate::thread) static BSC_BASIC: Evidence = Evidence::from_table(
 );
 
 static WHITWORTH_BASIC_AT: [Citation; 1] = [Citation::from_table(
-    &SOURCES[99],
+    &SOURCES[98],
     "core column; four pages agree on the form",
 )];
 pub(in crate::thread) static WHITWORTH_BASIC: Evidence = Evidence::from_table(
@@ -93,7 +93,7 @@ pub(in crate::thread) static WHITWORTH_BASIC: Evidence = Evidence::from_table(
     "the limits of BS 84 were not found",
 );
 
-static ISO_LIMITS_AT: [Citation; 1] = [Citation::from_table(&SOURCES[210], "Tables 1 and 3 to 6")];
+static ISO_LIMITS_AT: [Citation; 1] = [Citation::from_table(&SOURCES[209], "Tables 1 and 3 to 6")];
 pub(in crate::thread) static ISO_LIMITS: Evidence =
     Evidence::from_table(Grade::Standard, Grade::Standard, "", &ISO_LIMITS_AT, "");
 
@@ -107,7 +107,7 @@ pub(in crate::thread) static ISO_LIMITS_F: Evidence = Evidence::from_table(
 );
 
 static ISO_LIMITS_COMPLETED_AT: [Citation; 1] =
-    [Citation::from_table(&SOURCES[210], "Tables 1 and 3 to 6")];
+    [Citation::from_table(&SOURCES[209], "Tables 1 and 3 to 6")];
 pub(in crate::thread) static ISO_LIMITS_COMPLETED: Evidence = Evidence::from_table(
     Grade::Derived,
     Grade::Standard,
@@ -117,7 +117,7 @@ pub(in crate::thread) static ISO_LIMITS_COMPLETED: Evidence = Evidence::from_tab
 );
 
 static ISO_LIMITS_DERIVED_AT: [Citation; 1] = [Citation::from_table(
-    &SOURCES[210],
+    &SOURCES[209],
     "Tables 1 and 3 to 6, and the formulas of clause 13 as three implementations agree",
 )];
 pub(in crate::thread) static ISO_LIMITS_DERIVED: Evidence = Evidence::from_table(
@@ -128,12 +128,12 @@ pub(in crate::thread) static ISO_LIMITS_DERIVED: Evidence = Evidence::from_table
     "no published limit list holds this size",
 );
 
-static ISO_ENGAGEMENT_AT: [Citation; 1] = [Citation::from_table(&SOURCES[210], "Table 2")];
+static ISO_ENGAGEMENT_AT: [Citation; 1] = [Citation::from_table(&SOURCES[209], "Table 2")];
 pub(in crate::thread) static ISO_ENGAGEMENT: Evidence =
     Evidence::from_table(Grade::Standard, Grade::Standard, "", &ISO_ENGAGEMENT_AT, "");
 
 static ISO_ENGAGEMENT_DERIVED_AT: [Citation; 1] = [Citation::from_table(
-    &SOURCES[210],
+    &SOURCES[209],
     "Table 2 and its formula",
 )];
 pub(in crate::thread) static ISO_ENGAGEMENT_DERIVED: Evidence = Evidence::from_table(

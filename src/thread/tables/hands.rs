@@ -199,9 +199,9 @@ static FRENCH_HAND_NON_DRIVE: Evidence = Evidence::from_table(
 );
 
 static PEDAL_HAND_RIGHT_AT: [Citation; 3] = [
-    Citation::from_table(&SOURCES[87], "pedal threads"),
-    Citation::from_table(&SOURCES[90], "pages 72-73"),
-    Citation::from_table(&SOURCES[92], "section 8i.9"),
+    Citation::from_table(&SOURCES[86], "pedal threads"),
+    Citation::from_table(&SOURCES[89], "pages 72-73"),
+    Citation::from_table(&SOURCES[91], "section 8i.9"),
 ];
 static PEDAL_HAND_RIGHT: Evidence = Evidence::from_table(
     Grade::Agreeing,
@@ -212,9 +212,9 @@ static PEDAL_HAND_RIGHT: Evidence = Evidence::from_table(
 );
 
 static PEDAL_HAND_LEFT_AT: [Citation; 3] = [
-    Citation::from_table(&SOURCES[87], "pedal threads"),
-    Citation::from_table(&SOURCES[90], "pages 72-73"),
-    Citation::from_table(&SOURCES[92], "section 8i.9"),
+    Citation::from_table(&SOURCES[86], "pedal threads"),
+    Citation::from_table(&SOURCES[89], "pages 72-73"),
+    Citation::from_table(&SOURCES[91], "section 8i.9"),
 ];
 static PEDAL_HAND_LEFT: Evidence = Evidence::from_table(
     Grade::Agreeing,
@@ -226,14 +226,14 @@ static PEDAL_HAND_LEFT: Evidence = Evidence::from_table(
 
 static FREEWHEEL_HAND_AT: [Citation; 2] = [
     Citation::from_table(&SOURCES[42], "freewheel threads"),
-    Citation::from_table(&SOURCES[95], "hub threads"),
+    Citation::from_table(&SOURCES[94], "hub threads"),
 ];
 static FREEWHEEL_HAND: Evidence =
     Evidence::from_table(Grade::Agreeing, Grade::Agreeing, "", &FREEWHEEL_HAND_AT, "");
 
 static TRACK_LOCKRING_HAND_AT: [Citation; 2] = [
-    Citation::from_table(&SOURCES[95], "hub threads"),
-    Citation::from_table(&SOURCES[91], "pages 88-89"),
+    Citation::from_table(&SOURCES[94], "hub threads"),
+    Citation::from_table(&SOURCES[90], "pages 88-89"),
 ];
 static TRACK_LOCKRING_HAND: Evidence = Evidence::from_table(
     Grade::Agreeing,
