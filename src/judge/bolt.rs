@@ -1,15 +1,14 @@
 //! A bolt through a mount: which length leaves the thread that is wanted behind it.
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked, size_reading};
-use super::{Finding, sizes_against};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
+use super::{Doubt, Finding, ThreadAsk, ThreadFact, sizes_against};
 use crate::evidence::{Evidence, Grade};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_below, settled_cmp};
-use crate::quantity::{Length, in_mm, positive};
-use crate::read::{Outside, form};
+use crate::quantity::{Length, positive};
+use crate::read::{Outside, form, missing};
 use crate::standard::{BrakeFigure, FlatMountBolt, Tables};
 use crate::{Error, ErrorKind};
 
@@ -59,6 +58,8 @@ struct StandsOut<'a> {
     evidence: Option<&'a Evidence>,
 }
 
+const PLACE: &str = "bolt through mount";
+
 impl BoltLength {
     /// The verdict.
     ///
@@ -74,7 +75,7 @@ impl BoltLength {
             Some(limits) => StandsOut {
                 limits,
                 printed: None,
-                owner: "the thread that is wanted",
+                owner: "the thread wanted",
                 evidence: None,
             },
             None => of_flat_mounts(tables)?,
@@ -82,172 +83,121 @@ impl BoltLength {
         let mut said = match bolt {
             Some(bolt) => self.at_hand(bolt, &wanted),
             None if !self.bolts.is_empty() => self.of_several(&wanted),
-            None if wanted.printed.is_some() => {
-                Verdict::from_findings("bolt through mount", Vec::new())
-            }
-            None => return Err(crate::read::missing("bolts")),
+            None if wanted.printed.is_some() => Verdict::from_findings(PLACE, Vec::new()),
+            None => return Err(missing("bolts")),
         };
         if let Some(printed) = wanted.printed {
-            said = self.listed(said, printed, tables);
+            self.listed(&mut said, printed, tables);
         }
         if said.outcome != Outcome::ConformityShown {
-            said = said.then(NextStep::new(
-                "thickness again after facing, and the depth of the thread in the caliper",
-                "facing changes the thickness, and engaged thread is less than what stands out",
-                "depth caliper",
-            ));
+            said = said.then(NextStep::of(ThreadAsk::ThicknessAndThread));
         }
-        Ok(said.minding(
-            "brakes: torque to the maker's figure; when in doubt, hand over to a qualified workshop",
-        ))
+        Ok(said.minding(ThreadFact::BoltTorque))
     }
 
     /// What stands out of this bolt, held against what is wanted.
     fn held(&self, bolt: Length, wanted: &StandsOut<'_>) -> Finding {
         let out = self.thickness.scaled(-1.0).shifted(bolt);
+        let (owner, evidence) = (wanted.owner, wanted.evidence);
         let rule = self.rule.unwrap_or_default();
-        let what = "bolt through mount";
-        let mut found = sizes_against(
-            what,
-            &[out],
-            &wanted.limits,
-            wanted.owner,
-            wanted.evidence,
-            rule,
-        );
+        let mut found = sizes_against("bolt", &[out], &wanted.limits, owner, evidence, rule);
+        found.fact = ThreadFact::StandsOut { bolt }.into();
         // A printed figure without a tolerance: near it is not yet as it.
-        if let Some(printed) = wanted.printed
-            && found.outcome == Some(Outcome::ConformityShown)
-            && settled_below(
-                self.thickness.expanded_uncertainty(),
-                (out.value() - printed).abs(),
-            )
+        let u = self.thickness.expanded_uncertainty();
+        if found.outcome == Some(Outcome::ConformityShown)
+            && wanted
+                .printed
+                .is_some_and(|at| settled_below(u, (out.value() - at).abs()))
         {
             found.outcome = Some(Outcome::Undecided);
-            found.doubt = Some(super::Doubt::NotPrinted);
+            found.doubt = Some(Doubt::NotPrinted);
         }
         found
     }
 
     fn at_hand(&self, bolt: Length, wanted: &StandsOut<'_>) -> Verdict {
         let found = self.held(bolt, wanted);
-        let out = bolt - self.thickness.value();
-        let long = wanted
-            .limits
-            .upper()
-            .known()
-            .is_some_and(|most| settled_below(most, out));
-        let words = match found.outcome {
-            Some(Outcome::NonconformityShown) if long => {
-                "The one at hand is too long: it bottoms in the blind hole and feels tight without clamping."
-            }
-            Some(Outcome::NonconformityShown) => "The one at hand is too short: too little thread.",
-            Some(Outcome::ConformityShown) => "The one at hand is right.",
-            _ => "For the one at hand nothing is shown.",
-        };
-        let said = Verdict::from_findings("bolt through mount", Vec::from([found]))
-            .saying(String::from(words))
-            .with(Worked::length("stands out", out, "bolt less thickness"));
-        if said.outcome == Outcome::NonconformityShown {
-            said.cured(Curing::by(Remedy::OtherPart))
+        let said = self.chosen(bolt, found);
+        if said.outcome != Outcome::NonconformityShown {
+            return said;
+        }
+        let most = wanted.limits.upper().known();
+        let said = said.cured(Curing::by(Remedy::OtherPart));
+        if most.is_some_and(|most| settled_below(most, bolt - self.thickness.value())) {
+            said.minding(ThreadFact::BoltBottoms)
         } else {
             said
         }
     }
 
+    fn chosen(&self, bolt: Length, found: Finding) -> Verdict {
+        let out = bolt - self.thickness.value();
+        let said = Verdict::from_findings(PLACE, Vec::from([found]));
+        said.with(Worked::length("stands out", out, "bolt - thickness"))
+    }
+
     /// The shortest bolt that is shown to leave what is wanted.
     fn of_several(&self, wanted: &StandsOut<'_>) -> Verdict {
-        let mut lengths = self.bolts.clone();
-        lengths.sort_by(|a, b| settled_cmp(*a, *b));
-        let held: Vec<(Length, Finding)> = lengths
-            .into_iter()
-            .map(|bolt| (bolt, self.held(bolt, wanted)))
-            .collect();
-        let best = held
-            .iter()
-            .find(|(_, f)| f.outcome == Some(Outcome::ConformityShown));
-        if let Some((bolt, found)) = best {
-            let out = *bolt - self.thickness.value();
-            return Verdict::from_findings("bolt through mount", Vec::from([found.clone()]))
-                .saying(format!(
-                    "{} bolt: {} in the thread.",
-                    in_mm(*bolt),
-                    in_mm(out)
-                ))
-                .with(Worked::length(
-                    "bolt length",
-                    *bolt,
-                    "shortest that is shown to conform",
-                ))
-                .with(Worked::length("stands out", out, "bolt less thickness"));
+        let shows = |f: &Finding, outcome| f.outcome == Some(outcome);
+        let mut none = Vec::new();
+        for bolt in in_order(self.bolts.clone()) {
+            let found = self.held(bolt, wanted);
+            if shows(&found, Outcome::ConformityShown) {
+                let length = Worked::length("bolt length", bolt, "shortest that conforms");
+                return self.chosen(bolt, found).with(length);
+            }
+            none.push(found);
         }
-        let none = held
-            .iter()
-            .all(|(_, f)| f.outcome == Some(Outcome::NonconformityShown));
-        let mut said = Verdict::from_findings(
-            "bolt through mount",
-            held.into_iter().map(|(_, f)| f).collect(),
-        )
-        .saying("None of these lengths is shown to leave the thread that is wanted.");
-        if !none {
+        let all_out = none.iter().all(|f| shows(f, Outcome::NonconformityShown));
+        let mut said = Verdict::from_findings(PLACE, none);
+        if !all_out {
             said.outcome = Outcome::Undecided;
         }
         said
     }
 
     /// The bolt that the tables of flat mounts list for the nearest thickness.
-    fn listed(&self, mut said: Verdict, printed: Length, tables: Tables<'_>) -> Verdict {
+    fn listed(&self, said: &mut Verdict, printed: Length, tables: Tables<'_>) {
         let thickness = self.thickness.value();
         let ideal = thickness + printed;
-        let mut sentence = format!(
-            "A mount of {} takes a bolt of {}: thickness and {}",
-            in_mm(thickness),
-            in_mm(ideal),
-            in_mm(printed)
-        );
-        said = said.with(Worked::length(
-            "ideal length",
-            ideal,
-            "thickness + what the tables let stand out",
-        ));
+        said.worked
+            .push(Worked::length("ideal length", ideal, "thickness + printed"));
         let row = tables
             .all::<FlatMountBolt>()
             .filter_map(|r| Some((r.frame_thickness.nominal()?, r.bolt_length.nominal()?)))
             .min_by(|a, b| settled_cmp((a.0 - thickness).abs(), (b.0 - thickness).abs()));
-        if let Some((at, length)) = row {
-            sentence.push_str(&format!(
-                "; the nearest listed is {} for {}",
-                in_mm(length),
-                in_mm(at)
-            ));
-            if said.number("bolt length").is_none() {
-                said = said.with(Worked::length(
-                    "bolt length",
-                    length,
-                    "listed for the nearest thickness",
-                ));
-            }
-            for cure in &mut said.cures {
-                cure.size = Some(length);
-            }
+        let (listed_for, listed) = row.unzip();
+        if let Some(length) = listed.filter(|_| said.number("bolt length").is_none()) {
+            let formula = "listed for nearest thickness";
+            said.worked
+                .push(Worked::length("bolt length", length, formula));
         }
-        sentence.push('.');
-        if !said.words().is_empty() {
-            sentence.push(' ');
-            sentence.push_str(&said.words());
+        for cure in &mut said.cures {
+            cure.size = listed.or(cure.size);
         }
-        said.saying(sentence)
+        said.findings.push(Finding::of(ThreadFact::BoltFor {
+            thickness,
+            ideal,
+            listed,
+            listed_for,
+        }));
     }
+}
+
+fn in_order(mut lengths: Vec<Length>) -> Vec<Length> {
+    lengths.sort_by(|a, b| settled_cmp(*a, *b));
+    lengths
 }
 
 /// What the tables let stand out of a flat mount, to half a step of the lengths they list: beyond it another bolt is nearer.
 fn of_flat_mounts(tables: Tables<'_>) -> Result<StandsOut<'_>, Error> {
     let not_published = || {
+        let problem = "no length is published";
         Error::new(
             ErrorKind::NotTabulated,
             "engaged",
             "",
-            "no length is published",
+            problem,
             "ask the caliper maker",
         )
     };
@@ -256,23 +206,20 @@ fn of_flat_mounts(tables: Tables<'_>) -> Result<StandsOut<'_>, Error> {
         .map_err(|e| e.named("engaged"))?;
     let figure = row.figure.as_ref().ok_or_else(not_published)?;
     let printed = figure.nominal().ok_or_else(not_published)?;
-    let mut lengths: Vec<Length> = tables
-        .all::<FlatMountBolt>()
-        .filter_map(|r| r.bolt_length.nominal())
-        .collect();
-    lengths.sort_by(|a, b| settled_cmp(*a, *b));
+    let listed = tables.all::<FlatMountBolt>();
+    let lengths = in_order(listed.filter_map(|r| r.bolt_length.nominal()).collect());
     let half = lengths
         .iter()
         .zip(lengths.iter().skip(1))
         .map(|(a, b)| (*b - *a) / 2.0)
-        .filter(|half| settled_below(Length::default(), *half))
+        .filter(|half| settled_below(NOTHING, *half))
         .min_by(|a, b| settled_cmp(*a, *b))
         .ok_or_else(not_published)?;
     let grade = figure.grade().unwrap_or(Grade::Memory);
     Ok(StandsOut {
         limits: Limits::between(printed - half, printed + half, grade.weaker(Grade::Derived))?,
         printed: Some(printed),
-        owner: "within half a step of what the tables let stand out",
+        owner: "half a listed step",
         evidence: figure.evidence(),
     })
 }

@@ -4,10 +4,12 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use strum::IntoEnumIterator;
+
 use super::verdict::{Curing, NextStep, Remedy, Verdict, size_reading};
-use super::{Finding, OwnLimits, sizes_against};
+use super::{Contradiction, Finding, OwnLimits, ThreadAsk, ThreadFact, sizes_against};
 use crate::Error;
-use crate::evidence::{Evidence, Grade};
+use crate::evidence::Evidence;
 use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, Surface};
 use crate::read::{Inside, form, words};
 use crate::standard::Tables;
@@ -124,17 +126,6 @@ form! {
     }
 }
 
-/// What is found where two statements cannot both be true.
-pub(crate) const CONTRADICTION: &str = "contradiction";
-
-fn practice(outcome: Outcome, what: &str, words: &str) -> Finding {
-    Finding {
-        outcome: Some(outcome),
-        grade: Some(Grade::CommonPractice),
-        ..Finding::stated(what.to_string(), words.to_string())
-    }
-}
-
 /// What the bore over the crests of a thread is held against.
 #[derive(Debug)]
 pub(crate) struct MinorHeld {
@@ -175,17 +166,13 @@ impl Gauging {
         }
     }
 
-    fn saw(&self, seen: ThreadSeen) -> bool {
-        self.seen.contains(&seen)
+    fn saw(&self, signs: &[ThreadSeen]) -> bool {
+        signs.iter().any(|sign| self.seen.contains(sign))
     }
 
     /// What the gauges said, as the thread math takes it; `None` when none was tried.
     fn found(&self) -> Result<Option<Found>, Error> {
         let passed = |p: Option<Passed>| p.map(|p| p == Passed::Passed);
-        let by_word = self.not_go.map(|p| match p {
-            Passed::Passed => 0.0,
-            Passed::Failed => NOT_GO_TURNS + 1.0,
-        });
         if let (Some(turns), Some(word)) = (self.not_go_turns, self.not_go)
             && (turns <= NOT_GO_TURNS) != (word == Passed::Passed)
         {
@@ -197,6 +184,10 @@ impl Gauging {
                 "state one of them",
             ));
         }
+        let by_word = self.not_go.map(|p| match p {
+            Passed::Passed => 0.0,
+            Passed::Failed => NOT_GO_TURNS + 1.0,
+        });
         let found = Found {
             go_passes: passed(self.go),
             not_go_turns: self.not_go_turns.or(by_word),
@@ -218,20 +209,24 @@ impl Gauging {
             return Ok(None);
         };
         let readings: Vec<Reading> = self.minor.iter().map(|p| p.reading).collect();
-        let found = sizes_against(
-            "bore over the crests",
+        let rule = self.rule.unwrap_or_default();
+        let mut found = sizes_against(
+            "bore",
             &readings,
             &held.limits,
             &held.owner,
             held.evidence,
-            self.rule.unwrap_or_default(),
+            rule,
         );
-        let painted = self.minor.iter().any(|p| p.surface == Surface::OverPaint);
-        let bare = self.minor.iter().all(|p| p.surface == Surface::OnMetal);
-        Ok(Some(match (painted, bare) {
-            (true, _) => found.read_on_paint(true, tables),
-            (false, true) => found,
-            (false, false) => found.perhaps_on_paint(true, tables),
+        let count = readings.len();
+        found.fact = ThreadFact::CrestBore { count }.into();
+        let lies = |on| move |p: &Placed| p.surface == on;
+        Ok(Some(if self.minor.iter().any(lies(Surface::OverPaint)) {
+            found.read_on_paint(true, tables)
+        } else if self.minor.iter().all(lies(Surface::OnMetal)) {
+            found
+        } else {
+            found.perhaps_on_paint(true, tables)
         }))
     }
 
@@ -248,250 +243,134 @@ impl Gauging {
             .transpose()
             .map_err(|e| e.named("not_go_turns"))?;
         let bore = self.bore(tables)?;
+        let bore_out = bore.as_ref().and_then(|f| f.outcome) == Some(Outcome::NonconformityShown);
+        let outcome = gauged.as_ref().map(|g| g.outcome);
+        let proved = outcome == Some(Outcome::ConformityShown);
         let mut findings = Vec::new();
-        let mut says: Vec<String> = Vec::new();
-        if let Some(verdict) = &gauged {
-            let words = verdict.says.join("; ");
-            findings.push(practice(verdict.outcome, "gauges", &words));
-            says.push(format!("The gauges: {words}."));
+        if let (Some(found), Some(outcome)) = (&found, outcome) {
+            findings.push(Finding::practice(outcome, self.gauges(found)));
         }
-        let proved = gauged
-            .as_ref()
-            .is_some_and(|g| g.outcome == Outcome::ConformityShown);
         if !proved {
-            self.signs(&mut findings, &mut says, gauged.is_some());
+            findings.extend(
+                ThreadSeen::iter()
+                    .rev()
+                    .filter_map(|s| self.sign(s, gauged.is_some())),
+            );
         }
-        let bore_out = bore
-            .as_ref()
-            .is_some_and(|f| f.outcome == Some(Outcome::NonconformityShown));
-        self.contradictions(&mut findings, &mut says, gauged.as_ref(), bore_out);
-        let mut beside = Vec::new();
-        if let Some(bore) = bore {
-            says.push(format!("The bore: {}.", bore));
-            // A bore within its limits proves nothing about the flanks.
-            if bore_out {
-                findings.push(bore);
-            } else {
-                beside.push(bore);
+        for (stands, of) in self.contradictions(outcome, bore_out) {
+            if stands {
+                let fact = ThreadFact::Contradiction { of };
+                findings.push(Finding::practice(Outcome::Undecided, fact));
             }
         }
-        if says.is_empty() {
-            says.push("Nothing was seen of it and no gauge was tried.".to_string());
+        // A bore within its limits proves nothing about the flanks.
+        let (out, within): (Vec<_>, Vec<_>) = bore.into_iter().partition(|_| bore_out);
+        findings.extend(out);
+        let mut said = Verdict::from_findings("thread", findings);
+        said.beside = within;
+        if said.outcome != Outcome::ConformityShown {
+            let cures = self.cures(gauged.as_ref(), bore_out);
+            said.cures = cures.iter().map(|by| Curing::by(*by)).collect();
         }
-        let mut said = Verdict::from_findings("thread", findings).saying(says.join(" "));
-        said.beside = beside;
-        said = self.cures(said, gauged.as_ref(), bore_out);
-        Ok(self.open(said, found.as_ref(), gauged.as_ref(), proved))
-    }
-
-    /// What was seen, as far as it tells anything.
-    fn signs(&self, findings: &mut Vec<Finding>, says: &mut Vec<String>, gauged: bool) {
-        let mut sign = |outcome, what: &str, words: &str, sentence: &str| {
-            findings.push(practice(outcome, what, words));
-            says.push(sentence.to_string());
-        };
-        if self.saw(ThreadSeen::Stripped) {
-            sign(
-                Outcome::NonconformityShown,
-                "torn out",
-                "threads are torn out: nothing brings their metal back",
-                "Torn out: no chaser brings the metal back.",
-            );
-        }
-        if self.saw(ThreadSeen::LooseWithSeveral) {
-            sign(
-                Outcome::NonconformityShown,
-                "good parts",
-                "loose with several known good parts: the thread is common to them, its pitch diameter is over the upper limit (worn or over-tapped)",
-                "Loose with several good parts: reject as over-tapped or worn; the bore may still read right and proves nothing.",
-            );
-        } else if self.saw(ThreadSeen::Loose) {
-            sign(
-                Outcome::Undecided,
-                "good part",
-                "loose with one part: the part may be the small one",
-                "Loose with one part says nothing yet: try another.",
-            );
-        }
-        if self.saw(ThreadSeen::Crossed) {
-            sign(
-                Outcome::Undecided,
-                "crossed",
-                "a part was forced in: the thread is cross-hatched, and taking a part by hand afterwards proves no pitch diameter",
-                "Forced once: gauge before use, even if a part runs in by hand after chasing.",
-            );
-        }
-        if self.saw(ThreadSeen::Fouled) || self.saw(ThreadSeen::Rough) {
-            sign(
-                Outcome::Undecided,
-                if self.saw(ThreadSeen::Fouled) {
-                    "fouled"
-                } else {
-                    "rough"
-                },
-                "no verdict before it is cleaned, followed with a chaser of the same pitch and hand, and gauged",
-                "Fouled or rough is no verdict: clean, chase with a chaser of the same pitch and hand, then gauge.",
-            );
-        }
-        if self.saw(ThreadSeen::Jams) {
-            sign(
-                Outcome::Undecided,
-                "jams",
-                "dirt, paint, a crossed start and a wrong pitch feel alike",
-                "Jamming alone is no verdict: clean, chase with a chaser of the same pitch and hand, then gauge.",
-            );
-        }
-        if self.saw(ThreadSeen::Uncut) {
-            sign(
-                Outcome::Undecided,
-                "uncut",
-                "no thread is cut yet",
-                "No thread is cut yet.",
-            );
-        }
-        let only_takes_part = self.saw(ThreadSeen::TakesPart)
-            && !self.saw(ThreadSeen::Crossed)
-            && !self.saw(ThreadSeen::Loose)
-            && !self.saw(ThreadSeen::LooseWithSeveral);
-        if only_takes_part && !gauged {
-            says.push(
-                "Takes its part by hand: usable in practice, though no gauge has said so."
-                    .to_string(),
-            );
-        }
-    }
-
-    /// What cannot both be true.
-    fn contradictions(
-        &self,
-        findings: &mut Vec<Finding>,
-        says: &mut Vec<String>,
-        gauged: Option<&GaugingVerdict>,
-        bore_out: bool,
-    ) {
-        let go_fails = self.go == Some(Passed::Failed);
-        let not_go_fails = self.not_go == Some(Passed::Failed)
-            || self.not_go_turns.is_some_and(|turns| turns > NOT_GO_TURNS);
-        let fails = gauged.is_some_and(|g| g.outcome == Outcome::NonconformityShown);
-        let seen_sound = self.saw(ThreadSeen::Sound);
-        let mut tell = |words: &str| {
-            findings.push(practice(Outcome::Undecided, CONTRADICTION, words));
-            says.push(format!("That does not agree: {words}."));
-        };
-        if go_fails && not_go_fails {
-            tell(
-                "GO stops and NOT GO runs in: a thread is not too small and too large at once; it is crossed, torn or of another pitch",
-            );
-        }
-        if seen_sound && fails {
-            tell("it is called sound, and a gauge fails in it");
-        }
-        if seen_sound && bore_out {
-            tell("it is called sound, and its bore is out");
-        }
-        if seen_sound && (self.saw(ThreadSeen::Stripped) || self.saw(ThreadSeen::LooseWithSeveral))
-        {
-            tell("it is called sound, and also torn or loose");
-        }
-        let proved = gauged.is_some_and(|g| g.outcome == Outcome::ConformityShown);
-        // A gauge outweighs a feel, and torn threads pass none.
-        if proved && self.saw(ThreadSeen::Stripped) {
-            tell("all gauges pass a thread that is called torn");
-        }
-        if self.saw(ThreadSeen::Uncut) && gauged.is_some() {
-            tell("no thread is cut yet, and a gauge was tried in it");
-        }
-    }
-
-    fn cures(&self, mut said: Verdict, gauged: Option<&GaugingVerdict>, bore_out: bool) -> Verdict {
-        if said.outcome == Outcome::ConformityShown {
-            return said;
-        }
-        let lost = self.saw(ThreadSeen::Stripped)
-            || self.saw(ThreadSeen::LooseWithSeveral)
-            || gauged
-                .is_some_and(|g| g.outcome == Outcome::NonconformityShown && !g.chasing_may_help);
-        if lost {
-            return said
-                .cured(Curing::by(Remedy::Sleeve))
-                .cured(Curing::by(Remedy::Refer));
-        }
-        let blocked = gauged.is_some_and(|g| g.chasing_may_help)
-            || [
-                ThreadSeen::Fouled,
-                ThreadSeen::Rough,
-                ThreadSeen::Jams,
-                ThreadSeen::Crossed,
-            ]
-            .iter()
-            .any(|s| self.saw(*s));
-        if blocked {
+        if self.saw(&[ThreadSeen::Jams]) && gauged.is_none() {
             said = said
-                .cured(Curing::by(Remedy::Clean))
-                .cured(Curing::by(Remedy::Chase));
+                .then(NextStep::of(ThreadAsk::Grooves))
+                .then(NextStep::of(ThreadAsk::PitchAndHand));
         }
-        if bore_out {
-            said = said.cured(Curing::by(Remedy::Refer));
-        }
-        said
-    }
-
-    fn open(
-        &self,
-        mut said: Verdict,
-        found: Option<&Found>,
-        gauged: Option<&GaugingVerdict>,
-        proved: bool,
-    ) -> Verdict {
-        if self.saw(ThreadSeen::Jams) && gauged.is_none() {
-            said = said
-                .then(NextStep::new(
-                    "the grooves: pick out, wash, look",
-                    "hardened compound and paint feel like a crossed thread",
-                    "pick, brush, solvent, lamp",
-                ))
-                .then(NextStep::new(
-                    "the pitch and the hand",
-                    "a chaser of another pitch or hand ruins the thread",
-                    "leaf, lamp",
-                ));
-        }
-        if proved {
+        Ok(if proved {
             said
         } else {
-            said.then(gauge_next(found, gauged))
+            said.then(NextStep::of(gauge_next(found.as_ref(), gauged.as_ref())))
+        })
+    }
+
+    fn gauges(&self, found: &Found) -> ThreadFact {
+        ThreadFact::Gauged {
+            screw: self.member() == Member::External,
+            go: found.go_passes,
+            not_go: found.not_go_turns.map(|turns| turns <= NOT_GO_TURNS),
+            plain_go: found.plain_go_passes,
+            plain_not_go: found.plain_not_go_enters.map(|enters| !enters),
+        }
+    }
+
+    /// What was seen, as far as it tells anything beside what else was seen.
+    fn sign(&self, sign: ThreadSeen, gauged: bool) -> Option<Finding> {
+        use ThreadSeen::{
+            Crossed, Fouled, Jams, Loose, LooseWithSeveral, Rough, Sound, Stripped, TakesPart,
+            Uncut,
+        };
+        let tells = match sign {
+            Sound => false,
+            TakesPart => !gauged && !self.saw(&[Crossed, Loose, LooseWithSeveral]),
+            Loose => !self.saw(&[LooseWithSeveral]),
+            Rough => !self.saw(&[Fouled]),
+            Fouled | Jams | Crossed | LooseWithSeveral | Stripped | Uncut => true,
+        };
+        let fact = ThreadFact::Seen { sign };
+        (tells && self.saw(&[sign])).then(|| match sign {
+            Sound | TakesPart => Finding::of(fact),
+            Stripped | LooseWithSeveral => Finding::practice(Outcome::NonconformityShown, fact),
+            Fouled | Rough | Jams | Crossed | Loose | Uncut => {
+                Finding::practice(Outcome::Undecided, fact)
+            }
+        })
+    }
+
+    /// What cannot both be true, and whether it is said here.
+    fn contradictions(
+        &self,
+        gauged: Option<Outcome>,
+        bore_out: bool,
+    ) -> [(bool, Contradiction); 6] {
+        let not_go_fails = self.not_go == Some(Passed::Failed)
+            || self.not_go_turns.is_some_and(|turns| turns > NOT_GO_TURNS);
+        let sound = self.saw(&[ThreadSeen::Sound]);
+        let torn = self.saw(&[ThreadSeen::Stripped]);
+        let fails = gauged == Some(Outcome::NonconformityShown);
+        // A gauge outweighs a feel, and torn threads pass none.
+        let passes = gauged == Some(Outcome::ConformityShown);
+        [
+            (
+                self.go == Some(Passed::Failed) && not_go_fails,
+                Contradiction::TooSmallAndTooLarge,
+            ),
+            (sound && fails, Contradiction::SoundButFails),
+            (sound && bore_out, Contradiction::SoundButBoreOut),
+            (
+                sound && (torn || self.saw(&[ThreadSeen::LooseWithSeveral])),
+                Contradiction::SoundButTorn,
+            ),
+            (torn && passes, Contradiction::TornButPasses),
+            (
+                gauged.is_some() && self.saw(&[ThreadSeen::Uncut]),
+                Contradiction::UncutButGauged,
+            ),
+        ]
+    }
+
+    fn cures(&self, gauged: Option<&GaugingVerdict>, bore_out: bool) -> &'static [Remedy] {
+        use ThreadSeen::{Crossed, Fouled, Jams, LooseWithSeveral, Rough, Stripped};
+        let helps = gauged.is_some_and(|g| g.chasing_may_help);
+        let fails = gauged.is_some_and(|g| g.outcome == Outcome::NonconformityShown);
+        let lost = self.saw(&[Stripped, LooseWithSeveral]) || (fails && !helps);
+        let blocked = helps || self.saw(&[Fouled, Rough, Jams, Crossed]);
+        match (lost, blocked, bore_out) {
+            (true, ..) => &[Remedy::Sleeve, Remedy::Refer],
+            (_, true, true) => &[Remedy::Clean, Remedy::Chase, Remedy::Refer],
+            (_, true, false) => &[Remedy::Clean, Remedy::Chase],
+            (_, false, true) => &[Remedy::Refer],
+            (_, false, false) => &[],
         }
     }
 }
 
 /// What the gauges have not told yet, or what is left to do after they have told.
-fn gauge_next(gauging: Option<&Found>, found: Option<&GaugingVerdict>) -> NextStep {
-    match (gauging, found) {
-        (Some(tried), Some(found)) if tried.not_go_turns.is_some() => {
-            if found.outcome == Outcome::Undecided {
-                NextStep::new(
-                    "what no gauge was tried on yet: the GO gauge, or the crest diameter with plain gauges",
-                    "conformity is shown only when all four gauges agree",
-                    "GO plug, plain plugs",
-                )
-            } else if found.chasing_may_help {
-                NextStep::new(
-                    "GO, NOT GO and bore again, once it is cleaned and chased with a chaser of the same pitch and hand",
-                    "dirt and paint stop a gauge as too little cutting does",
-                    "chaser, GO and NOT GO plug",
-                )
-            } else {
-                NextStep::new(
-                    "the flank engagement that is left",
-                    "chasing cannot bring metal back: it decides between an insert, the next pattern and the frame builder",
-                    "over wires, or the bore and the part's outside",
-                )
-            }
-        }
-        _ => NextStep::new(
-            "pitch diameter with the threaded NOT GO gauge at both ends, or over wires",
-            "it alone tells worn and over-tapped from sound; the bore does not",
-            "GO and NOT GO plug",
-        ),
+fn gauge_next(tried: Option<&Found>, told: Option<&GaugingVerdict>) -> ThreadAsk {
+    match told.filter(|_| tried.is_some_and(|t| t.not_go_turns.is_some())) {
+        None => ThreadAsk::NotGoOrWires,
+        Some(told) if told.outcome == Outcome::Undecided => ThreadAsk::OtherGauges,
+        Some(told) if told.chasing_may_help => ThreadAsk::GaugesAgain,
+        Some(_) => ThreadAsk::EngagementLeft,
     }
 }

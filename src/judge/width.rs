@@ -1,15 +1,14 @@
 //! A width, with its spacers, against the window that a unit or a maker wants.
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::held::{FigureName, OwnLimits, held, tightest};
-use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked};
-use super::{from_to, sizes_against};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked};
+use super::{SquareAsk, SquareFact, sizes_against};
 use crate::Error;
 use crate::measure::{DecisionRule, Outcome, Reading, settled_below};
-use crate::quantity::{in_mm, not_negative};
+use crate::quantity::not_negative;
 use crate::read::{Outside, form, missing};
 use crate::standard::Tables;
 
@@ -52,21 +51,19 @@ impl WidthWindow {
         if self.width.is_empty() {
             return Err(missing("width"));
         }
-        let mut stack: Option<Reading> = None;
         for (field, readings) in [("width", &self.width), ("spacers", &self.spacers)] {
             for (index, reading) in readings.iter().enumerate() {
                 not_negative("", reading.value())
                     .map_err(|e| e.within(&format!("{field}[{index}]")))?;
             }
         }
-        for spacer in &self.spacers {
-            stack = Some(stack.map_or(*spacer, |s| s.plus(spacer)));
-        }
-        let over_all: Vec<Reading> = self
-            .width
+        let stack = self
+            .spacers
             .iter()
-            .map(|w| stack.map_or(*w, |s| w.plus(&s)))
-            .collect();
+            .copied()
+            .reduce(|all, one| all.plus(&one));
+        let stacked = |width: &Reading| stack.map_or(*width, |stack| width.plus(&stack));
+        let over_all: Vec<Reading> = self.width.iter().map(stacked).collect();
         let all = held(&self.wanted, self.figure.as_ref(), tables)?;
         let Some(limits) = tightest(&all, "wanted")? else {
             return Err(missing("wanted"));
@@ -80,51 +77,46 @@ impl WidthWindow {
         let (Some(low), Some(high)) = (extremes.first(), extremes.last()) else {
             return Err(missing("width"));
         };
-        let mut said = Verdict::from_findings("width", findings)
-            .saying(format!(
-                "{} over all, wanted {limits}.",
-                from_to(low.value(), high.value())
-            ))
-            .with(Worked::length(
-                "over all",
-                high.value(),
-                "widest place and spacers added",
-            ));
-        if let Some(most) = limits.upper().known()
-            && settled_below(most, high.value())
+        let (low, high) = (low.value(), high.value());
+        let mut said = Verdict::from_findings("width", findings);
+        said.worked
+            .push(Worked::length("over all", high, "widest place + spacers"));
+        let out = said.outcome == Outcome::NonconformityShown;
+        if let Some(most) = limits
+            .upper()
+            .known()
+            .filter(|most| settled_below(*most, high))
         {
-            let by = high.value() - most;
-            said = said.with(Worked::length(
+            let by = high - most;
+            said.worked.push(Worked::length(
                 "too wide by",
                 by,
-                "widest place less the upper limit",
+                "widest place - upper limit",
             ));
-            if said.outcome == Outcome::NonconformityShown {
-                let face = most - stack.map_or(crate::quantity::mm(0.0), |s| s.value());
+            if out {
+                let face = most - stack.map_or(NOTHING, |stack| stack.value());
                 said = said.cured(Curing::by(Remedy::Face).sized(face));
             }
         }
-        if let Some(least) = limits.lower().known()
-            && settled_below(low.value(), least)
+        if let Some(least) = limits
+            .lower()
+            .known()
+            .filter(|least| settled_below(low, *least))
         {
-            let by = least - low.value();
-            said = said.with(Worked::length(
+            let by = least - low;
+            said.worked.push(Worked::length(
                 "too narrow by",
                 by,
-                "lower limit less the narrowest place",
+                "lower limit - narrowest place",
             ));
-            if said.outcome == Outcome::NonconformityShown {
-                said.words()
-                    .push_str(&format!(" {} is missing; do not face it.", in_mm(by)));
-                said = said.cured(Curing::by(Remedy::Spacer).sized(by));
+            if out {
+                said = said
+                    .minding(SquareFact::TooNarrow { by })
+                    .cured(Curing::by(Remedy::Spacer).sized(by));
             }
         }
         if said.outcome == Outcome::Undecided {
-            said = said.then(NextStep::new(
-                String::from("the width at four places, with a finer tool"),
-                "too close to a limit for this one",
-                "outside micrometer, or caliper set by gauge blocks",
-            ));
+            said = said.then(NextStep::of(SquareAsk::WidthFiner));
         }
         Ok(said)
     }
