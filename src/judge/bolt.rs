@@ -3,14 +3,15 @@
 use alloc::format;
 use alloc::vec::Vec;
 
+use super::held::{Held, OwnLimits, as_printed};
 use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
-use super::{Doubt, Finding, ThreadAsk, ThreadFact, sizes_against};
-use crate::evidence::{Evidence, Grade};
+use super::{Finding, ThreadAsk, ThreadFact};
+use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, positive};
 use crate::read::{Outside, form, missing};
 use crate::standard::{BrakeFigure, FlatMountBolt, Tables};
-use crate::{Error, ErrorKind};
+use crate::{Error, ErrorKind, Figure};
 
 form! {
     /// A bolt through a mount, by the thread that must stand out behind it. Without `engaged` the mount is a flat one: its
@@ -49,15 +50,6 @@ form! {
     }
 }
 
-/// What must stand out, and whose word that is.
-struct StandsOut<'a> {
-    limits: Limits,
-    /// The one figure that is printed, where it is printed without a tolerance.
-    printed: Option<Length>,
-    owner: &'static str,
-    evidence: Option<&'a Evidence>,
-}
-
 const PLACE: &str = "bolt through mount";
 
 impl BoltLength {
@@ -71,22 +63,17 @@ impl BoltLength {
         for (index, bolt) in self.bolts.iter().enumerate() {
             positive("", *bolt).map_err(|e| e.within(&format!("bolts[{index}]")))?;
         }
-        let wanted = match self.engaged {
-            Some(limits) => StandsOut {
-                limits,
-                printed: None,
-                owner: "the thread wanted",
-                evidence: None,
-            },
+        let (wanted, printed) = match self.engaged {
+            Some(limits) => (OwnLimits::of(limits, "the thread wanted").held(), None),
             None => of_flat_mounts(tables)?,
         };
-        let mut said = match bolt {
-            Some(bolt) => self.at_hand(bolt, &wanted),
-            None if !self.bolts.is_empty() => self.of_several(&wanted),
-            None if wanted.printed.is_some() => Verdict::from_findings(PLACE, Vec::new()),
-            None => return Err(missing("bolts")),
-        };
-        if let Some(printed) = wanted.printed {
+        let bolts = bolt.map_or_else(|| in_order(self.bolts.clone()), |bolt| Vec::from([bolt]));
+        if bolts.is_empty() && printed.is_none() {
+            return Err(missing("bolts"));
+        }
+        let held = |bolt| self.held(bolt, &wanted, printed);
+        let mut said = self.chosen(bolts.into_iter().map(held).collect());
+        if let Some(printed) = printed {
             self.listed(&mut said, printed, tables);
         }
         if said.outcome != Outcome::ConformityShown {
@@ -96,62 +83,44 @@ impl BoltLength {
     }
 
     /// What stands out of this bolt, held against what is wanted.
-    fn held(&self, bolt: Length, wanted: &StandsOut<'_>) -> Finding {
+    fn held(&self, bolt: Length, wanted: &Held<'_>, printed: Option<Length>) -> (Length, Finding) {
         let out = self.thickness.scaled(-1.0).shifted(bolt);
-        let (owner, evidence) = (wanted.owner, wanted.evidence);
-        let rule = self.rule.unwrap_or_default();
-        let mut found = sizes_against("bolt", &[out], &wanted.limits, owner, evidence, rule);
+        let mut found = wanted.against("bolt", &[out], self.rule);
         found.fact = ThreadFact::StandsOut { bolt }.into();
-        // A printed figure without a tolerance: near it is not yet as it.
-        let u = self.thickness.expanded_uncertainty();
-        if found.outcome == Some(Outcome::ConformityShown)
-            && wanted
-                .printed
-                .is_some_and(|at| settled_below(u, (out.value() - at).abs()))
-        {
-            found.outcome = Some(Outcome::Undecided);
-            found.doubt = Some(Doubt::NotPrinted);
+        if let Some(printed) = printed {
+            found = as_printed(found, &out, printed);
         }
-        found
+        (bolt, found)
     }
 
-    fn at_hand(&self, bolt: Length, wanted: &StandsOut<'_>) -> Verdict {
-        let found = self.held(bolt, wanted);
-        let said = self.chosen(bolt, found);
-        if said.outcome != Outcome::NonconformityShown {
-            return said;
-        }
-        let most = wanted.limits.upper().known();
-        let said = said.cured(Curing::by(Remedy::OtherPart));
-        if most.is_some_and(|most| settled_below(most, bolt - self.thickness.value())) {
-            said.minding(ThreadFact::BoltBottoms)
-        } else {
-            said
-        }
-    }
-
-    fn chosen(&self, bolt: Length, found: Finding) -> Verdict {
-        let out = bolt - self.thickness.value();
-        let said = Verdict::from_findings(PLACE, Vec::from([found]));
-        said.with(Worked::length("stands out", out, "bolt - thickness"))
-    }
-
-    /// The shortest bolt that is shown to leave what is wanted.
-    fn of_several(&self, wanted: &StandsOut<'_>) -> Verdict {
-        let shows = |f: &Finding, outcome| f.outcome == Some(outcome);
-        let mut none = Vec::new();
-        for bolt in in_order(self.bolts.clone()) {
-            let found = self.held(bolt, wanted);
-            if shows(&found, Outcome::ConformityShown) {
-                let length = Worked::length("bolt length", bolt, "shortest that conforms");
-                return self.chosen(bolt, found).with(length);
+    /// The bolt at hand, or of several the shortest that is shown to leave what is wanted; else all of them.
+    fn chosen(&self, mut held: Vec<(Length, Finding)>) -> Verdict {
+        let shows = |outcome| move |(_, f): &(Length, Finding)| f.outcome == Some(outcome);
+        let best = match self.bolt {
+            Some(_) => Some(0),
+            None => held.iter().position(shows(Outcome::ConformityShown)),
+        };
+        let Some(best) = best else {
+            let open = held.iter().any(shows(Outcome::Undecided));
+            let mut said = Verdict::from_findings(PLACE, held.into_iter().map(|h| h.1).collect());
+            if open {
+                said.outcome = Outcome::Undecided;
             }
-            none.push(found);
-        }
-        let all_out = none.iter().all(|f| shows(f, Outcome::NonconformityShown));
-        let mut said = Verdict::from_findings(PLACE, none);
-        if !all_out {
-            said.outcome = Outcome::Undecided;
+            return said;
+        };
+        let (bolt, found) = held.swap_remove(best);
+        let out = bolt - self.thickness.value();
+        let mut said = Verdict::from_findings(PLACE, Vec::from([found]));
+        said = said.with(Worked::length("stands out", out, "bolt - thickness"));
+        if self.bolt.is_none() {
+            said = said.with(Worked::length("bolt length", bolt, "shortest that suits"));
+        } else if said.outcome == Outcome::NonconformityShown {
+            said = said.cured(Curing::by(Remedy::OtherPart));
+            let limits = said.findings.first().and_then(|f| f.limits);
+            let most = limits.and_then(|l| l.upper().known());
+            if most.is_some_and(|most| settled_below(most, out)) {
+                said = said.minding(ThreadFact::BoltBottoms);
+            }
         }
         said
     }
@@ -160,27 +129,27 @@ impl BoltLength {
     fn listed(&self, said: &mut Verdict, printed: Length, tables: Tables<'_>) {
         let thickness = self.thickness.value();
         let ideal = thickness + printed;
-        said.worked
-            .push(Worked::length("ideal length", ideal, "thickness + printed"));
+        let number = Worked::length("ideal length", ideal, "thickness + printed");
+        said.worked.push(number);
         let row = tables
             .all::<FlatMountBolt>()
             .filter_map(|r| Some((r.frame_thickness.nominal()?, r.bolt_length.nominal()?)))
             .min_by(|a, b| settled_cmp((a.0 - thickness).abs(), (b.0 - thickness).abs()));
         let (listed_for, listed) = row.unzip();
         if let Some(length) = listed.filter(|_| said.number("bolt length").is_none()) {
-            let formula = "listed for nearest thickness";
-            said.worked
-                .push(Worked::length("bolt length", length, formula));
+            let number = Worked::length("bolt length", length, "listed for nearest");
+            said.worked.push(number);
         }
         for cure in &mut said.cures {
             cure.size = listed.or(cure.size);
         }
-        said.findings.push(Finding::of(ThreadFact::BoltFor {
+        let fact = ThreadFact::BoltFor {
             thickness,
             ideal,
             listed,
             listed_for,
-        }));
+        };
+        said.findings.push(Finding::of(fact));
     }
 }
 
@@ -190,36 +159,31 @@ fn in_order(mut lengths: Vec<Length>) -> Vec<Length> {
 }
 
 /// What the tables let stand out of a flat mount, to half a step of the lengths they list: beyond it another bolt is nearer.
-fn of_flat_mounts(tables: Tables<'_>) -> Result<StandsOut<'_>, Error> {
-    let not_published = || {
-        let problem = "no length is published";
-        Error::new(
+fn of_flat_mounts(tables: Tables<'_>) -> Result<(Held<'_>, Option<Length>), Error> {
+    let row = tables.find::<BrakeFigure>("fm_bolt_protrusion");
+    let figure = row.map_err(|e| e.named("engaged"))?.figure.as_ref();
+    let printed = figure.and_then(Figure::nominal);
+    let listed = tables.all::<FlatMountBolt>();
+    let lengths = in_order(listed.filter_map(|r| r.bolt_length.nominal()).collect());
+    let steps = lengths.iter().zip(lengths.iter().skip(1));
+    let half = steps
+        .map(|(a, b)| (*b - *a) / 2.0)
+        .filter(|half| settled_below(NOTHING, *half))
+        .min_by(|a, b| settled_cmp(*a, *b));
+    let (Some(figure), Some(at), Some(half)) = (figure, printed, half) else {
+        return Err(Error::new(
             ErrorKind::NotTabulated,
             "engaged",
             "",
-            problem,
+            "no length is published",
             "ask the caliper maker",
-        )
+        ));
     };
-    let row = tables
-        .find::<BrakeFigure>("fm_bolt_protrusion")
-        .map_err(|e| e.named("engaged"))?;
-    let figure = row.figure.as_ref().ok_or_else(not_published)?;
-    let printed = figure.nominal().ok_or_else(not_published)?;
-    let listed = tables.all::<FlatMountBolt>();
-    let lengths = in_order(listed.filter_map(|r| r.bolt_length.nominal()).collect());
-    let half = lengths
-        .iter()
-        .zip(lengths.iter().skip(1))
-        .map(|(a, b)| (*b - *a) / 2.0)
-        .filter(|half| settled_below(NOTHING, *half))
-        .min_by(|a, b| settled_cmp(*a, *b))
-        .ok_or_else(not_published)?;
     let grade = figure.grade().unwrap_or(Grade::Memory);
-    Ok(StandsOut {
-        limits: Limits::between(printed - half, printed + half, grade.weaker(Grade::Derived))?,
-        printed: Some(printed),
-        owner: "half a listed step",
+    let held = Held {
+        limits: Limits::between(at - half, at + half, grade.weaker(Grade::Derived))?,
+        owner: "nearest listed bolt".into(),
         evidence: figure.evidence(),
-    })
+    };
+    Ok((held, printed))
 }

@@ -81,24 +81,13 @@ impl CaliperPlace {
             owner: String::from("rotor diameters"),
             ..Finding::of(fact)
         };
-        let evidence = moved.and_then(|_| step?.evidence());
-        let found = found.resting_on(evidence);
-        let mut said = Verdict::from_findings("caliper on its mount", Vec::from([found]))
-            .with(Worked::length(
-                "suits a rotor of",
-                suits,
-                "native rotor + adapter",
-            ))
-            .with(Worked::length(
-                "too high by",
-                high,
-                "(rotor it suits - rotor) / 2",
-            ))
-            .with(Worked::length(
-                "adapter needed",
-                needed,
-                "rotor - native rotor",
-            ));
+        let found = found.resting_on(moved.and_then(|_| step?.evidence()));
+        let mut said = Verdict::from_findings("caliper on mount", Vec::from([found]));
+        said.worked = Vec::from([
+            Worked::length("suits a rotor of", suits, "native rotor + adapter"),
+            Worked::length("too high by", high, "(suits - rotor) / 2"),
+            Worked::length("adapter needed", needed, "rotor - native rotor"),
+        ]);
         if outcome != Outcome::ConformityShown {
             said = said.cured(Curing::by(Remedy::OtherPart).sized(needed));
             said = said.then(NextStep::of(SquareAsk::PadOverlap));

@@ -3,8 +3,9 @@
 use alloc::format;
 use alloc::vec::Vec;
 
+use super::held::{Held, OwnLimits};
 use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked};
-use super::{Finding, SquareAsk, SquareFact, sizes_against};
+use super::{Fact, Finding, SquareAsk, SquareFact};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::face::{MountKind, PadPoint, PadSurvey, Point};
@@ -118,8 +119,8 @@ impl CaliperTilt {
         said.worked.extend(play.map(published));
         if let Ok(row) = tables.find::<BrakeFigure>("mount_squareness") {
             let what = row.what.clone();
-            said.beside
-                .push(Finding::of(SquareFact::NotPrinted { what }));
+            let none = Finding::of(SquareFact::NotPrinted { what });
+            said.beside.push(none);
         }
         if length.is_none() || gap.is_none() {
             said = said.then(NextStep::of(SquareAsk::Pads));
@@ -135,49 +136,31 @@ impl CaliperTilt {
 
     fn judged(&self, length: Length, gap: Length) -> Result<Verdict, Error> {
         let rule = self.rule.unwrap_or_default();
-        let named = |e: Error| {
-            let of_length = e.field().contains("length");
-            e.named(if of_length {
-                "pad_length"
-            } else {
-                "pad_clearance"
-            })
-        };
-        let tilt = self
-            .survey()?
-            .caliper_tilt(self.kind, length, gap, rule)
-            .map_err(named)?;
+        let tilt = self.survey()?.caliper_tilt(self.kind, length, gap, rule);
+        let tilt = tilt.map_err(|e| e.named("pad_clearance"))?;
         let limits = Limits::at_most(tilt.allowed_rise, Grade::Shop)?;
-        let owner = "the caliper's clearance";
-        let mut found = sizes_against("tilt", &[tilt.rise], &limits, owner, None, rule);
-        found.fact = SquareFact::Tilt {
+        let held = OwnLimits::of(limits, "the caliper's clearance").held();
+        let mut found = held.against("tilt", &[tilt.rise], self.rule);
+        found.fact = Fact::Square(SquareFact::Tilt {
             leans: tilt.angle,
             touches: tilt.allowed_angle,
             outcome: tilt.decision.outcome,
-        }
-        .into();
-        let said = Verdict::from_findings(PLACE, Vec::from([found]))
-            .with(Worked::length(
-                "rise",
-                tilt.rise.value(),
-                "slope x pad length",
-            ))
-            .with(Worked::length(
-                "rise allowed",
-                tilt.allowed_rise,
-                "2 x clearance",
-            ))
-            .with(Worked::angle("tilt", tilt.angle, "harmful slope"))
-            .with(Worked::angle(
+        });
+        let mut said = Verdict::from_findings(PLACE, Vec::from([found]));
+        said.worked = Vec::from([
+            Worked::length("rise", tilt.rise.value(), "slope x pad length"),
+            Worked::length("rise allowed", tilt.allowed_rise, "2 x clearance"),
+            Worked::angle("tilt", tilt.angle, "harmful slope"),
+            Worked::angle(
                 "tilt allowed",
                 tilt.allowed_angle,
                 "asin(2 x clearance / pad)",
-            ));
-        Ok(if said.outcome == Outcome::NonconformityShown {
-            said.cured(Curing::by(Remedy::Face))
-        } else {
-            said
-        })
+            ),
+        ]);
+        if said.outcome == Outcome::NonconformityShown {
+            said = said.cured(Curing::by(Remedy::Face));
+        }
+        Ok(said)
     }
 
     /// The slope alone, and beside it what the least published clearance would say.
@@ -195,11 +178,12 @@ impl CaliperTilt {
             let tilt = survey.caliper_tilt(self.kind, length, least, rule);
             let tilt = tilt.map_err(|e| e.named("pad_length"))?;
             let grade = figure.grade().unwrap_or(Grade::Memory);
-            let limits = Limits::at_most(tilt.allowed_rise, grade)?;
-            let owner = format!("a brake maker's {} a side", in_mm(least));
-            let evidence = figure.evidence();
-            let found = sizes_against("tilt", &[tilt.rise], &limits, &owner, evidence, rule);
-            said.beside.push(found);
+            let held = Held {
+                limits: Limits::at_most(tilt.allowed_rise, grade)?,
+                owner: format!("a brake maker's {} a side", in_mm(least)).into(),
+                evidence: figure.evidence(),
+            };
+            said.beside = Vec::from([held.against("tilt", &[tilt.rise], self.rule)]);
         }
         Ok(said)
     }

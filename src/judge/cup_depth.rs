@@ -54,35 +54,23 @@ impl CupDepth {
         let bore = depths.min_by(|a, b| settled_cmp(*a, *b));
         let bore = bore.ok_or_else(|| missing("bore_depth"))?;
         let left = bore - part;
-        let rooms = self
-            .bore_depth
-            .iter()
-            .map(|depth| depth.less(&self.insertion));
-        let rooms: Vec<Reading> = rooms.collect();
+        let room = |depth: &Reading| depth.less(&self.insertion);
+        let rooms: Vec<Reading> = self.bore_depth.iter().map(room).collect();
         let grade = self.room.map_or(Grade::CommonPractice, |_| Grade::Shop);
         let limits = Limits::at_least(wanted, grade)?;
         let rule = self.rule.unwrap_or_default();
         let owner = "what goes in";
         let mut found = sizes_against("room below", &rooms, &limits, owner, None, rule);
         found.fact = SquareFact::Room { bore, part, left }.into();
-        let mut said = Verdict::from_findings("part in its bore", Vec::from([found]));
-        said.worked.push(Worked::length(
-            "room below",
-            left,
-            "shallowest depth - insertion",
-        ));
+        let mut said = Verdict::from_findings("part in bore", Vec::from([found]));
+        said = said.with(Worked::length("room below", left, "depth - insertion"));
         if settled_below(left, NOTHING) {
-            let proud = Worked::length("stands proud", -left, "insertion - depth");
-            said.worked.push(proud);
+            said = said.with(Worked::length("stands proud", -left, "insertion - depth"));
         }
         let short = wanted - left;
         Ok(match said.outcome {
             Outcome::NonconformityShown => said
-                .with(Worked::length(
-                    "deepen by",
-                    short,
-                    "room wanted - room found",
-                ))
+                .with(Worked::length("deepen by", short, "wanted - found"))
                 .cured(Curing::by(Remedy::OtherPart).sized(part - short))
                 .cured(Curing::by(Remedy::Deepen).sized(bore + short))
                 .then(NextStep::of(SquareAsk::BelowBore))

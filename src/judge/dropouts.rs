@@ -54,20 +54,15 @@ impl Dropouts {
             ..Finding::of(SquareFact::Spacing { hub, wide })
         };
         let mut said = Verdict::from_findings("dropouts", Vec::from([spacing]))
-            .with(Worked::length(
-                "spacing off by",
-                wide,
-                "spacing - hub width",
-            ))
+            .with(Worked::length("spacing off by", wide, "spacing - hub"))
             .with(Worked::length("each side", wide / 2.0, "half of it"));
         match self.faces()? {
             None => said = said.then(NextStep::of(SquareAsk::SpacingTwice)),
             Some((angle, over, read)) => {
-                said.worked
-                    .push(Worked::angle("angle", angle, "atan(difference / length)"));
+                said = said.with(Worked::angle("angle", angle, "atan(difference / length)"));
                 if !read {
-                    let implied = Worked::length("length implied", over, "difference / tan(angle)");
-                    said.worked.push(implied);
+                    let formula = "difference / tan(angle)";
+                    said = said.with(Worked::length("length implied", over, formula));
                 }
                 let fact = SquareFact::FacesApart { angle, over, read };
                 said.findings.push(Finding::of(fact));
@@ -104,10 +99,10 @@ impl Dropouts {
 /// A stated angle: more than nothing, and no more than two bent faces can stand apart.
 fn between_dropouts(angle: Angle) -> Result<(), Error> {
     let degrees = angle.value.to_degrees();
-    let (kind, problem) = if !degrees.is_finite() {
-        (ErrorKind::NotFinite, "an angle must be finite")
+    let kind = if !degrees.is_finite() {
+        ErrorKind::NotFinite
     } else if !(0.01..=45.0).contains(&degrees) {
-        (ErrorKind::OutOfRange, "no angle between dropout faces")
+        ErrorKind::OutOfRange
     } else {
         return Ok(());
     };
@@ -115,7 +110,7 @@ fn between_dropouts(angle: Angle) -> Result<(), Error> {
         kind,
         "angle",
         degrees,
-        problem,
+        "no angle between dropout faces",
         "give a few degrees",
     ))
 }

@@ -1,22 +1,21 @@
 //! A thread judged by gauges, by what was seen of it, and by its bore.
 
 use alloc::format;
-use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use strum::IntoEnumIterator;
 
+use super::held::Held;
 use super::verdict::{Curing, NextStep, Remedy, Verdict, size_reading};
-use super::{Contradiction, Finding, OwnLimits, ThreadAsk, ThreadFact, sizes_against};
-use crate::Error;
-use crate::evidence::Evidence;
-use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, Surface};
+use super::{Contradiction, Finding, OwnLimits, ThreadAsk, ThreadFact};
+use crate::measure::{DecisionRule, Outcome, Placed, Reading, Surface};
 use crate::read::{Inside, form, words};
 use crate::standard::Tables;
 use crate::thread::{
     Designation, Gauging as Found, GaugingVerdict, Member, NOT_GO_TURNS, ThreadSize,
     ToleranceClass, judge_gauging, limits_of_size, usual_class,
 };
+use crate::{Error, ErrorKind};
 
 /// Whether a thread passed a gauge. GO passes when it runs through by hand; NOT GO when it stops within two turns.
 ///
@@ -97,7 +96,7 @@ form! {
     /// assert!(!worn.cures.iter().any(|c| c.by == Remedy::Chase));
     /// // Gauges that fail on a thread that looks sound contradict what was seen.
     /// let odd = judged(Gauging { go: Some(Passed::Failed), seen: vec![ThreadSeen::Sound], ..Gauging::default() });
-    /// assert!(odd.findings.iter().any(|f| f.what() == "contradiction"));
+    /// assert!(odd.findings.iter().any(|f| f.fact.code() == "contradiction"));
     /// ```
     #[derive(Default)]
     Gauging {
@@ -127,12 +126,7 @@ form! {
 }
 
 /// What the bore over the crests of a thread is held against.
-#[derive(Debug)]
-pub(crate) struct MinorHeld {
-    pub limits: Limits,
-    pub owner: String,
-    pub evidence: Option<&'static Evidence>,
-}
+pub(crate) type MinorHeld = Held<'static>;
 
 /// The limits of the bore: its maker's, else those of the class that is stated or usual. `None` where none are published.
 pub(crate) fn minor_held(
@@ -141,19 +135,15 @@ pub(crate) fn minor_held(
     own: Option<&OwnLimits>,
 ) -> Result<Option<MinorHeld>, Error> {
     if let Some(own) = own {
-        return Ok(Some(MinorHeld {
-            limits: own.limits,
-            owner: own.owner.to_string(),
-            evidence: None,
-        }));
+        return Ok(Some(own.held()));
     }
     let Some(class) = class.or_else(|| usual_class(size, Member::Internal)) else {
         return Ok(None);
     };
     let limits = limits_of_size(size, &class).map_err(|e| e.named("thread"))?;
-    Ok(Some(MinorHeld {
+    Ok(Some(Held {
         limits: limits.minor,
-        owner: format!("{size}, {class}"),
+        owner: format!("{size}, {class}").into(),
         evidence: Some(limits.evidence()),
     }))
 }
@@ -170,31 +160,32 @@ impl Gauging {
         signs.iter().any(|sign| self.seen.contains(sign))
     }
 
-    /// What the gauges said, as the thread math takes it; `None` when none was tried.
-    fn found(&self) -> Result<Option<Found>, Error> {
+    /// What the gauges did and what that says; `None` when none was tried.
+    fn gauged(&self) -> Result<Option<(Found, GaugingVerdict)>, Error> {
         let passed = |p: Option<Passed>| p.map(|p| p == Passed::Passed);
         if let (Some(turns), Some(word)) = (self.not_go_turns, self.not_go)
             && (turns <= NOT_GO_TURNS) != (word == Passed::Passed)
         {
             return Err(Error::new(
-                crate::ErrorKind::Contradiction,
+                ErrorKind::Contradiction,
                 "not_go_turns",
                 turns,
                 format!("`not_go` is {word}, and it passes when it stops within two turns"),
                 "state one of them",
             ));
         }
-        let by_word = self.not_go.map(|p| match p {
-            Passed::Passed => 0.0,
-            Passed::Failed => NOT_GO_TURNS + 1.0,
-        });
+        let by_word = passed(self.not_go).map(|p| if p { 0.0 } else { NOT_GO_TURNS + 1.0 });
         let found = Found {
             go_passes: passed(self.go),
             not_go_turns: self.not_go_turns.or(by_word),
             plain_go_passes: passed(self.plain_go),
             plain_not_go_enters: passed(self.plain_not_go).map(|passed| !passed),
         };
-        Ok((found != Found::default()).then_some(found))
+        if found == Found::default() {
+            return Ok(None);
+        }
+        let told = judge_gauging(self.member(), &found).map_err(|e| e.named("not_go_turns"))?;
+        Ok(Some((found, told)))
     }
 
     /// The bore over the crests against the limits of its thread; `None` where there are none, or no reading.
@@ -209,15 +200,7 @@ impl Gauging {
             return Ok(None);
         };
         let readings: Vec<Reading> = self.minor.iter().map(|p| p.reading).collect();
-        let rule = self.rule.unwrap_or_default();
-        let mut found = sizes_against(
-            "bore",
-            &readings,
-            &held.limits,
-            &held.owner,
-            held.evidence,
-            rule,
-        );
+        let mut found = held.against("bore", &readings, self.rule);
         let count = readings.len();
         found.fact = ThreadFact::CrestBore { count }.into();
         let lies = |on| move |p: &Placed| p.surface == on;
@@ -236,32 +219,22 @@ impl Gauging {
     /// `Contradiction` for a NOT GO that is told twice and differently; `OutOfRange` and `NotFinite` for turns and sizes that are
     /// none; those of the thread.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        let found = self.found()?;
-        let gauged = found
-            .as_ref()
-            .map(|f| judge_gauging(self.member(), f))
-            .transpose()
-            .map_err(|e| e.named("not_go_turns"))?;
+        let gauged = self.gauged()?;
         let bore = self.bore(tables)?;
         let bore_out = bore.as_ref().and_then(|f| f.outcome) == Some(Outcome::NonconformityShown);
-        let outcome = gauged.as_ref().map(|g| g.outcome);
+        let outcome = gauged.as_ref().map(|(_, told)| told.outcome);
         let proved = outcome == Some(Outcome::ConformityShown);
         let mut findings = Vec::new();
-        if let (Some(found), Some(outcome)) = (&found, outcome) {
-            findings.push(Finding::practice(outcome, self.gauges(found)));
+        if let Some((found, told)) = &gauged {
+            findings.push(Finding::practice(told.outcome, self.gauges(found)));
         }
         if !proved {
-            findings.extend(
-                ThreadSeen::iter()
-                    .rev()
-                    .filter_map(|s| self.sign(s, gauged.is_some())),
-            );
+            let worst_first = ThreadSeen::iter().rev();
+            findings.extend(worst_first.filter_map(|sign| self.sign(sign, gauged.is_some())));
         }
-        for (stands, of) in self.contradictions(outcome, bore_out) {
-            if stands {
-                let fact = ThreadFact::Contradiction { of };
-                findings.push(Finding::practice(Outcome::Undecided, fact));
-            }
+        for of in self.contradictions(outcome, bore_out) {
+            let fact = ThreadFact::Contradiction { of };
+            findings.push(Finding::practice(Outcome::Undecided, fact));
         }
         // A bore within its limits proves nothing about the flanks.
         let (out, within): (Vec<_>, Vec<_>) = bore.into_iter().partition(|_| bore_out);
@@ -269,8 +242,8 @@ impl Gauging {
         let mut said = Verdict::from_findings("thread", findings);
         said.beside = within;
         if said.outcome != Outcome::ConformityShown {
-            let cures = self.cures(gauged.as_ref(), bore_out);
-            said.cures = cures.iter().map(|by| Curing::by(*by)).collect();
+            let cures = self.cures(gauged.as_ref(), bore_out).iter().copied();
+            said.cures = cures.map(Curing::by).collect();
         }
         if self.saw(&[ThreadSeen::Jams]) && gauged.is_none() {
             said = said
@@ -280,7 +253,7 @@ impl Gauging {
         Ok(if proved {
             said
         } else {
-            said.then(NextStep::of(gauge_next(found.as_ref(), gauged.as_ref())))
+            said.then(NextStep::of(gauge_next(gauged.as_ref())))
         })
     }
 
@@ -296,65 +269,57 @@ impl Gauging {
 
     /// What was seen, as far as it tells anything beside what else was seen.
     fn sign(&self, sign: ThreadSeen, gauged: bool) -> Option<Finding> {
-        use ThreadSeen::{
-            Crossed, Fouled, Jams, Loose, LooseWithSeveral, Rough, Sound, Stripped, TakesPart,
-            Uncut,
-        };
-        let tells = match sign {
-            Sound => false,
-            TakesPart => !gauged && !self.saw(&[Crossed, Loose, LooseWithSeveral]),
-            Loose => !self.saw(&[LooseWithSeveral]),
-            Rough => !self.saw(&[Fouled]),
-            Fouled | Jams | Crossed | LooseWithSeveral | Stripped | Uncut => true,
+        use ThreadSeen as S;
+        let doubted = gauged || self.saw(&[S::Crossed, S::Loose, S::LooseWithSeveral]);
+        let (tells, shows) = match sign {
+            S::Sound => (false, None),
+            S::TakesPart => (!doubted, None),
+            S::Stripped | S::LooseWithSeveral => (true, Some(Outcome::NonconformityShown)),
+            S::Loose => (!self.saw(&[S::LooseWithSeveral]), Some(Outcome::Undecided)),
+            S::Rough => (!self.saw(&[S::Fouled]), Some(Outcome::Undecided)),
+            S::Fouled | S::Jams | S::Crossed | S::Uncut => (true, Some(Outcome::Undecided)),
         };
         let fact = ThreadFact::Seen { sign };
-        (tells && self.saw(&[sign])).then(|| match sign {
-            Sound | TakesPart => Finding::of(fact),
-            Stripped | LooseWithSeveral => Finding::practice(Outcome::NonconformityShown, fact),
-            Fouled | Rough | Jams | Crossed | Loose | Uncut => {
-                Finding::practice(Outcome::Undecided, fact)
-            }
+        (tells && self.saw(&[sign])).then(|| match shows {
+            Some(outcome) => Finding::practice(outcome, fact),
+            None => Finding::of(fact),
         })
     }
 
-    /// What cannot both be true, and whether it is said here.
+    /// What cannot both be true.
     fn contradictions(
         &self,
         gauged: Option<Outcome>,
         bore_out: bool,
-    ) -> [(bool, Contradiction); 6] {
+    ) -> impl Iterator<Item = Contradiction> {
         let not_go_fails = self.not_go == Some(Passed::Failed)
             || self.not_go_turns.is_some_and(|turns| turns > NOT_GO_TURNS);
+        let both_fail = self.go == Some(Passed::Failed) && not_go_fails;
         let sound = self.saw(&[ThreadSeen::Sound]);
         let torn = self.saw(&[ThreadSeen::Stripped]);
+        let loose = self.saw(&[ThreadSeen::LooseWithSeveral]);
+        let uncut = self.saw(&[ThreadSeen::Uncut]);
         let fails = gauged == Some(Outcome::NonconformityShown);
         // A gauge outweighs a feel, and torn threads pass none.
         let passes = gauged == Some(Outcome::ConformityShown);
-        [
-            (
-                self.go == Some(Passed::Failed) && not_go_fails,
-                Contradiction::TooSmallAndTooLarge,
-            ),
+        let all = [
+            (both_fail, Contradiction::TooSmallAndTooLarge),
             (sound && fails, Contradiction::SoundButFails),
             (sound && bore_out, Contradiction::SoundButBoreOut),
-            (
-                sound && (torn || self.saw(&[ThreadSeen::LooseWithSeveral])),
-                Contradiction::SoundButTorn,
-            ),
+            (sound && (torn || loose), Contradiction::SoundButTorn),
             (torn && passes, Contradiction::TornButPasses),
-            (
-                gauged.is_some() && self.saw(&[ThreadSeen::Uncut]),
-                Contradiction::UncutButGauged,
-            ),
-        ]
+            (uncut && gauged.is_some(), Contradiction::UncutButGauged),
+        ];
+        all.into_iter()
+            .filter_map(|(stands, of)| stands.then_some(of))
     }
 
-    fn cures(&self, gauged: Option<&GaugingVerdict>, bore_out: bool) -> &'static [Remedy] {
-        use ThreadSeen::{Crossed, Fouled, Jams, LooseWithSeveral, Rough, Stripped};
-        let helps = gauged.is_some_and(|g| g.chasing_may_help);
-        let fails = gauged.is_some_and(|g| g.outcome == Outcome::NonconformityShown);
-        let lost = self.saw(&[Stripped, LooseWithSeveral]) || (fails && !helps);
-        let blocked = helps || self.saw(&[Fouled, Rough, Jams, Crossed]);
+    fn cures(&self, gauged: Option<&(Found, GaugingVerdict)>, bore_out: bool) -> &'static [Remedy] {
+        use ThreadSeen as S;
+        let helps = gauged.is_some_and(|(_, g)| g.chasing_may_help);
+        let fails = gauged.is_some_and(|(_, g)| g.outcome == Outcome::NonconformityShown);
+        let lost = self.saw(&[S::Stripped, S::LooseWithSeveral]) || (fails && !helps);
+        let blocked = helps || self.saw(&[S::Fouled, S::Rough, S::Jams, S::Crossed]);
         match (lost, blocked, bore_out) {
             (true, ..) => &[Remedy::Sleeve, Remedy::Refer],
             (_, true, true) => &[Remedy::Clean, Remedy::Chase, Remedy::Refer],
@@ -366,11 +331,11 @@ impl Gauging {
 }
 
 /// What the gauges have not told yet, or what is left to do after they have told.
-fn gauge_next(tried: Option<&Found>, told: Option<&GaugingVerdict>) -> ThreadAsk {
-    match told.filter(|_| tried.is_some_and(|t| t.not_go_turns.is_some())) {
+fn gauge_next(gauged: Option<&(Found, GaugingVerdict)>) -> ThreadAsk {
+    match gauged.filter(|(tried, _)| tried.not_go_turns.is_some()) {
         None => ThreadAsk::NotGoOrWires,
-        Some(told) if told.outcome == Outcome::Undecided => ThreadAsk::OtherGauges,
-        Some(told) if told.chasing_may_help => ThreadAsk::GaugesAgain,
+        Some((_, told)) if told.outcome == Outcome::Undecided => ThreadAsk::OtherGauges,
+        Some((_, told)) if told.chasing_may_help => ThreadAsk::GaugesAgain,
         Some(_) => ThreadAsk::EngagementLeft,
     }
 }

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::gauging::minor_held;
 use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
-use super::{Finding, OwnLimits, ThreadAsk, ThreadFact, sizes_against};
+use super::{Finding, OwnLimits, ThreadAsk, ThreadFact};
 use crate::Error;
 use crate::measure::{DecisionRule, Outcome, Placed, Reading, Surface, settled_below};
 use crate::read::{Inside, form, missing};
@@ -58,8 +58,7 @@ impl HoleToTap {
             return Ok(Verdict::from_findings(place, Vec::from([found])).then(next));
         };
         let limits = held.limits;
-        let rule = self.rule.unwrap_or_default();
-        let mut found = sizes_against("hole", &readings, &limits, &held.owner, held.evidence, rule);
+        let mut found = held.against("hole", &readings, self.rule);
         if self.hole.iter().any(|p| p.surface == Surface::OverPaint) {
             found = found.read_on_paint(true, tables);
         }
@@ -70,33 +69,21 @@ impl HoleToTap {
             said = said.then(NextStep::of(ThreadAsk::HoleTwice));
         } else if said.outcome == Outcome::NonconformityShown && settled_below(NOTHING, over) {
             said = said
-                .with(Worked::length(
-                    "too large by",
-                    over,
-                    "hole - greatest minor",
-                ))
+                .with(Worked::length("too large by", over, "hole - greatest"))
                 .cured(Curing::by(Remedy::Sleeve))
                 .minding(ThreadFact::TooLittleThread);
         } else if let Some(least) = least.filter(|_| said.outcome == Outcome::NonconformityShown) {
             let by = least - low.value();
             let up_to = most.map_or(by, |most| most - low.value());
             said = said
-                .with(Worked::length(
-                    "enlarge by, least",
-                    by,
-                    "least minor - hole",
-                ))
-                .with(Worked::length(
-                    "enlarge by, most",
-                    up_to,
-                    "greatest minor - hole",
-                ))
+                .with(Worked::length("enlarge by, least", by, "least - hole"))
+                .with(Worked::length("enlarge by, most", up_to, "most - hole"))
                 .cured(Curing::by(Remedy::Ream).sized(least))
                 .minding(ThreadFact::EnlargeInSteps);
         }
         for (what, limit) in [("least hole", least), ("greatest hole", most)] {
-            said.worked
-                .extend(limit.map(|at| Worked::length(what, at, "minor diameter limit")));
+            let worked = limit.map(|at| Worked::length(what, at, "minor diameter limit"));
+            said.worked.extend(worked);
         }
         Ok(said)
     }

@@ -3,10 +3,11 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::held::as_printed;
 use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked, size_reading};
-use super::{Doubt, Finding, SquareAsk, SquareFact, sizes_against};
+use super::{Finding, SquareAsk, SquareFact, sizes_against};
 use crate::evidence::Grade;
-use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_below};
+use crate::measure::{DecisionRule, Limits, Outcome, Reading};
 use crate::quantity::mm;
 use crate::read::{Outside, form};
 use crate::standard::{Axle, Tables};
@@ -41,46 +42,35 @@ impl HubWidth {
     /// # Errors
     /// `UnknownName` for a pattern that is none; `OutOfRange` for a width that is none.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        let row = tables
-            .find::<Axle>(&self.pattern)
-            .map_err(|e| e.named("pattern"))?;
-        let wanted = row.over_locknut.nominal().ok_or_else(|| {
-            let problem = "no hub width is published for it";
-            let pattern = self.pattern.clone();
-            Error::new(
+        let row = tables.find::<Axle>(&self.pattern);
+        let printed = &row.map_err(|e| e.named("pattern"))?.over_locknut;
+        let Some(wanted) = printed.nominal() else {
+            return Err(Error::new(
                 ErrorKind::NotTabulated,
                 "pattern",
-                pattern,
-                problem,
+                self.pattern.clone(),
+                "no hub width is published for it",
                 "ask the frame maker",
-            )
-        })?;
+            ));
+        };
         let short = self.over_caps.map(|reading| wanted - reading.value());
         let mut findings = Vec::from([Finding::of(SquareFact::OverCaps { wanted, short })]);
         if let Some(reading) = &self.over_caps {
             size_reading("over_caps", reading)?;
-            let grade = row.over_locknut.grade().unwrap_or(Grade::Memory);
+            let grade = printed.grade().unwrap_or(Grade::Memory);
             let grade = grade.weaker(Grade::CommonPractice);
             // A whole cap or spacer is missing when a millimetre is (common practice).
             let limits = Limits::between(wanted - mm(1.0), wanted + mm(1.0), grade)?;
-            let (evidence, rule) = (row.over_locknut.evidence(), self.rule.unwrap_or_default());
-            let owner = "a cap or spacer";
-            let mut found = sizes_against("end caps", &[*reading], &limits, owner, evidence, rule);
+            let (evidence, rule) = (printed.evidence(), self.rule.unwrap_or_default());
+            let owner = "less than a cap";
+            let found = sizes_against("end caps", &[*reading], &limits, owner, evidence, rule);
             // No tolerance is published: what the reading shows to differ from the nominal is a difference.
-            let differs = |by| settled_below(reading.expanded_uncertainty(), by);
-            if found.outcome == Some(Outcome::ConformityShown)
-                && short.is_some_and(|by| differs(by.abs()))
-            {
-                found.outcome = Some(Outcome::Undecided);
-                found.doubt = Some(Doubt::NotPrinted);
-            }
-            findings.push(found);
+            findings.push(as_printed(found, reading, wanted));
         }
-        let mut said = Verdict::from_findings("hub in its dropouts", findings);
-        said.worked
-            .push(Worked::length("wanted width", wanted, "as printed"));
-        said.worked
-            .extend(short.map(|by| Worked::length("short by", by, "wanted - found")));
+        let mut said = Verdict::from_findings("hub width", findings);
+        said = said.with(Worked::length("wanted width", wanted, "as printed"));
+        let short = short.map(|by| Worked::length("short by", by, "wanted - found"));
+        said.worked.extend(short);
         if said.outcome == Outcome::NonconformityShown {
             said = said.cured(Curing::by(Remedy::OtherPart).sized(wanted));
         }

@@ -2,10 +2,11 @@
 
 use alloc::vec::Vec;
 
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
+use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked};
 use super::{Finding, SquareAsk, SquareFact, sizes_against};
 use crate::Error;
-use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_below};
+use crate::measure::{DecisionRule, Limits, Outcome, Reading};
+use crate::quantity::not_negative;
 use crate::read::form;
 use crate::standard::{FacingRule, Tables};
 
@@ -36,12 +37,10 @@ impl ParallelFaces {
     /// # Errors
     /// `OutOfRange` for a parallelism below zero.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        if let Some(reading) = self
-            .parallelism
-            .filter(|r| settled_below(r.value(), NOTHING))
-        {
-            size_reading("parallelism", &reading)?;
-        }
+        let stated = self.parallelism.map(|reading| reading.value());
+        stated
+            .map(|by| not_negative("parallelism", by))
+            .transpose()?;
         let row = tables.find::<FacingRule>("end_face_parallelism")?;
         let readings: Vec<Reading> = self.parallelism.into_iter().collect();
         let limits = Limits::of_requirement(&row.window);
@@ -62,9 +61,9 @@ impl ParallelFaces {
                 .cured(Curing::by(Remedy::Face))
                 .cured(Curing::by(Remedy::Refer)),
         };
-        let ceiling = limits.upper().known();
-        said.worked
-            .extend(ceiling.map(|c| Worked::length("ceiling", c, "as printed")));
+        let most = limits.upper().known();
+        let ceiling = most.map(|most| Worked::length("ceiling", most, "as printed"));
+        said.worked.extend(ceiling);
         Ok(said.minding(SquareFact::Steering))
     }
 }

@@ -49,12 +49,11 @@ impl SpindleWidth {
         for (index, width) in self.width.iter().enumerate() {
             size_reading("", width).map_err(|e| e.within(&format!("width[{index}]")))?;
         }
-        let named = self
-            .window
-            .as_deref()
-            .map(|code| tables.find::<ShellWindow>(code));
+        let code = self.window.as_deref();
+        let named = code.map(|code| tables.find::<ShellWindow>(code));
         let named = named.transpose().map_err(|e| e.named("window"))?;
-        let of_row = named.and_then(|row| row.nominal.nominal());
+        let made = |row: &ShellWindow| row.nominal.nominal();
+        let of_row = named.and_then(made);
         let made_for = self.made_for.map(|w| positive("made_for", w)).transpose()?;
         let width = made_for.or(of_row).ok_or_else(|| missing("made_for"))?;
         if of_row.is_some_and(|n| settled_cmp(n, width).is_ne()) {
@@ -71,10 +70,7 @@ impl SpindleWidth {
         let shell = farthest.ok_or_else(|| missing("width"))?.value();
         let meant = |row: &&ShellWindow| match named {
             Some(named) => row.code == named.code,
-            None => row
-                .nominal
-                .nominal()
-                .is_some_and(|n| settled_cmp(n, width).is_eq()),
+            None => made(row).is_some_and(|n| settled_cmp(n, width).is_eq()),
         };
         let windows: Vec<&ShellWindow> = tables
             .all::<ShellWindow>()
@@ -84,14 +80,8 @@ impl SpindleWidth {
         let held = windows.iter().map(|row| {
             let limits = Limits::of_size(&row.window);
             let (evidence, rule) = (row.window.evidence(), self.rule.unwrap_or_default());
-            sizes_against(
-                row.code.clone(),
-                &self.width,
-                &limits,
-                &row.owner,
-                evidence,
-                rule,
-            )
+            let code = row.code.clone();
+            sizes_against(code, &self.width, &limits, &row.owner, evidence, rule)
         });
         let mut findings: Vec<Finding> = held.collect();
         let first = findings.first().and_then(|f| f.outcome);
@@ -102,20 +92,14 @@ impl SpindleWidth {
             let differ = Finding::practice(Outcome::Undecided, SquareFact::WindowsDiffer);
             beside = core::mem::replace(&mut findings, Vec::from([differ]));
         }
-        let short = shell - width;
-        let fact = SquareFact::MadeFor {
-            width,
-            shell,
-            short,
-        };
+        let by = shell - width;
+        let fact = SquareFact::MadeFor { width, shell, by };
         findings.insert(0, Finding::of(fact));
-        let mut said = Verdict::from_findings("spindle in shell", findings)
-            .with(Worked::length(
-                "spindle short by",
-                short,
-                "shell - width it was made for",
-            ))
-            .with(Worked::length("at each end", short / 2.0, "half of it"));
+        let mut said = Verdict::from_findings("spindle in shell", findings);
+        said.worked = Vec::from([
+            Worked::length("spindle short by", by, "shell - made for"),
+            Worked::length("at each end", by / 2.0, "half of it"),
+        ]);
         said.beside = beside;
         Ok(match said.outcome {
             Outcome::NonconformityShown => {
@@ -123,10 +107,10 @@ impl SpindleWidth {
                 let most = most.max_by(|a, b| settled_cmp(*a, *b));
                 let cure = match most.filter(|most| settled_below(*most, shell)) {
                     Some(most) => Curing::by(Remedy::Face).sized(most),
-                    None => Curing::by(Remedy::Spacer).sized(-short),
+                    None => Curing::by(Remedy::Spacer).sized(-by),
                 };
-                said.cured(Curing::by(Remedy::OtherPart).sized(shell))
-                    .cured(cure)
+                said.cures = Vec::from([Curing::by(Remedy::OtherPart).sized(shell), cure]);
+                said
             }
             Outcome::Undecided => {
                 said.then(NextStep::of(SquareAsk::UnitWindow).by(SettledBy::Written))

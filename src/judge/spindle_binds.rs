@@ -2,8 +2,9 @@
 
 use alloc::vec::Vec;
 
+use super::held::Held;
 use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
-use super::{Finding, SquareAsk, SquareFact, sizes_against};
+use super::{Finding, SquareAsk, SquareFact};
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading};
 use crate::quantity::{Length, deg, mm, positive, to_mm};
@@ -55,8 +56,23 @@ impl SpindleBinds {
     /// # Errors
     /// `OutOfRange` and `NotFinite` for sizes that are none; `Missing` for an offset in one direction only.
     pub fn answer(&self, _: Tables<'_>) -> Result<Verdict, Error> {
-        let mut said = Verdict::from_findings("spindle in two bearings", Vec::new());
-        let clearance = self.clearance(&mut said)?;
+        let (mut findings, mut worked, mut next) = (Vec::new(), Vec::new(), Vec::new());
+        let slides = Held {
+            limits: Limits::at_least(NOTHING, Grade::Derived)?,
+            owner: "a spindle that slides".into(),
+            evidence: None,
+        };
+        let mut clearance = None;
+        if let (Some(spindle), Some(bore)) = (&self.spindle, &self.bearing_bore) {
+            size_reading("spindle", spindle)?;
+            size_reading("bearing_bore", bore)?;
+            let gap = bore.less(spindle);
+            worked.push(Worked::length("clearance", gap.value(), "bore - spindle"));
+            findings.push(slides.against("spindle in bearing", &[gap], self.rule));
+            clearance = Some(gap);
+        } else {
+            next.push(NextStep::of(SquareAsk::SpindleAndBearing));
+        }
         if self.offset.len() == 1 || self.offset.len() > 2 {
             return Err(Error::new(
                 ErrorKind::Missing,
@@ -66,101 +82,54 @@ impl SpindleBinds {
                 "give two readings",
             ));
         }
-        match (self.offset.as_slice(), self.apart) {
-            ([x, y], Some(apart)) => self.tilted(&mut said, clearance, (x, y), apart)?,
-            _ => said.next.push(NextStep::of(SquareAsk::BoreCentres)),
-        }
-        match self.binds_unloaded {
-            Some(false) => {
-                let found = Finding::practice(Outcome::NonconformityShown, SquareFact::SideLoad);
-                said.findings.push(found);
+        if let ([x, y], Some(apart)) = (self.offset.as_slice(), self.apart) {
+            let apart = to_mm(positive("apart", apart)?);
+            let root = |a: Length, b: Length| libm::hypot(to_mm(a), to_mm(b));
+            let e = root(x.value(), y.value());
+            let u = root(x.standard_uncertainty(), y.standard_uncertainty());
+            let tilt = deg(libm::atan2(e, apart).to_degrees());
+            worked.push(Worked::length("offset", mm(e), "hypot(x, y)"));
+            worked.push(Worked::angle("tilt", tilt, "atan(offset / distance)"));
+            let mut takes = None;
+            if let (Some(gap), Some(width)) = (clearance, self.ring_width) {
+                let share = to_mm(positive("ring_width", width)?) / apart;
+                let taken = Reading::new(mm(e * share), mm(u * share));
+                let taken = taken.map_err(|e| e.named("apart"))?;
+                worked.push(Worked::length(
+                    "tilt takes",
+                    taken.value(),
+                    "ring x tan(tilt)",
+                ));
+                let left = gap.less(&taken);
+                findings.push(slides.against("clearance after tilt", &[left], self.rule));
+                takes = Some(taken.value());
             }
-            Some(true) => said.findings.push(Finding::of(SquareFact::NotSideLoad)),
-            None => said.next.push(NextStep::of(SquareAsk::WithoutSideLoad)),
+            if self.ring_width.is_none() {
+                next.push(NextStep::of(SquareAsk::RingWidth));
+            }
+            let offset = mm(e);
+            findings.push(Finding::of(SquareFact::OffAxis { offset, takes }));
+        } else {
+            next.push(NextStep::of(SquareAsk::BoreCentres));
         }
-        Ok(concluded(said).minding(SquareFact::DoNotDrive))
-    }
-
-    /// What is left between two sizes, held to be no less than nothing.
-    fn left(&self, what: &'static str, left: Reading, owner: &str) -> Result<Finding, Error> {
-        let least = Limits::at_least(NOTHING, Grade::Derived)?;
-        let rule = self.rule.unwrap_or_default();
-        Ok(sizes_against(what, &[left], &least, owner, None, rule))
-    }
-
-    fn clearance(&self, said: &mut Verdict) -> Result<Option<Reading>, Error> {
-        let (Some(spindle), Some(bore)) = (self.spindle, self.bearing_bore) else {
-            said.next.push(NextStep::of(SquareAsk::SpindleAndBearing));
-            return Ok(None);
-        };
-        size_reading("spindle", &spindle)?;
-        size_reading("bearing_bore", &bore)?;
-        let gap = bore.less(&spindle);
-        said.worked.push(Worked::length(
-            "clearance",
-            gap.value(),
-            "bearing bore - spindle",
-        ));
-        said.findings
-            .push(self.left("spindle in bearing", gap, "a spindle that slides")?);
-        Ok(Some(gap))
-    }
-
-    /// What the tilt of a spindle in two bores off one axis takes of its clearance.
-    fn tilted(
-        &self,
-        said: &mut Verdict,
-        clearance: Option<Reading>,
-        (x, y): (&Reading, &Reading),
-        apart: Length,
-    ) -> Result<(), Error> {
-        let apart = to_mm(positive("apart", apart)?);
-        let root = |a: Length, b: Length| libm::hypot(to_mm(a), to_mm(b));
-        let e = root(x.value(), y.value());
-        let u = root(x.standard_uncertainty(), y.standard_uncertainty());
-        let tilt = deg(libm::atan2(e, apart).to_degrees());
-        said.worked
-            .push(Worked::length("offset", mm(e), "hypot(x, y)"));
-        said.worked
-            .push(Worked::angle("tilt", tilt, "atan(offset / distance)"));
-        let mut takes = None;
-        if let (Some(gap), Some(width)) = (clearance, self.ring_width) {
-            let share = to_mm(positive("ring_width", width)?) / apart;
-            let taken = Reading::new(mm(e * share), mm(u * share)).map_err(|e| e.named("apart"))?;
-            let formula = "ring width x offset / distance";
-            said.worked
-                .push(Worked::length("tilt takes", taken.value(), formula));
-            let found = self.left(
-                "clearance after tilt",
-                gap.less(&taken),
-                "rings held square",
-            )?;
-            said.findings.push(found);
-            takes = Some(taken.value());
+        let out = Outcome::NonconformityShown;
+        match self.binds_unloaded {
+            Some(false) => findings.push(Finding::practice(out, SquareFact::SideLoad)),
+            Some(true) => findings.push(Finding::of(SquareFact::NotSideLoad)),
+            None => next.push(NextStep::of(SquareAsk::WithoutSideLoad)),
         }
-        if self.ring_width.is_none() {
-            said.next.push(NextStep::of(SquareAsk::RingWidth));
+        let mut said = Verdict::from_findings("spindle in bearings", findings);
+        // No cause is shown; where all three are ruled out the bearings are left.
+        if said.outcome != out && next.is_empty() {
+            if said.outcome == Outcome::ConformityShown {
+                said.findings.push(Finding::of(SquareFact::NoUsualCause));
+            }
+            next.push(NextStep::of(SquareAsk::BearingsByHand));
         }
-        let offset = mm(e);
-        let fact = SquareFact::OffAxis { offset, takes };
-        said.findings.push(Finding::of(fact));
-        Ok(())
-    }
-}
-
-/// Nothing is within: a cause is shown, or none is; where all usual ones are ruled out the bearings are left.
-fn concluded(mut said: Verdict) -> Verdict {
-    let (worked, mut next) = (said.worked, said.next);
-    said = Verdict::from_findings(said.place, said.findings);
-    if said.outcome != Outcome::NonconformityShown && next.is_empty() {
-        if said.outcome == Outcome::ConformityShown {
-            said.findings.push(Finding::of(SquareFact::NoUsualCause));
+        if said.outcome != out {
+            said.outcome = Outcome::Undecided;
         }
-        next.push(NextStep::of(SquareAsk::BearingsByHand));
+        (said.worked, said.next) = (worked, next);
+        Ok(said.minding(SquareFact::DoNotDrive))
     }
-    if said.outcome == Outcome::ConformityShown {
-        said.outcome = Outcome::Undecided;
-    }
-    (said.worked, said.next) = (worked, next);
-    said
 }

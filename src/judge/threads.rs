@@ -189,20 +189,18 @@ fn numbers(on: Option<Side>, found: &Mismatch) -> Vec<Worked> {
         None => String::from(what),
     };
     let apart = name("pitch diameters apart");
-    let drift = name("drift a turn");
-    let mut worked = Vec::from([
+    let (drift, half) = (found.drift, found.drift.turns_to_half_pitch());
+    let half = half.map(|turns| Worked::plain(name("half-pitch turns"), turns, "half / drift"));
+    let bound = found.turns_until_binding;
+    let bound =
+        bound.map(|turns| Worked::plain(name("turns until binding"), turns, "slack / drift"));
+    let lengths = [
         Worked::length(apart, found.apart_min, "basic pitch diameters"),
-        Worked::length(drift, found.drift.per_turn, "difference of pitches"),
-    ]);
-    let until = found.turns_until_binding;
-    worked.extend(until.map(|turns| {
-        let formula = "slack / (drift x cot(half flank angle))";
-        Worked::plain(name("turns until binding"), turns, formula)
-    }));
-    let half = found.drift.turns_to_half_pitch();
-    worked.extend(half.map(|turns| {
-        let formula = "half the finer pitch / drift";
-        Worked::plain(name("half-pitch turns"), turns, formula)
-    }));
-    worked
+        Worked::length(
+            name("drift a turn"),
+            drift.per_turn,
+            "difference of pitches",
+        ),
+    ];
+    lengths.into_iter().chain(bound).chain(half).collect()
 }

@@ -3,9 +3,9 @@
 use alloc::format;
 use alloc::vec::Vec;
 
-use super::held::{FigureName, OwnLimits, held, tightest};
+use super::held::{FigureName, Held, OwnLimits, held, tightest};
 use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked};
-use super::{SquareAsk, SquareFact, sizes_against};
+use super::{SquareAsk, SquareFact};
 use crate::Error;
 use crate::measure::{DecisionRule, Outcome, Reading, settled_below};
 use crate::quantity::not_negative;
@@ -57,58 +57,36 @@ impl WidthWindow {
                     .map_err(|e| e.within(&format!("{field}[{index}]")))?;
             }
         }
-        let stack = self
-            .spacers
-            .iter()
-            .copied()
-            .reduce(|all, one| all.plus(&one));
+        let spacers = self.spacers.iter().copied();
+        let stack = spacers.reduce(|all, one| all.plus(&one));
         let stacked = |width: &Reading| stack.map_or(*width, |stack| width.plus(&stack));
         let over_all: Vec<Reading> = self.width.iter().map(stacked).collect();
         let all = held(&self.wanted, self.figure.as_ref(), tables)?;
         let Some(limits) = tightest(&all, "wanted")? else {
             return Err(missing("wanted"));
         };
-        let rule = self.rule.unwrap_or_default();
-        let findings = all
-            .iter()
-            .map(|h| sizes_against("width", &over_all, &h.limits, &h.owner, h.evidence, rule))
-            .collect();
+        let against = |held: &Held<'_>| held.against("width", &over_all, self.rule);
+        let findings = all.iter().map(against).collect();
         let extremes = super::extremes(&over_all);
         let (Some(low), Some(high)) = (extremes.first(), extremes.last()) else {
             return Err(missing("width"));
         };
         let (low, high) = (low.value(), high.value());
         let mut said = Verdict::from_findings("width", findings);
-        said.worked
-            .push(Worked::length("over all", high, "widest place + spacers"));
+        said = said.with(Worked::length("over all", high, "widest + spacers"));
         let out = said.outcome == Outcome::NonconformityShown;
-        if let Some(most) = limits
-            .upper()
-            .known()
-            .filter(|most| settled_below(*most, high))
-        {
+        let (least, most) = (limits.lower().known(), limits.upper().known());
+        if let Some(most) = most.filter(|most| settled_below(*most, high)) {
             let by = high - most;
-            said.worked.push(Worked::length(
-                "too wide by",
-                by,
-                "widest place - upper limit",
-            ));
+            said = said.with(Worked::length("too wide by", by, "widest - limit"));
             if out {
                 let face = most - stack.map_or(NOTHING, |stack| stack.value());
                 said = said.cured(Curing::by(Remedy::Face).sized(face));
             }
         }
-        if let Some(least) = limits
-            .lower()
-            .known()
-            .filter(|least| settled_below(low, *least))
-        {
+        if let Some(least) = least.filter(|least| settled_below(low, *least)) {
             let by = least - low;
-            said.worked.push(Worked::length(
-                "too narrow by",
-                by,
-                "lower limit - narrowest place",
-            ));
+            said = said.with(Worked::length("too narrow by", by, "limit - narrowest"));
             if out {
                 said = said
                     .minding(SquareFact::TooNarrow { by })

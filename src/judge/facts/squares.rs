@@ -28,7 +28,7 @@ facts! {
         /// Work at the steering.
         Steering,
         /// A spindle by the shell it was made for.
-        MadeFor { width: Length, shell: Length, short: Length },
+        MadeFor { width: Length, shell: Length, by: Length },
         /// No window is published for the width that it was made for.
         NoWindow,
         /// The makers' windows lead to different answers.

@@ -69,18 +69,14 @@ impl fmt::Display for SquareFact {
                 "shows where the races were loaded, not why: faces out of parallel, a bent steerer and a crooked crown seat all wear one side"
             }
             Self::Steering => "steering: when in doubt, hand over to a qualified workshop",
-            Self::MadeFor {
-                width,
-                shell,
-                short,
-            } => {
+            Self::MadeFor { width, shell, by } => {
                 write!(
                     f,
                     "made for {}, the shell is {}: ",
                     in_mm(*width),
                     in_mm(*shell)
                 )?;
-                return by_how_much(f, *short, ["too short", "too long", "as made for"]);
+                return by_how_much(f, *by, ["too short", "too long", "as made for"]);
             }
             Self::NoWindow => {
                 "no window is published for the width it was made for, so nothing is shown; a whole width out is felt at once, the cup face falls below or stands above the shell face"
@@ -111,7 +107,7 @@ impl fmt::Display for SquareFact {
                 write!(f, "must be {} over the end caps", in_mm(*wanted))?;
                 if let Some(short) = short {
                     f.write_str(", ")?;
-                    by_how_much(f, *short, ["short", "over", "as it is"])?;
+                    by_how_much(f, *short, ["short", "over", "as found"])?;
                 }
                 "; measure it before touching the mount, for a rotor out of the caliper's slots is not cured by facing"
             }
@@ -151,7 +147,7 @@ impl fmt::Display for SquareFact {
             }
             Self::Room { bore, part, left } => {
                 write!(f, "bore {} deep, {} goes in: ", in_mm(*bore), in_mm(*part))?;
-                return by_how_much(f, *left, ["to spare", "stands proud", "nothing to spare"]);
+                return by_how_much(f, *left, ["to spare", "proud", "nothing to spare"]);
             }
             Self::Deepening => {
                 "cutting cannot be undone; a shortened cup needs a new chamfer and its maker's consent, and leaves less length to press"
