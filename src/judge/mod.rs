@@ -84,3 +84,4 @@ pub use width::WidthWindow;
 
 pub(crate) use finding::{extremes, fit_words, from_to, spread};
 pub(crate) use member::sizes;
+pub(crate) use threads::side_words;

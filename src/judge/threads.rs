@@ -35,13 +35,14 @@ pub fn thread_pair(hole: &Designation, part: &Designation) -> Verdict {
 /// A part with two threaded sides in a shell, each side by itself.
 ///
 /// ```
-/// use framegauge::{judge::shell_and_part, measure::Outcome, thread::{ShellThreads, hand_pattern}};
+/// use framegauge::{judge::{Fact, ThreadFact, shell_and_part}, measure::Outcome, thread::{ShellThreads, Side, hand_pattern}};
 /// let french = ShellThreads::of_pattern("M35x1".parse().unwrap(), hand_pattern("french").unwrap());
 /// let english = ShellThreads::of_pattern("1.370 in x 24 tpi BSC".parse().unwrap(), hand_pattern("bsc").unwrap());
 /// let said = shell_and_part(&french, &english);
 /// assert_eq!(said.outcome, Outcome::NonconformityShown);
-/// assert!(said.findings.iter().any(|f| f.what() == "drive side, hand"));
-/// assert!(!said.findings.iter().any(|f| f.what() == "non-drive side, hand")); // right-hand in both
+/// let by_hand = |f: &framegauge::judge::Finding| match f.fact { Fact::Thread(ThreadFact::Hands { on, .. }) => on, _ => None };
+/// let sides: Vec<Side> = said.findings.iter().filter_map(by_hand).collect();
+/// assert_eq!(sides, [Side::Drive]); // the other side is right-hand in both
 /// ```
 #[must_use]
 pub fn shell_and_part(shell: &ShellThreads, part: &ShellThreads) -> Verdict {
@@ -134,6 +135,7 @@ pub fn pattern_threads(shell: &Shell) -> Result<ShellThreads, Error> {
     Ok(threads)
 }
 
+/// `drive side`, `non-drive side`.
 pub(crate) const fn side_words(side: Side) -> &'static str {
     match side {
         Side::Drive => "drive side",

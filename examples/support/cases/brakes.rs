@@ -80,7 +80,7 @@ fn f02(run: &mut Run) -> Result<(), Error> {
         said.next.iter().any(|n| n.measure().contains("dial")),
     );
     // 0.2 mm on each side of the rotor at least: a published pad clearance.
-    run.length(&said, "least free play of the rotor", 0.4);
+    run.length(&said, "least free play", 0.4);
     Ok(())
 }
 
