@@ -149,13 +149,6 @@ pub(crate) fn minor_held(
 }
 
 impl Gauging {
-    const fn member(&self) -> Member {
-        match self.screw {
-            Some(true) => Member::External,
-            _ => Member::Internal,
-        }
-    }
-
     fn saw(&self, signs: &[ThreadSeen]) -> bool {
         signs.iter().any(|sign| self.seen.contains(sign))
     }
@@ -184,7 +177,7 @@ impl Gauging {
         if found == Found::default() {
             return Ok(None);
         }
-        let told = judge_gauging(self.member(), &found).map_err(|e| e.named("not_go_turns"))?;
+        let told = judge_gauging(&found).map_err(|e| e.named("not_go_turns"))?;
         Ok(Some((found, told)))
     }
 
@@ -253,13 +246,13 @@ impl Gauging {
         Ok(if proved {
             said
         } else {
-            said.then(NextStep::of(gauge_next(gauged.as_ref())))
+            said.then(NextStep::of(self.gauge_next(gauged.as_ref())))
         })
     }
 
     fn gauges(&self, found: &Found) -> ThreadFact {
         ThreadFact::Gauged {
-            screw: self.member() == Member::External,
+            screw: self.screw == Some(true),
             go: found.go_passes,
             not_go: found.not_go_turns.map(|turns| turns <= NOT_GO_TURNS),
             plain_go: found.plain_go_passes,
@@ -321,6 +314,7 @@ impl Gauging {
         let lost = self.saw(&[S::Stripped, S::LooseWithSeveral]) || (fails && !helps);
         let blocked = helps || self.saw(&[S::Fouled, S::Rough, S::Jams, S::Crossed]);
         match (lost, blocked, bore_out) {
+            (true, ..) if self.screw == Some(true) => &[Remedy::OtherPart],
             (true, ..) => &[Remedy::Sleeve, Remedy::Refer],
             (_, true, true) => &[Remedy::Clean, Remedy::Chase, Remedy::Refer],
             (_, true, false) => &[Remedy::Clean, Remedy::Chase],
@@ -328,14 +322,15 @@ impl Gauging {
             (_, false, false) => &[],
         }
     }
-}
 
-/// What the gauges have not told yet, or what is left to do after they have told.
-fn gauge_next(gauged: Option<&(Found, GaugingVerdict)>) -> ThreadAsk {
-    match gauged.filter(|(tried, _)| tried.not_go_turns.is_some()) {
-        None => ThreadAsk::NotGoOrWires,
-        Some((_, told)) if told.outcome == Outcome::Undecided => ThreadAsk::OtherGauges,
-        Some((_, told)) if told.chasing_may_help => ThreadAsk::GaugesAgain,
-        Some(_) => ThreadAsk::EngagementLeft,
+    /// What the gauges have not told yet, or what is left to do after they have told.
+    fn gauge_next(&self, gauged: Option<&(Found, GaugingVerdict)>) -> ThreadAsk {
+        let screw = self.screw == Some(true);
+        match gauged.filter(|(tried, _)| tried.not_go_turns.is_some()) {
+            None => ThreadAsk::NotGoOrWires,
+            Some((_, told)) if told.outcome == Outcome::Undecided => ThreadAsk::OtherGauges,
+            Some((_, told)) if told.chasing_may_help => ThreadAsk::GaugesAgain { screw },
+            Some(_) => ThreadAsk::EngagementLeft { screw },
+        }
     }
 }

@@ -61,9 +61,9 @@ facts! {
         /// What no gauge was tried on yet.
         OtherGauges,
         /// All gauges again, once it is chased.
-        GaugesAgain,
+        GaugesAgain { screw: bool },
         /// The flank engagement that is left.
-        EngagementLeft,
+        EngagementLeft { screw: bool },
         /// The pitch diameter by the NOT GO gauge, or over wires.
         NotGoOrWires,
         /// The pitch diameter, where the form of one thread is not known.
@@ -120,8 +120,10 @@ impl ThreadAsk {
         match self {
             Self::Grooves => Instrument::Eye,
             Self::PitchAndHand => Instrument::PitchGauge,
-            Self::OtherGauges | Self::GaugesAgain | Self::NotGoOrWires => Instrument::ThreadGauges,
-            Self::EngagementLeft | Self::PitchDiameter => Instrument::Wires,
+            Self::OtherGauges | Self::GaugesAgain { .. } | Self::NotGoOrWires => {
+                Instrument::ThreadGauges
+            }
+            Self::EngagementLeft { .. } | Self::PitchDiameter => Instrument::Wires,
             Self::HoleOfTap => Instrument::Maker,
             Self::HoleTwice => Instrument::Plug,
             Self::ThicknessAndThread => Instrument::Depth,

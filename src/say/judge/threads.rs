@@ -274,10 +274,13 @@ impl fmt::Display for ThreadAsk {
             Self::OtherGauges => {
                 "what no gauge was tried on yet: the GO gauge, or the crest diameter with plain gauges"
             }
-            Self::GaugesAgain => {
+            Self::GaugesAgain { screw: false } => {
                 "GO, NOT GO and bore again, once it is cleaned and chased with a chaser of the same pitch and hand"
             }
-            Self::EngagementLeft => {
+            Self::GaugesAgain { screw: true } => {
+                "GO, NOT GO and crests again, once it is cleaned and chased with a die of the same pitch and hand"
+            }
+            Self::EngagementLeft { .. } => {
                 "the flank engagement that is left, over wires or by the bore and the part's outside"
             }
             Self::NotGoOrWires => {
@@ -299,9 +302,12 @@ impl Worded for ThreadAsk {
             Self::Grooves => "hardened compound and paint feel like a crossed thread",
             Self::PitchAndHand => "a chaser of another pitch or hand ruins the thread",
             Self::OtherGauges => "a thread is shown to be right only when all four gauges agree",
-            Self::GaugesAgain => "dirt and paint stop a gauge as too little cutting does",
-            Self::EngagementLeft => {
-                "chasing cannot bring metal back: it decides between an insert, the next pattern and the frame builder"
+            Self::GaugesAgain { .. } => "dirt and paint stop a gauge as too little cutting does",
+            Self::EngagementLeft { screw: false } => {
+                "chasing cannot bring metal back: it decides between an insert, retapping to the next pattern, and the frame builder"
+            }
+            Self::EngagementLeft { screw: true } => {
+                "chasing cannot bring metal back: it decides whether the part is replaced"
             }
             Self::NotGoOrWires => {
                 "it alone tells worn and over-tapped from sound; the bore does not"
