@@ -12,8 +12,8 @@ use super::thread_now::{Now, cured_by};
 use super::work::{ByHand, Draft, PlaceWork};
 use crate::evidence::Text;
 use crate::judge::{
-    CONTRADICTION, Finding, HoleToTap, MinorHeld, OwnLimits, Passed, Remedy, ThreadSeen, Verdict,
-    minor_held, spread,
+    Finding, HoleToTap, MinorHeld, OwnLimits, Passed, Remedy, ThreadSeen, Verdict, minor_held,
+    spread,
 };
 use crate::measure::{Outcome, Reading};
 use crate::standard::Place;
@@ -134,10 +134,10 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     if said.outcome != Outcome::NonconformityShown || now.lost() || cured_by(&said, Remedy::Chase) {
         work.found(&said);
     }
-    let contradictions = said.findings.iter().filter(|f| f.what() == CONTRADICTION);
+    let contradictions = said.findings.iter().filter(|f| f.fact.is_contradiction());
     for found in contradictions {
         work.contradicts(
-            found.to_string(),
+            found.fact.clone(),
             bench.field(if now.not_go.is_none() {
                 "not_go"
             } else {
