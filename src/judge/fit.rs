@@ -3,11 +3,11 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::MemberOf;
 use super::joint::windows_of;
 use super::verdict::Verdict;
+use super::{FitFact, MemberOf};
 use crate::Error;
-use crate::evidence::Evidence;
+use crate::evidence::{Evidence, Text};
 use crate::fit::{HoleMember, ShaftMember, Wanted, fit_between};
 use crate::measure::{DecisionRule, Limits};
 use crate::quantity::{Length, positive};
@@ -115,13 +115,14 @@ pub(super) struct Asked<'a> {
     pub(super) joint: Joint,
     pub(super) hold: Option<Hold>,
     pub(super) hole: Option<HoleMember>,
-    pub(super) hole_owner: String,
+    pub(super) hole_owner: Text,
     pub(super) hole_evidence: Option<&'a Evidence>,
     pub(super) shaft: Option<ShaftMember>,
     pub(super) nominal: Option<Length>,
     pub(super) windows: Vec<Wanted>,
     pub(super) felt: &'a [Felt],
     pub(super) painted: [bool; 2],
+    pub(super) counts: [usize; 2],
     pub(super) rule: DecisionRule,
 }
 
@@ -141,10 +142,11 @@ impl Fit {
     /// ```
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
         let asked = self.looked_up(tables)?;
-        let said = asked.as_known()?;
-        Ok(match asked.joint.caution() {
-            "" => said,
-            caution => said.minding(caution),
+        let (said, joint) = (asked.as_known()?, asked.joint);
+        Ok(if joint.caution().is_empty() {
+            said
+        } else {
+            said.minding(FitFact::MindJoint { joint })
         })
     }
 
@@ -155,13 +157,12 @@ impl Fit {
         };
         let mut windows = of(Wanted::clearance, &self.clearance);
         windows.extend(of(Wanted::interference, &self.interference));
-        let member = |e: Error, name: &'static str| e.within(name);
         let mut asked = Asked {
             tables,
             joint: self.joint.unwrap_or(Joint::Other),
             hold: self.hold.or(self.joint.map(Joint::hold)),
             hole: None,
-            hole_owner: String::new(),
+            hole_owner: "".into(),
             hole_evidence: None,
             shaft: None,
             nominal: self
@@ -173,39 +174,37 @@ impl Fit {
             windows,
             felt: &self.felt,
             painted: [self.hole.over_paint(), self.shaft.over_paint()],
+            counts: [self.hole.readings.len(), self.shaft.readings.len()],
             rule: self.rule.unwrap_or_default(),
         };
         let mut hole = alloc::borrow::Cow::Borrowed(&self.hole);
         if let Some(name) = &self.shell {
-            let limits = asked.of_shell(name, self.hold)?;
-            if let Some(limits) = limits
-                && hole.class.is_none()
-                && hole.ring.is_none()
-                && hole.limits.is_none()
-            {
-                hole.to_mut().limits = Some(limits);
-            } else {
-                asked.hole_evidence = None;
-                asked.hole_owner.clear();
+            let printed = asked.of_shell(name, self.hold)?;
+            if let Some(window) = printed.filter(|_| !hole.says_limits()) {
+                hole.to_mut().limits = Some(Limits::of_size(&window.window));
+                asked.hole_owner = window.owner.clone();
+                asked.hole_evidence = window.window.evidence();
             }
         }
         if !hole.is_empty() {
-            asked.hole = Some(hole.member().map_err(|e| member(e, "hole"))?);
+            asked.hole = Some(hole.member().map_err(|e| e.within("hole"))?);
         }
         if !self.shaft.is_empty() {
-            asked.shaft = Some(self.shaft.member().map_err(|e| member(e, "shaft"))?);
+            asked.shaft = Some(self.shaft.member().map_err(|e| e.within("shaft"))?);
         }
         Ok(asked)
     }
 }
 
 impl<'a> Asked<'a> {
-    /// What the row of a shell says; returns the printed limits of its bore.
-    fn of_shell(&mut self, name: &str, hold: Option<Hold>) -> Result<Option<Limits>, Error> {
-        let shell = self
-            .tables
-            .find::<Shell>(name)
-            .map_err(|e| e.named("shell"))?;
+    /// What the row of a shell says; returns the limits that are printed for its bore.
+    fn of_shell(
+        &mut self,
+        name: &str,
+        hold: Option<Hold>,
+    ) -> Result<Option<&'a BoreWindow>, Error> {
+        let found = self.tables.find::<Shell>(name);
+        let shell = found.map_err(|e| e.named("shell"))?;
         let Some(nominal) = shell.bore.as_ref().and_then(crate::Figure::nominal) else {
             return Err(Error::new(
                 crate::ErrorKind::Missing,
@@ -217,31 +216,20 @@ impl<'a> Asked<'a> {
         };
         let of_row = shell.fit.as_ref().and_then(|f| f.value()).copied();
         // Bearings stand in the bore itself where a window for that is published at this size.
-        let direct = of_row == Some(Hold::Press)
-            && windows_of(self.tables, Joint::DirectBearing, nominal)
-                .next()
-                .is_some();
-        self.joint = if direct {
+        let mut direct = windows_of(self.tables, Joint::DirectBearing, nominal);
+        self.joint = if of_row == Some(Hold::Press) && direct.next().is_some() {
             Joint::DirectBearing
         } else {
             Joint::PressShell
         };
         self.hold = hold.or(of_row).or(Some(self.joint.hold()));
         self.nominal = self.nominal.or(Some(nominal));
-        let printed = self
-            .tables
-            .all::<BoreWindow>()
-            .find(|w| w.shell == shell.code && w.window.is_known());
-        Ok(printed.map(|window| {
-            self.hole_owner = String::from(&*window.owner);
-            self.hole_evidence = window.window.evidence();
-            Limits::of_size(&window.window)
-        }))
+        let mut printed = self.tables.all::<BoreWindow>();
+        Ok(printed.find(|w| w.shell == shell.code && w.window.is_known()))
     }
 
     fn as_known(&self) -> Result<Verdict, Error> {
-        let both = self.hole.as_ref().zip(self.shaft.as_ref());
-        if let Some((hole, shaft)) = both {
+        if let (Some(hole), Some(shaft)) = (&self.hole, &self.shaft) {
             match fit_between(hole, shaft, self.rule) {
                 Ok(_) => return self.measured(hole, shaft),
                 Err(e) if e.kind() == crate::ErrorKind::Missing => {}
@@ -249,11 +237,9 @@ impl<'a> Asked<'a> {
                 Err(e) => return Err(e.named("hole")),
             }
         }
-        let hole_known = self.hole.as_ref().is_some_and(|h| h.shape().is_some());
-        let shaft_known = self
-            .shaft
-            .as_ref()
-            .is_some_and(|s| s.shape().is_some() || s.limits().is_some());
+        let (hole, shaft) = (self.hole.as_ref(), self.shaft.as_ref());
+        let hole_known = hole.is_some_and(|h| h.shape().is_some());
+        let shaft_known = shaft.is_some_and(|s| s.shape().is_some() || s.limits().is_some());
         Ok(self.unmeasured(hole_known, shaft_known))
     }
 }

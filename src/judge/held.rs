@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 
 use crate::Error;
 use crate::evidence::{Evidence, Text};
-use crate::measure::{Bound, Limits, settled_below};
+use crate::measure::{Bound, Limits, settled_cmp};
 use crate::read::{Context, Read, Shape, Tree, form};
 use crate::standard::{Tables, figure};
 
@@ -125,14 +125,12 @@ pub(super) fn held<'a>(
     figure: Option<&FigureName>,
     tables: Tables<'a>,
 ) -> Result<Vec<Held<'a>>, Error> {
-    let mut all: Vec<Held<'a>> = own
-        .iter()
-        .map(|o| Held {
-            limits: o.limits,
-            owner: o.owner.clone(),
-            evidence: None,
-        })
-        .collect();
+    let own = own.iter().map(|own| Held {
+        limits: own.limits,
+        owner: own.owner.clone(),
+        evidence: None,
+    });
+    let mut all: Vec<Held<'a>> = own.collect();
     if let Some(name) = figure {
         let (limits, owner, evidence) = name.held(tables)?;
         all.push(Held {
@@ -149,25 +147,21 @@ pub(super) fn held<'a>(
 /// # Errors
 /// `Contradiction` where no size keeps all of them.
 pub(super) fn tightest(all: &[Held<'_>], field: &'static str) -> Result<Option<Limits>, Error> {
-    let Some(first) = all.first() else {
+    let end = |pick: fn(&Limits) -> Bound, larger: bool| {
+        let ends = all.iter().map(|held| pick(&held.limits));
+        ends.reduce(|a, b| match (a, b) {
+            (Bound::At(x), Bound::At(y)) if settled_cmp(x, y).is_gt() == larger => a,
+            (Bound::At(_), Bound::At(_)) => b,
+            (Bound::Open, other) | (other, Bound::Open) => other,
+            (unknown, _) => unknown,
+        })
+    };
+    let grade = all.iter().map(|held| held.limits.grade()).min();
+    let (Some(lower), Some(upper), Some(grade)) =
+        (end(Limits::lower, true), end(Limits::upper, false), grade)
+    else {
         return Ok(None);
     };
-    let (mut lower, mut upper) = (first.limits.lower(), first.limits.upper());
-    let mut grade = first.limits.grade();
-    for held in all.iter().skip(1) {
-        lower = match (lower, held.limits.lower()) {
-            (Bound::At(a), Bound::At(b)) => Bound::At(if settled_below(a, b) { b } else { a }),
-            (Bound::Open, other) | (other, Bound::Open) => other,
-            (unknown, _) => unknown,
-        };
-        upper = match (upper, held.limits.upper()) {
-            (Bound::At(a), Bound::At(b)) => Bound::At(if settled_below(b, a) { b } else { a }),
-            (Bound::Open, other) | (other, Bound::Open) => other,
-            (unknown, _) => unknown,
-        };
-        grade = grade.weaker(held.limits.grade());
-    }
-    Limits::new(lower, upper, grade)
-        .map(Some)
-        .map_err(|e| e.named(field))
+    let tightest = Limits::new(lower, upper, grade).map_err(|e| e.named(field))?;
+    Ok(Some(tightest))
 }

@@ -6,5 +6,6 @@ mod plan_facts;
 mod record;
 mod text;
 
+pub(crate) use judge::{from_to, spread_of};
 pub use plan::plan;
 pub use record::{markdown, record};
