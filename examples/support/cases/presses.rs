@@ -42,7 +42,7 @@ fn b01(run: &mut Run) -> Result<(), Error> {
     run.length(&said, "beyond the window by", 0.010);
     run.check(
         "asks for a bore gauge",
-        said.next.iter().any(|n| n.with().contains("bore gauge")),
+        said.next.iter().any(|n| n.measure().contains("bore gauge")),
     );
     let fine = fit(
         Joint::DirectBearing,
