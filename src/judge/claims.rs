@@ -64,7 +64,7 @@ pub fn per_inch_rule(
             gives,
             "rule x diameter / 25.4 mm",
         ))
-        .with(Worked::plain("ratio", ratio, "used / by the rule"))
+        .with(Worked::plain("ratio", ratio, "used / rule"))
         .minding(ClaimFact::NoBicycleLimit))
 }
 
@@ -184,7 +184,7 @@ pub fn series_pitches(major: Length, coarse: Pitch, fine: Pitch) -> Result<Verdi
             },
         });
     }
-    let said = Verdict::from_findings("series of one size", findings);
+    let said = Verdict::from_findings("pitches of series", findings);
     Ok(said.then(NextStep::of(ClaimAsk::WholeColumn)))
 }
 
@@ -219,7 +219,7 @@ pub fn post_by_tape(circumference: &Reading) -> Result<Verdict, Error> {
     Ok(
         Verdict::from_findings("post by circumference", Vec::from([found]))
             .with(Worked::length("diameter", size, "circumference / pi"))
-            .with(Worked::length("uncertainty of the diameter", u, ""))
+            .with(Worked::length("diameter uncertainty", u, ""))
             .then(NextStep::of(ClaimAsk::Diameter)),
     )
 }

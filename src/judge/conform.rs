@@ -8,7 +8,7 @@ use super::held::{FigureName, Held, OwnLimits};
 use super::member::one_of;
 use super::verdict::{NextStep, Verdict, Worked};
 use super::{Finding, FitAsk, FitFact, sizes_against};
-use crate::evidence::{Evidence, Text};
+use crate::evidence::Text;
 use crate::fit::{SizeClass, TableSource, iso286_sources};
 use crate::measure::{Able, DecisionRule, Limits, Measures, Reading, able, instruments};
 use crate::quantity::{mm, not_negative};
@@ -74,37 +74,27 @@ form! {
 impl Conform {
     /// The limits that are stated, with whose they are and what they rest on.
     fn stated<'a>(&self, tables: Tables<'a>) -> Result<Held<'a>, Error> {
-        let stated = one_of(&[
+        one_of(&[
             ("limits", self.limits.is_some()),
             ("class", self.class.is_some()),
             ("thread", self.thread.is_some()),
             ("figure", self.figure.is_some()),
         ])?;
-        let (limits, owner, evidence) = match (self.class, self.thread, &self.figure) {
+        match (self.class, self.thread, &self.figure) {
             (Some(class), ..) => {
                 let limits = class.limits().map_err(|e| e.named("class"))?;
-                (limits, format!("{class}, ISO 286-1").into(), None)
+                Ok(OwnLimits::of(limits, format!("{class}, ISO 286-1")).into())
             }
-            (_, Some(thread), _) => self.of_thread(thread)?,
-            (.., Some(name)) => name.held(tables)?,
+            (_, Some(thread), _) => self.of_thread(thread),
+            (.., Some(name)) => name.held(tables),
             _ => {
-                let own = self
-                    .limits
-                    .ok_or_else(|| missing(stated.unwrap_or("limits")))?;
-                (own, OwnLimits::from(own).owner, None)
+                let own = self.limits.ok_or_else(|| missing("limits"))?;
+                Ok(OwnLimits::from(own).into())
             }
-        };
-        Ok(Held {
-            limits,
-            owner,
-            evidence,
-        })
+        }
     }
 
-    fn of_thread<'a>(
-        &self,
-        thread: Designation,
-    ) -> Result<(Limits, Text, Option<&'a Evidence>), Error> {
+    fn of_thread<'a>(&self, thread: Designation) -> Result<Held<'a>, Error> {
         let class = thread.class.ok_or_else(|| {
             Error::new(
                 ErrorKind::Missing,
@@ -121,7 +111,10 @@ impl Conform {
             Some(ThreadDiameter::Minor) => found.minor,
             None => return Err(missing("diameter")),
         };
-        Ok((limits, format!("{thread}").into(), Some(found.evidence())))
+        Ok(Held {
+            evidence: Some(found.evidence()),
+            ..OwnLimits::of(limits, format!("{thread}")).into()
+        })
     }
 
     /// The verdict; `measures` adds which instruments could decide.
@@ -133,11 +126,8 @@ impl Conform {
         if self.diameter.is_some() && self.thread.is_none() {
             return Err(missing("thread"));
         }
-        let Held {
-            limits,
-            owner,
-            evidence,
-        } = self.stated(tables)?;
+        let held = self.stated(tables)?;
+        let (limits, evidence) = (held.limits, held.evidence);
         if self.readings.is_empty() {
             return Err(missing("readings"));
         }
@@ -151,7 +141,7 @@ impl Conform {
             }
         }
         let rule = self.rule.unwrap_or_default();
-        let mut found = sizes_against("size", &self.readings, &limits, &owner, evidence, rule);
+        let mut found = sizes_against("size", &self.readings, &limits, &held.owner, evidence, rule);
         if self.class.is_some() {
             let tables = iso286_sources();
             let cited = tables.iter().filter_map(TableSource::citation);

@@ -60,10 +60,9 @@ impl<F> Finding<F> {
 
     /// What arithmetic shows.
     pub(crate) fn derived(holds: bool, fact: impl Into<F>) -> Self {
-        let outcome = if holds {
-            Outcome::ConformityShown
-        } else {
-            Outcome::NonconformityShown
+        let outcome = match holds {
+            true => Outcome::ConformityShown,
+            false => Outcome::NonconformityShown,
         };
         Self {
             grade: Some(Grade::Derived),
@@ -106,10 +105,8 @@ impl<F> Finding<F> {
     #[must_use]
     pub fn resting_on(mut self, evidence: Option<&Evidence>) -> Self {
         if let Some(evidence) = evidence {
-            self.grade = Some(
-                self.grade
-                    .map_or(evidence.worth(), |g| g.weaker(evidence.worth())),
-            );
+            let worth = evidence.worth();
+            self.grade = Some(self.grade.map_or(worth, |g| g.weaker(worth)));
             self.sources.extend(evidence.sources().iter().cloned());
         }
         self
@@ -150,41 +147,52 @@ impl<F> Finding<F> {
     /// assert_eq!(read(41.30), Some(Outcome::NonconformityShown)); // and bare it is larger still
     /// ```
     #[must_use]
-    pub fn read_on_paint(mut self, inside: bool, tables: Tables<'_>) -> Self {
-        let bounded = |limits: &Limits| {
-            let end = if inside {
+    pub fn read_on_paint(self, inside: bool, tables: Tables<'_>) -> Self {
+        let end = |limits: &Limits| {
+            if inside {
                 limits.upper()
             } else {
                 limits.lower()
-            };
-            end.known().is_some()
+            }
         };
-        let doubt = match self.outcome {
-            None => return self,
+        let bounded = self.limits.as_ref().and_then(|l| end(l).known()).is_some();
+        match self.outcome {
+            None => self,
             Some(Outcome::NonconformityShown) if self.explained_by_paint(inside, tables) => {
-                Doubt::Hidden
+                self.open_for(Doubt::Hidden)
             }
-            Some(Outcome::ConformityShown) if self.limits.as_ref().is_some_and(bounded) => {
-                Doubt::Within
-            }
-            Some(_) => Doubt::Same,
-        };
-        if doubt != Doubt::Same {
-            self.outcome = Some(Outcome::Undecided);
+            Some(Outcome::ConformityShown) if bounded => self.open_for(Doubt::Within),
+            Some(_) => Self {
+                doubt: Some(Doubt::Same),
+                ..self
+            },
         }
-        self.doubt = Some(doubt);
-        self
     }
 
     /// What it lies on nobody said: out by what a coat explains shows nothing, and within shows as much as it says.
-    pub(crate) fn perhaps_on_paint(mut self, inside: bool, tables: Tables<'_>) -> Self {
-        if self.outcome == Some(Outcome::NonconformityShown)
-            && self.explained_by_paint(inside, tables)
-        {
-            self.outcome = Some(Outcome::Undecided);
-            self.doubt = Some(Doubt::NotSaid);
+    pub(crate) fn perhaps_on_paint(self, inside: bool, tables: Tables<'_>) -> Self {
+        let out = self.outcome == Some(Outcome::NonconformityShown);
+        if out && self.explained_by_paint(inside, tables) {
+            return self.open_for(Doubt::NotSaid);
         }
         self
+    }
+
+    /// The same, for a fit with a coated member: nothing is shown before the coat is off.
+    pub(crate) fn through_paint(self) -> Self {
+        match self.outcome {
+            Some(_) => self.open_for(Doubt::Fit),
+            None => self,
+        }
+    }
+
+    /// The same, with nothing shown for this doubt.
+    fn open_for(self, doubt: Doubt) -> Self {
+        Self {
+            outcome: Some(Outcome::Undecided),
+            doubt: Some(doubt),
+            ..self
+        }
     }
 
     /// Whether a coat that is no thicker than any in the tables can be why a size does not keep its limits.
@@ -203,23 +211,11 @@ impl<F> Finding<F> {
         } else {
             (over, under, high)
         };
-        let nothing = Length::default();
-        let thickest = CuttingRule::greatest(Cutting::Coat, tables);
-        beyond.is_none_or(|by| !settled_below(nothing, by))
-            && hidden.is_some_and(|by| {
-                let hides = |coat: Length| coat * 2.0 + read.expanded_uncertainty();
-                settled_below(nothing, by)
-                    && thickest.is_none_or(|(coat, _)| !settled_below(hides(coat), by))
-            })
-    }
-
-    /// The same, for a fit with a coated member: nothing is shown before the coat is off.
-    pub(crate) fn through_paint(mut self) -> Self {
-        if self.outcome.is_some() {
-            self.outcome = Some(Outcome::Undecided);
-            self.doubt = Some(Doubt::Fit);
-        }
-        self
+        let some = |by: Option<Length>| by.filter(|by| settled_below(Length::default(), *by));
+        let hides = CuttingRule::greatest(Cutting::Coat, tables)
+            .map(|(coat, _)| coat * 2.0 + read.expanded_uncertainty());
+        let enough = |by| hides.is_none_or(|hides| !settled_below(hides, by));
+        some(beyond).is_none() && some(hidden).is_some_and(enough)
     }
 }
 

@@ -7,8 +7,7 @@ use super::joint::windows_of;
 use super::verdict::Verdict;
 use super::{FitFact, MemberOf};
 use crate::Error;
-use crate::evidence::{Evidence, Text};
-use crate::fit::{HoleMember, ShaftMember, Wanted, fit_between};
+use crate::fit::{Feature, HoleMember, Sense, ShaftMember, Wanted, fit_between};
 use crate::measure::{DecisionRule, Limits};
 use crate::quantity::{Length, positive};
 use crate::read::{Given, form, words};
@@ -111,18 +110,15 @@ form! {
 
 /// A question with everything looked up.
 pub(super) struct Asked<'a> {
+    pub(super) question: &'a Fit,
     pub(super) tables: Tables<'a>,
     pub(super) joint: Joint,
     pub(super) hold: Option<Hold>,
     pub(super) hole: Option<HoleMember>,
-    pub(super) hole_owner: Text,
-    pub(super) hole_evidence: Option<&'a Evidence>,
+    /// The window of a press shell that the limits of the hole were taken from.
+    pub(super) hole_row: Option<&'a BoreWindow>,
     pub(super) shaft: Option<ShaftMember>,
     pub(super) nominal: Option<Length>,
-    pub(super) windows: Vec<Wanted>,
-    pub(super) felt: &'a [Felt],
-    pub(super) painted: [bool; 2],
-    pub(super) counts: [usize; 2],
     pub(super) rule: DecisionRule,
 }
 
@@ -151,39 +147,24 @@ impl Fit {
     }
 
     fn looked_up<'a>(&'a self, tables: Tables<'a>) -> Result<Asked<'a>, Error> {
-        let of = |wanted: fn(Limits, String) -> Wanted, windows: &[Limits]| -> Vec<Wanted> {
-            let owner = || self.owner.clone().unwrap_or_default();
-            windows.iter().map(|l| wanted(*l, owner())).collect()
-        };
-        let mut windows = of(Wanted::clearance, &self.clearance);
-        windows.extend(of(Wanted::interference, &self.interference));
+        let sold_as = self.sold_as.map(|d| positive("sold_as", d)).transpose()?;
         let mut asked = Asked {
+            question: self,
             tables,
             joint: self.joint.unwrap_or(Joint::Other),
             hold: self.hold.or(self.joint.map(Joint::hold)),
             hole: None,
-            hole_owner: "".into(),
-            hole_evidence: None,
+            hole_row: None,
             shaft: None,
-            nominal: self
-                .sold_as
-                .map(|d| positive("sold_as", d))
-                .transpose()?
-                .or(self.hole.nominal)
-                .or(self.shaft.nominal),
-            windows,
-            felt: &self.felt,
-            painted: [self.hole.over_paint(), self.shaft.over_paint()],
-            counts: [self.hole.readings.len(), self.shaft.readings.len()],
+            nominal: sold_as.or(self.hole.nominal).or(self.shaft.nominal),
             rule: self.rule.unwrap_or_default(),
         };
         let mut hole = alloc::borrow::Cow::Borrowed(&self.hole);
         if let Some(name) = &self.shell {
             let printed = asked.of_shell(name, self.hold)?;
-            if let Some(window) = printed.filter(|_| !hole.says_limits()) {
-                hole.to_mut().limits = Some(Limits::of_size(&window.window));
-                asked.hole_owner = window.owner.clone();
-                asked.hole_evidence = window.window.evidence();
+            asked.hole_row = printed.filter(|_| !hole.says_limits());
+            if let Some(row) = asked.hole_row {
+                hole.to_mut().limits = Some(Limits::of_size(&row.window));
             }
         }
         if !hole.is_empty() {
@@ -194,9 +175,33 @@ impl Fit {
         }
         Ok(asked)
     }
+
+    /// The windows that the asker states.
+    pub(super) fn windows(&self) -> impl Iterator<Item = Wanted> {
+        let clearance = self.clearance.iter().map(|l| (Sense::Clearance, l));
+        let interference = self.interference.iter().map(|l| (Sense::Interference, l));
+        clearance.chain(interference).map(|(sense, limits)| Wanted {
+            sense,
+            limits: *limits,
+            owner: self.owner.clone().unwrap_or_default().into(),
+        })
+    }
 }
 
 impl<'a> Asked<'a> {
+    /// The readings of a member, and whether any lies over paint.
+    pub(super) fn read(&self, member: Feature) -> (usize, bool) {
+        let read = match member {
+            Feature::Hole => &self.question.hole,
+            Feature::Shaft => &self.question.shaft,
+        };
+        (read.readings.len(), read.over_paint())
+    }
+
+    pub(super) fn painted(&self) -> bool {
+        self.read(Feature::Hole).1 || self.read(Feature::Shaft).1
+    }
+
     /// What the row of a shell says; returns the limits that are printed for its bore.
     fn of_shell(
         &mut self,

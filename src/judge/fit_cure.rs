@@ -1,12 +1,14 @@
 //! The numbers of a fit, which member is off, what would cure it, and what to measure next.
 
+use alloc::format;
+
 use super::fit::Asked;
-use super::fit_measured::disagree;
+use super::fit_measured::{counted, disagree};
 use super::verdict::{Curing, NOTHING, NextStep, Remedy, SettledBy, Verdict, Worked};
-use super::{Fact, Finding, FitAsk, FitFact};
+use super::{CuredAt, Finding, FitAsk, FitFact};
 use crate::evidence::Grade;
-use crate::fit::{Caution, Feature, Fit, MemberFinding, Out};
-use crate::measure::{Limits, Outcome, Reading, decide, settled_below, settled_cmp};
+use crate::fit::{Caution, Feature, Fit, Out};
+use crate::measure::{Limits, Outcome, decide, settled_below, settled_cmp};
 use crate::quantity::{Length, mm};
 use crate::standard::{Hold, Joint, Seatpost};
 
@@ -22,42 +24,33 @@ impl Asked<'_> {
         let mean = fit.mean().value();
         let numbers = if self.hold == Some(Hold::Press) {
             [
-                ("interference", -mean, "mean shaft - mean hole"),
-                ("least interference", -loose, "least shaft - largest hole"),
-                (
-                    "greatest interference",
-                    -tight,
-                    "largest shaft - least hole",
-                ),
+                ("interference", -mean),
+                ("least interference", -loose),
+                ("greatest interference", -tight),
             ]
         } else {
             [
-                ("clearance", mean, "mean hole - mean shaft"),
-                ("least clearance", tight, "least hole - largest shaft"),
-                ("greatest clearance", loose, "largest hole - least shaft"),
+                ("clearance", mean),
+                ("least clearance", tight),
+                ("greatest clearance", loose),
             ]
         };
-        for (what, length, formula) in numbers {
-            said = said.with(Worked::length(what, length, formula));
+        for (what, length) in numbers {
+            said = said.with(Worked::length(what, length, ""));
         }
-        for (member, what) in [
-            (fit.hole(), "hole outside its limits by"),
-            (fit.shaft(), "shaft outside its limits by"),
-        ] {
+        for member in [fit.hole(), fit.shaft()] {
             if let Some(off) = member.outside_by() {
+                let what = format!("{} outside limits by", member.feature);
                 said = said.with(Worked::length(what, off, ""));
             }
         }
-        let windows = said
-            .findings
-            .iter()
-            .filter(|f| matches!(f.fact, Fact::Fit(FitFact::Window { .. })));
+        let windows = said.findings.iter().filter(|f| counted(f).is_some());
         let beyond = windows
             .filter_map(|f| Some(-f.decision?.margin?))
             .max_by(|a, b| settled_cmp(*a, *b))
             .filter(|by| settled_below(NOTHING, *by));
         match beyond {
-            Some(by) => said.with(Worked::length("beyond the window by", by, "")),
+            Some(by) => said.with(Worked::length("beyond window by", by, "")),
             None => said,
         }
     }
@@ -67,32 +60,31 @@ impl Asked<'_> {
     pub(super) fn blame(&self, mut said: Verdict, fit: &Fit) -> Verdict {
         said.out = Some(fit.out());
         // What is read over paint says nothing of which member was made wrong.
-        let Some(sold_as) = self.nominal.filter(|_| !self.painted.contains(&true)) else {
+        let Some(sold_as) = self.nominal.filter(|_| !self.painted()) else {
             return said;
         };
-        let (low, high) = (sold_as - HALF_STEP, sold_as + HALF_STEP);
-        let Ok(step) = Limits::between(low, high, Grade::CommonPractice) else {
+        let step = (sold_as - HALF_STEP, sold_as + HALF_STEP);
+        let Ok(step) = Limits::between(step.0, step.1, Grade::CommonPractice) else {
             return said;
         };
-        let stands = |m: &MemberFinding, reading: Reading| {
-            m.measured
-                .then(|| decide(&reading, &step, self.rule).outcome)
-        };
-        let (hole, shaft) = (fit.hole().smallest, fit.shaft().largest);
-        let stand = [stands(fit.hole(), hole), stands(fit.shaft(), shaft)];
-        for (what, outcome, reading) in [
-            ("hole off the size it is sold as", stand[0], hole),
-            ("inner part off the size it is sold as", stand[1], shaft),
-        ] {
+        let (hole, shaft) = (fit.hole(), fit.shaft());
+        let members = [
+            (hole.measured, hole.smallest, "hole off size"),
+            (shaft.measured, shaft.largest, "shaft off size"),
+        ];
+        let stand = members.map(|(measured, reading, what)| {
+            let outcome = measured.then(|| decide(&reading, &step, self.rule).outcome);
             if outcome == Some(Outcome::NonconformityShown) {
-                said = said.with(Worked::length(what, reading.value() - sold_as, ""));
+                let off = Worked::length(what, reading.value() - sold_as, "");
+                said.worked.push(off);
             }
-        }
+            outcome
+        });
         let off = Out::of(stand[0], stand[1]);
         if fit.out() == Out::CannotTell {
             said.out = Some(off);
         }
-        let both = stand.iter().all(Option::is_some);
+        let both = hole.measured && shaft.measured;
         let open = off == Out::CannotTell && both && said.outcome == Outcome::NonconformityShown;
         if open || matches!(off, Out::Hole | Out::Shaft | Out::Both) {
             let fact = FitFact::OffTheSizeSold { sold_as, off };
@@ -112,10 +104,11 @@ impl Asked<'_> {
         match said.out {
             Some(Out::Hole | Out::Both) if hole.outside_by().is_some() => {
                 let by = if below { Remedy::Ream } else { Remedy::Sleeve };
-                said = said.cured(Curing::by(by).only_at(Feature::Hole));
+                said = said.cured(Curing::by(by).only_at(CuredAt::Member(Feature::Hole)));
             }
             Some(Out::Shaft) if self.joint != Joint::Seatpost => {
-                said = said.cured(Curing::by(Remedy::OtherPart).only_at(Feature::Shaft));
+                said = said
+                    .cured(Curing::by(Remedy::OtherPart).only_at(CuredAt::Member(Feature::Shaft)));
             }
             _ => {}
         }
@@ -131,8 +124,8 @@ impl Asked<'_> {
             said.findings
                 .push(Finding::of(FitFact::TryPost { size, leaves }));
             said = said
-                .with(Worked::length("post size to try first", size, ""))
-                .with(Worked::length("clearance with that post", leaves, ""))
+                .with(Worked::length("post to try", size, ""))
+                .with(Worked::length("clearance it leaves", leaves, ""))
                 .cured(Curing::by(Remedy::OtherPart).sized(size));
         }
         let (joint, wall) = (self.joint, fit.tightest().value() / 2.0);
@@ -173,11 +166,9 @@ impl Asked<'_> {
                 said = said.then(NextStep::of(FitAsk::BothMembers));
             }
         }
-        let members = [Feature::Hole, Feature::Shaft]
-            .into_iter()
-            .zip(self.painted);
-        let covered = members.filter(|(_, painted)| *painted);
-        let bare = covered.map(|(member, _)| NextStep::of(FitAsk::BareMetal { member }));
+        let members = [Feature::Hole, Feature::Shaft].into_iter();
+        let covered = members.filter(|member| self.read(*member).1);
+        let bare = covered.map(|member| NextStep::of(FitAsk::BareMetal { member }));
         said.next.splice(0..0, bare);
         said
     }

@@ -11,7 +11,7 @@ use crate::standard::Hold;
 impl Asked<'_> {
     pub(super) fn unmeasured(&self, hole_known: bool, shaft_known: bool) -> Verdict {
         let joint = self.joint;
-        let mut findings: Vec<Finding> = self.felt.iter().map(|f| self.feel(*f)).collect();
+        let mut findings: Vec<Finding> = self.question.felt.iter().map(|f| self.feel(*f)).collect();
         if findings.is_empty() {
             findings.push(Finding::of(FitFact::NotKnown { joint }));
         }

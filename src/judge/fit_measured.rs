@@ -4,6 +4,7 @@ use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::fit::Asked;
+use super::held::both_ends;
 use super::joint::{from_maker, quoted, wanted, windows_of};
 use super::verdict::{NOTHING, Verdict};
 use super::{Fact, Finding, FitFact};
@@ -13,29 +14,8 @@ use crate::fit::{
     Feature, Fit, HoleMember, MemberFinding, Sense, ShaftMember, Wanted, fit_between,
 };
 use crate::measure::{Bound, Decision, Limits, Outcome, decide, settled_below, settled_cmp};
+use crate::quantity::Length;
 use crate::standard::{FitWindow, Hold};
-
-/// A fit held against a window: the finding, whether it is too loose for it, and whether a shim would fill the gap.
-struct Told {
-    finding: Finding,
-    loose: bool,
-    takes_a_shim: bool,
-}
-
-impl Told {
-    fn plainly(finding: Finding) -> Self {
-        Self {
-            finding,
-            loose: false,
-            takes_a_shim: false,
-        }
-    }
-    /// Whether anybody read this window, and did not remember it.
-    fn was_read(&self) -> bool {
-        let limits = self.finding.limits.as_ref();
-        limits.is_some_and(|l| l.grade() > Grade::Memory)
-    }
-}
 
 impl Asked<'_> {
     pub(super) fn measured(
@@ -50,45 +30,44 @@ impl Asked<'_> {
             hole = hole.with_nominal(nominal)?;
         }
         let fit = fit_between(&hole, shaft, self.rule)?;
-        let joint = self.joint;
         let near = (self.nominal.or(fit.nominal())).unwrap_or(fit.hole().smallest.value());
-        let rows: Vec<&FitWindow> = windows_of(self.tables, joint, near).collect();
-        let of_rows = |maker: bool| -> Result<Vec<Told>, Error> {
+        let rows: Vec<&FitWindow> = windows_of(self.tables, self.joint, near).collect();
+        let of_rows = |maker: bool| -> Result<Vec<Finding>, Error> {
             let rows = rows.iter().filter(|w| from_maker(w) == maker);
             rows.filter_map(|w| Some((wanted(w)?, w.window.evidence())))
-                .map(|(wanted, evidence)| self.told(&fit, &wanted, evidence))
+                .map(|(wanted, evidence)| self.against(&fit, &wanted, evidence))
                 .collect()
         };
-        let mut told: Vec<Told> = (self.windows.iter())
-            .map(|w| self.told(&fit, w, None))
-            .collect::<Result<_, _>>()?;
+        let own = self.question.windows();
+        let own = own.map(|wanted| self.against(&fit, &wanted, None));
+        let mut windows: Vec<Finding> = own.collect::<Result<_, _>>()?;
         let (makers, mut beside) = (of_rows(true)?, of_rows(false)?);
-        if told.is_empty() {
-            told = makers;
+        if windows.is_empty() {
+            windows = makers;
         } else {
             beside.splice(0..0, makers);
         }
-        if told.is_empty() && !beside.is_empty() {
-            told = self.by_opinions(&fit, &mut beside)?;
+        if windows.is_empty() {
+            windows = self.by_opinions(&fit, &mut beside)?;
         }
-        let named = !told.is_empty();
-        let too_loose = told.iter().any(|t| t.takes_a_shim);
-        told.extend(self.by_design(&fit, named)?);
+        let named = !windows.is_empty();
+        let gap = settled_below(NOTHING, fit.tightest().value());
+        let fills = |f: &Finding| f.outcome == Some(Outcome::NonconformityShown) && loose(f);
+        let takes_a_shim = gap && windows.iter().any(fills);
+        windows.extend(self.by_design(&fit, named)?);
+        let windows = windows.into_iter().map(|f| self.through_paint(f));
         let mut findings = Vec::from([self.on_diameter(&fit)]);
-        findings.extend(
-            [fit.hole(), fit.shaft()]
-                .into_iter()
-                .filter_map(|m| self.member(m)),
-        );
-        findings.extend(told.into_iter().map(|t| self.through_paint(t)));
-        let mut said = Verdict::from_findings(joint.words(), findings);
-        said.beside = beside.into_iter().map(|t| t.finding).collect();
-        said.beside.extend(quoted(joint, &rows));
+        findings.extend(self.member(fit.hole()));
+        findings.extend(self.member(fit.shaft()));
+        findings.extend(windows);
+        let mut said = Verdict::from_findings(self.joint.words(), findings);
+        said.beside = beside;
+        said.beside.extend(quoted(self.joint, &rows));
         let notes = self.notes(&said, named);
         said.findings.extend(notes.into_iter().map(Finding::of));
         said = self.numbers(said, &fit);
         said = self.blame(said, &fit);
-        said = self.cures(said, &fit, too_loose);
+        said = self.cures(said, &fit, takes_a_shim);
         said = self.open(said, &fit, named);
         for caution in fit.cautions() {
             said = said.minding(FitFact::Mind { caution: *caution });
@@ -108,11 +87,15 @@ impl Asked<'_> {
         }
     }
 
-    /// The fit against one window.
-    fn told(&self, fit: &Fit, wanted: &Wanted, evidence: Option<&Evidence>) -> Result<Told, Error> {
-        let held = fit
-            .against(wanted)
-            .map_err(|e| e.named(wanted.sense.to_string()))?;
+    /// The fit against one window; readings and limits are counted as the window is.
+    fn against(
+        &self,
+        fit: &Fit,
+        wanted: &Wanted,
+        evidence: Option<&Evidence>,
+    ) -> Result<Finding, Error> {
+        let held = fit.against(wanted);
+        let held = held.map_err(|e| e.named(wanted.sense.to_string()))?;
         let (tight, loose) = (fit.tightest(), fit.loosest());
         let grade = wanted.limits.grade();
         // A window without a lower end asks for a clearance or an interference all the same, and that begins at nothing.
@@ -122,225 +105,206 @@ impl Asked<'_> {
             }
             _ => wanted.limits,
         };
-        let (readings, too_loose) = match wanted.sense {
-            Sense::Clearance => {
-                let most = limits.upper().known();
-                let too = most.is_some_and(|most| settled_below(most, loose.value()));
-                ([tight, loose], too)
-            }
-            Sense::Interference => {
-                let ends = [loose.scaled(-1.0), tight.scaled(-1.0)];
-                let least = limits.lower().known();
-                let too = least.is_some_and(|least| settled_below(-loose.value(), least));
-                (ends, too)
-            }
+        let readings = match wanted.sense {
+            Sense::Clearance => [tight, loose],
+            Sense::Interference => [loose.scaled(-1.0), tight.scaled(-1.0)],
         };
-        let margins = [held.tightest.margin, held.loosest.margin];
+        let margins = [held.tightest.margin, held.loosest.margin].into_iter();
         let decision = Decision {
             outcome: held.outcome,
             why: held.why,
             probability: held.probability,
-            margin: (margins.into_iter().flatten()).min_by(|a, b| settled_cmp(*a, *b)),
+            margin: margins.flatten().min_by(|a, b| settled_cmp(*a, *b)),
             ..held.tightest
         };
-        Ok(Told {
-            loose: too_loose,
-            takes_a_shim: held.cure.shim_wall().is_some(),
-            finding: Finding {
-                outcome: Some(held.outcome),
-                readings: readings.into(),
-                limits: Some(limits),
-                decision: Some(decision),
-                owner: wanted.owner.clone().into_owned(),
-                grade: Some(grade),
-                ..Finding::of(FitFact::Window {
-                    joint: self.joint,
-                    wanted: wanted.sense,
-                })
-            }
-            .resting_on(evidence),
-        })
+        let found = Finding {
+            outcome: Some(held.outcome),
+            readings: readings.into(),
+            limits: Some(limits),
+            decision: Some(decision),
+            owner: wanted.owner.clone().into_owned(),
+            grade: Some(grade),
+            ..Finding::of(FitFact::Window {
+                joint: self.joint,
+                wanted: wanted.sense,
+            })
+        };
+        Ok(found.resting_on(evidence))
     }
 
     /// What opinions decide where no maker prints a window; those that were read count before remembered ones. A press fit is
     /// held against the span of all of them: outside it nobody agrees. A sliding part is decided where they agree, and then
     /// they no longer stand beside.
-    fn by_opinions(&self, fit: &Fit, beside: &mut Vec<Told>) -> Result<Vec<Told>, Error> {
-        let any_read = beside.iter().any(Told::was_read);
-        let counts = |told: &Told| !any_read || told.was_read();
+    fn by_opinions(&self, fit: &Fit, beside: &mut Vec<Finding>) -> Result<Vec<Finding>, Error> {
+        let was_read = |f: &Finding| f.limits.is_some_and(|l| l.grade() > Grade::Memory);
+        let any_read = beside.iter().any(was_read);
+        let counts = |f: &Finding| !any_read || was_read(f);
         if self.hold == Some(Hold::Press) {
-            let counting: Vec<&Told> = beside.iter().filter(|t| counts(t)).collect();
-            return Ok(self.span(fit, &counting)?.into_iter().collect());
+            let counting = beside.iter().filter(|f| counts(f));
+            return Ok(self
+                .span(fit, &counting.collect::<Vec<_>>())?
+                .into_iter()
+                .collect());
         }
-        let (counting, rest): (Vec<Told>, Vec<Told>) =
-            core::mem::take(beside).into_iter().partition(counts);
+        let all = core::mem::take(beside).into_iter();
+        let (counting, rest): (Vec<Finding>, Vec<Finding>) = all.partition(counts);
         *beside = rest;
-        let mut outcomes = counting.iter().map(|t| t.finding.outcome);
-        let first = outcomes.next();
-        if outcomes.all(|o| Some(o) == first) {
+        if all_alike(counting.iter()) {
             return Ok(counting);
         }
-        let grade = counting.iter().filter_map(|t| t.finding.grade).min();
+        let grade = counting.iter().filter_map(|f| f.grade).min();
         beside.extend(counting);
         let joint = self.joint;
-        Ok(Vec::from([Told::plainly(Finding {
+        Ok(Vec::from([Finding {
             grade,
             ..Finding::practice(Outcome::Undecided, FitFact::WindowsDisagree { joint })
-        })]))
+        }]))
     }
 
     /// The fit against the span of these windows, of those that count as the first one does.
-    fn span(&self, fit: &Fit, windows: &[&Told]) -> Result<Option<Told>, Error> {
-        let kind = |told: &Told| match told.finding.fact {
-            Fact::Fit(FitFact::Window { wanted, .. }) => Some(wanted),
-            _ => None,
-        };
-        let Some(sense) = windows.first().and_then(|t| kind(t)) else {
+    fn span(&self, fit: &Fit, windows: &[&Finding]) -> Result<Option<Finding>, Error> {
+        let Some(sense) = windows.first().and_then(|f| counted(f)) else {
             return Ok(None);
         };
-        let same = || {
-            windows
-                .iter()
-                .filter(|t| kind(t) == Some(sense))
-                .map(|t| &t.finding)
+        let same = || windows.iter().filter(|f| counted(f) == Some(sense));
+        let Some(limits) = both_ends(same().filter_map(|f| f.limits), false) else {
+            return Ok(None);
         };
-        let far = |pick: fn(&Limits) -> Bound, larger: bool| {
-            same()
-                .filter_map(|f| f.limits.as_ref().map(pick))
-                .reduce(|a, b| match (a, b) {
-                    (Bound::At(x), Bound::At(y)) if settled_cmp(x, y).is_gt() == larger => a,
-                    (Bound::At(_), Bound::At(_)) => b,
-                    // A side that one of them leaves open is open.
-                    (Bound::At(_), open) | (open, _) => open,
-                })
-                .unwrap_or(Bound::Open)
-        };
-        let (lower, upper) = (far(Limits::lower, false), far(Limits::upper, true));
-        let grades = same().filter_map(|f| f.limits.map(|l| l.grade()));
-        let grade = grades.min().unwrap_or(Grade::Memory);
+        let owner = "all published opinions".into();
         let span = Wanted {
             sense,
-            limits: Limits::new(lower, upper, grade)?,
-            owner: "all published opinions".into(),
+            limits: limits?,
+            owner,
         };
-        let mut told = self.told(fit, &span, None)?;
-        told.finding.grade = same().filter_map(|f| f.grade).min();
-        told.finding.sources = same().flat_map(|f| f.sources.iter().cloned()).collect();
-        Ok(Some(told))
+        Ok(Some(Finding {
+            grade: same().filter_map(|f| f.grade).min(),
+            sources: same().flat_map(|f| f.sources.iter().cloned()).collect(),
+            ..self.against(fit, &span, None)?
+        }))
     }
 
     /// A press fit must press and a slip fit must not; nobody needs to publish that. How much is another matter.
-    fn by_design(&self, fit: &Fit, named: bool) -> Result<Option<Told>, Error> {
-        let press = self.hold == Some(Hold::Press);
+    fn by_design(&self, fit: &Fit, named: bool) -> Result<Option<Finding>, Error> {
+        let (joint, press) = (self.joint, self.hold == Some(Hold::Press));
         let window = match self.hold {
             Some(Hold::Press) => Limits::at_most(NOTHING, Grade::CommonPractice)?,
             Some(Hold::Slip) => Limits::at_least(NOTHING, Grade::CommonPractice)?,
             Some(Hold::Screw) | None => return Ok(None),
         };
-        let joint = self.joint;
-        let [tight, loose] =
-            [fit.tightest(), fit.loosest()].map(|gap| decide(&gap, &window, self.rule));
-        let (decision, outcome, fact) = if tight.outcome == Outcome::NonconformityShown {
-            let fact = if press {
-                FitFact::Gap { joint }
-            } else {
-                FitFact::TooLarge { joint }
-            };
-            (tight, tight.outcome, fact)
-        } else if named || !press {
-            return Ok(None);
-        } else if loose.outcome == Outcome::ConformityShown {
-            (
-                loose,
-                Outcome::Undecided,
-                FitFact::PressesUnlimited { joint },
-            )
-        } else {
-            (loose, Outcome::Undecided, FitFact::PressOrGap { joint })
+        let ends = [fit.tightest(), fit.loosest()];
+        let [tight, loose] = ends.map(|gap| decide(&gap, &window, self.rule));
+        let broken = tight.outcome == Outcome::NonconformityShown;
+        let fact = match (broken, press) {
+            (true, true) => FitFact::Gap { joint },
+            (true, false) => FitFact::TooLarge { joint },
+            (false, true) if named => return Ok(None),
+            (false, false) => return Ok(None),
+            _ if loose.outcome == Outcome::ConformityShown => FitFact::PressesUnlimited { joint },
+            _ => FitFact::PressOrGap { joint },
         };
-        Ok(Some(Told {
-            loose: press,
-            ..Told::plainly(Finding {
-                readings: Vec::from([fit.tightest(), fit.loosest()]),
-                decision: Some(decision),
-                ..Finding::practice(outcome, fact)
-            })
+        let (decision, outcome) = if broken {
+            (tight, tight.outcome)
+        } else {
+            (loose, Outcome::Undecided)
+        };
+        Ok(Some(Finding {
+            readings: ends.into(),
+            decision: Some(decision),
+            ..Finding::practice(outcome, fact)
         }))
     }
 
     /// A measured member against its own limits; it rests on its own surface.
     fn member(&self, found: &MemberFinding) -> Option<Finding> {
         let (limits, decision) = (found.limits?, found.decision?);
-        let inside = found.feature == Feature::Hole;
-        let at = usize::from(!inside);
-        let count = self.counts.get(at).copied().unwrap_or_default();
+        let (member, inside) = (found.feature, found.feature == Feature::Hole);
+        let (count, painted) = self.read(member);
         let mut readings = Vec::from([found.smallest, found.largest]);
         readings.truncate(count);
-        let mut finding = Finding {
+        let row = self.hole_row.filter(|_| inside);
+        let evidence = row.and_then(|row| row.window.evidence());
+        let finding = Finding {
             outcome: Some(decision.outcome),
             readings,
             limits: Some(limits),
             decision: Some(decision),
+            owner: row.map(|row| row.owner.to_string()).unwrap_or_default(),
             grade: Some(limits.grade()),
-            ..Finding::of(FitFact::Member {
-                member: found.feature,
-                count,
-            })
+            sources: evidence.map_or(Vec::new(), |e| e.sources().into()),
+            ..Finding::of(FitFact::Member { member, count })
         };
-        if inside {
-            finding.owner = self.hole_owner.clone().into_owned();
-            let of_row = self.hole_evidence.iter().flat_map(|e| e.sources());
-            finding.sources.extend(of_row.cloned());
-        }
-        Some(match self.painted.get(at) {
-            Some(true) => finding.read_on_paint(inside, self.tables),
-            _ => finding,
+        Some(if painted {
+            finding.read_on_paint(inside, self.tables)
+        } else {
+            finding
         })
     }
 
     /// A finding as far as it holds through paint. Bare, a hole is no smaller than it reads and a shaft no larger: a looseness
     /// that is shown stays shown, everything else waits for the metal.
-    fn through_paint(&self, told: Told) -> Finding {
-        let out = told.finding.outcome == Some(Outcome::NonconformityShown);
-        if !self.painted.contains(&true) || (out && told.loose) {
-            told.finding
+    fn through_paint(&self, found: Finding) -> Finding {
+        let out = found.outcome == Some(Outcome::NonconformityShown);
+        if !self.painted() || (out && loose(&found)) {
+            found
         } else {
-            told.finding.through_paint()
+            found.through_paint()
         }
     }
 
     /// What the findings do not say by themselves.
     fn notes(&self, said: &Verdict, named: bool) -> Vec<FitFact> {
         let joint = self.joint;
+        let mut findings = said.findings.iter();
         let mut notes = Vec::new();
-        let loose_bare = |f: &Finding| {
-            f.outcome == Some(Outcome::NonconformityShown)
-                && !matches!(f.fact, Fact::Fit(FitFact::Member { .. }))
-        };
-        if self.painted.contains(&true) {
-            if said.findings.iter().any(loose_bare) {
-                notes.push(FitFact::LooserBare { joint });
+        match self.hold {
+            _ if self.painted() => {
+                let out = |f: &Finding| f.outcome == Some(Outcome::NonconformityShown);
+                let shown = findings.any(|f| out(f) && loose(f));
+                notes.extend(shown.then_some(FitFact::LooserBare { joint }));
             }
-        } else if self.hold == Some(Hold::Screw) {
-            notes.push(FitFact::Screwed { joint });
-        } else if !named && said.outcome == Outcome::Undecided {
-            match self.hold {
-                Some(Hold::Slip) => notes.push(FitFact::SlipByDesign { joint }),
-                None => notes.push(FitFact::NobodyPrints { joint }),
-                // By design it was said already.
-                _ => {}
-            }
+            Some(Hold::Screw) => notes.push(FitFact::Screwed { joint }),
+            _ if named || said.outcome != Outcome::Undecided => {}
+            Some(Hold::Slip) => notes.push(FitFact::SlipByDesign { joint }),
+            None => notes.push(FitFact::NobodyPrints { joint }),
+            // By design it was said already.
+            Some(Hold::Press) => {}
         }
         let windows = said.findings.iter().chain(&said.beside);
-        let mut shown = windows
-            .filter(|f| matches!(f.fact, Fact::Fit(FitFact::Window { .. })))
-            .map(|f| f.outcome);
-        let first = shown.next();
-        if shown.any(|o| Some(o) != first) && !disagree(said) {
+        if !all_alike(windows.filter(|f| counted(f).is_some())) && !disagree(said) {
             notes.push(FitFact::WindowsDisagree { joint });
         }
         notes
     }
+}
+
+/// How the window of a finding is counted, where it is one.
+pub(super) const fn counted(found: &Finding) -> Option<Sense> {
+    match found.fact {
+        Fact::Fit(FitFact::Window { wanted, .. }) => Some(wanted),
+        _ => None,
+    }
+}
+
+/// Whether it is looseness that a finding shows out.
+fn loose(found: &Finding) -> bool {
+    let over = |limit: Option<Length>, at: Option<Length>| {
+        let ends = limit.zip(at);
+        ends.is_some_and(|(limit, at)| settled_below(limit, at))
+    };
+    let end = |pick: fn(&Limits) -> Bound| found.limits.as_ref().and_then(|l| pick(l).known());
+    let (low, high) = (found.readings.first(), found.readings.last());
+    match (counted(found), &found.fact) {
+        (Some(Sense::Clearance), _) => over(end(Limits::upper), high.map(|r| r.value())),
+        (Some(Sense::Interference), _) => over(low.map(|r| r.value()), end(Limits::lower)),
+        (None, fact) => matches!(fact, Fact::Fit(FitFact::Gap { .. })),
+    }
+}
+
+/// Whether these findings show the same.
+fn all_alike<'a>(findings: impl Iterator<Item = &'a Finding>) -> bool {
+    let mut outcomes = findings.map(|f| f.outcome);
+    let first = outcomes.next();
+    outcomes.all(|o| Some(o) == first)
 }
 
 /// Whether the published windows do not agree, so that nothing is decided.

@@ -103,19 +103,28 @@ pub(super) struct Held<'a> {
 
 impl FigureName {
     /// The limits that the figure states: a window is a requirement, anything else a size. Fields of errors lie in `figure`.
-    pub(crate) fn held<'a>(
-        &self,
-        tables: Tables<'a>,
-    ) -> Result<(Limits, Text, Option<&'a Evidence>), Error> {
-        let found = figure(tables, &self.family, &self.code, &self.field)
-            .map_err(|e| e.within("figure"))?;
-        let limits = if self.field == "window" {
-            Limits::of_requirement(found)
-        } else {
-            Limits::of_size(found)
-        };
-        let owner = format!("{} {}, {}", self.family, self.code, self.field);
-        Ok((limits, owner.into(), found.evidence()))
+    pub(super) fn held<'a>(&self, tables: Tables<'a>) -> Result<Held<'a>, Error> {
+        let found = figure(tables, &self.family, &self.code, &self.field);
+        let found = found.map_err(|e| e.within("figure"))?;
+        Ok(Held {
+            limits: if self.field == "window" {
+                Limits::of_requirement(found)
+            } else {
+                Limits::of_size(found)
+            },
+            owner: format!("{} {}, {}", self.family, self.code, self.field).into(),
+            evidence: found.evidence(),
+        })
+    }
+}
+
+impl From<OwnLimits> for Held<'_> {
+    fn from(own: OwnLimits) -> Self {
+        Self {
+            limits: own.limits,
+            owner: own.owner,
+            evidence: None,
+        }
     }
 }
 
@@ -125,21 +134,8 @@ pub(super) fn held<'a>(
     figure: Option<&FigureName>,
     tables: Tables<'a>,
 ) -> Result<Vec<Held<'a>>, Error> {
-    let own = own.iter().map(|own| Held {
-        limits: own.limits,
-        owner: own.owner.clone(),
-        evidence: None,
-    });
-    let mut all: Vec<Held<'a>> = own.collect();
-    if let Some(name) = figure {
-        let (limits, owner, evidence) = name.held(tables)?;
-        all.push(Held {
-            limits,
-            owner,
-            evidence,
-        });
-    }
-    Ok(all)
+    let own = own.iter().cloned().map(|own| Ok(own.into()));
+    own.chain(figure.map(|name| name.held(tables))).collect()
 }
 
 /// The tightest of several limits of one size: each end from whoever asks most.
@@ -147,21 +143,25 @@ pub(super) fn held<'a>(
 /// # Errors
 /// `Contradiction` where no size keeps all of them.
 pub(super) fn tightest(all: &[Held<'_>], field: &'static str) -> Result<Option<Limits>, Error> {
-    let end = |pick: fn(&Limits) -> Bound, larger: bool| {
-        let ends = all.iter().map(|held| pick(&held.limits));
-        ends.reduce(|a, b| match (a, b) {
-            (Bound::At(x), Bound::At(y)) if settled_cmp(x, y).is_gt() == larger => a,
-            (Bound::At(_), Bound::At(_)) => b,
-            (Bound::Open, other) | (other, Bound::Open) => other,
-            (unknown, _) => unknown,
-        })
+    let tightest = both_ends(all.iter().map(|held| held.limits), true);
+    tightest.transpose().map_err(|e| e.named(field))
+}
+
+/// The limits that keep all of these, or what any of them keeps; a side that nobody prints wins over one that is printed.
+pub(super) fn both_ends(
+    limits: impl Iterator<Item = Limits>,
+    all: bool,
+) -> Option<Result<Limits, Error>> {
+    let end = |a: Bound, b: Bound, larger: bool| match (a, b) {
+        (Bound::At(x), Bound::At(y)) if settled_cmp(x, y).is_gt() == larger => a,
+        (Bound::At(_), Bound::At(_)) => b,
+        (Bound::Open, other) | (other, Bound::Open) if all => other,
+        (Bound::At(_), open) | (open, _) => open,
     };
-    let grade = all.iter().map(|held| held.limits.grade()).min();
-    let (Some(lower), Some(upper), Some(grade)) =
-        (end(Limits::lower, true), end(Limits::upper, false), grade)
-    else {
-        return Ok(None);
-    };
-    let tightest = Limits::new(lower, upper, grade).map_err(|e| e.named(field))?;
-    Ok(Some(tightest))
+    let ends = limits.map(|l| (l.lower(), l.upper(), l.grade()));
+    let (lower, upper, grade) = ends.reduce(|a, b| {
+        let (lower, upper) = (end(a.0, b.0, all), end(a.1, b.1, !all));
+        (lower, upper, a.2.weaker(b.2))
+    })?;
+    Some(Limits::new(lower, upper, grade))
 }

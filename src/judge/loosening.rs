@@ -21,7 +21,7 @@ use crate::thread::Side;
 /// let of = |code| find::<Shell>(code).unwrap();
 /// let open = loosening(&[of("french"), of("swiss"), of("bsc")], Side::Drive).unwrap();
 /// assert_eq!(open.outcome, Outcome::Undecided);
-/// assert!(open.cautions[0].contains("no more torque"));
+/// assert!(open.cautions[0].to_string().contains("no more torque"));
 /// assert!(loosening(&[of("bsc"), of("swiss")], Side::Drive).unwrap().words().contains("clockwise"));
 /// ```
 pub fn loosening(possible: &[&Shell], side: Side) -> Result<Verdict, Error> {

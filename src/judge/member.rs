@@ -128,21 +128,20 @@ impl MemberOf {
     }
 }
 
-/// The one of these fields that states a size or its limits, if any does.
+/// At most one of these fields may state a size or its limits.
 ///
 /// # Errors
 /// `Contradiction` where two do.
-pub(super) fn one_of(stated: &[(&'static str, bool)]) -> Result<Option<&'static str>, Error> {
+pub(super) fn one_of(stated: &[(&'static str, bool)]) -> Result<(), Error> {
     let mut given = stated.iter().filter(|(_, is)| *is).map(|(name, _)| *name);
-    let first = given.next();
-    match (first, given.next()) {
-        (Some(first), Some(second)) => Err(Error::new(
-            ErrorKind::Contradiction,
-            second,
-            "",
-            alloc::format!("`{first}` states it already"),
-            "state one of them",
-        )),
-        _ => Ok(first),
-    }
+    let (Some(first), Some(second)) = (given.next(), given.next()) else {
+        return Ok(());
+    };
+    Err(Error::new(
+        ErrorKind::Contradiction,
+        second,
+        "",
+        alloc::format!("`{first}` states it already"),
+        "state one of them",
+    ))
 }

@@ -32,7 +32,7 @@ pub fn one_size(place: &str, readings: &[SizeReading], step: Length) -> Result<V
     let spread = apart.value();
     let limits = Limits::at_most(step, Grade::Derived)?;
     let rule = DecisionRule::default();
-    let mut held = sizes_against("spread", &[apart], &limits, "one step of sizes", None, rule);
+    let mut held = sizes_against("spread", &[apart], &limits, "one size step", None, rule);
     if readings.len() < 2 && held.outcome == Some(Outcome::ConformityShown) {
         held.outcome = Some(Outcome::Undecided);
         held.fact = FitFact::OneReading.into();

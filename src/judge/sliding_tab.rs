@@ -49,14 +49,8 @@ pub fn sliding_tab(dropout_slot: Angle, tab_slot: Angle, travel: Length) -> Resu
         ClaimFact::Strays { travel, by }
     };
     let found = Vec::from([Finding::derived(parallel, fact)]);
-    Ok(
-        Verdict::from_findings("brake tab on a sliding dropout", found)
-            .with(Worked::length(
-                "strays from the axle by",
-                by,
-                "2 x travel x sin(angle / 2)",
-            ))
-            .then(NextStep::of(ClaimAsk::StayClearance))
-            .minding(ClaimFact::TabForBuilder),
-    )
+    Ok(Verdict::from_findings("sliding brake tab", found)
+        .with(Worked::length("strays by", by, "2 travel sin(angle / 2)"))
+        .then(NextStep::of(ClaimAsk::StayClearance))
+        .minding(ClaimFact::TabForBuilder))
 }

@@ -97,14 +97,12 @@ impl AtTemperature {
             Finding::of(FitFact::Grows { by }),
             held.resting_on(of_shaft),
         ]);
-        Ok(
-            Verdict::from_findings("fit at another temperature", findings)
-                .with(Worked::length(
-                    "clearance changes by",
-                    by,
-                    "diameter x (growth of hole - of shaft)",
-                ))
-                .minding(FitFact::ExpansionAverage),
-        )
+        Ok(Verdict::from_findings("fit by temperature", findings)
+            .with(Worked::length(
+                "clearance changes by",
+                by,
+                "diameter x growth",
+            ))
+            .minding(FitFact::ExpansionAverage))
     }
 }

@@ -253,18 +253,6 @@ impl CuredAt {
     }
 }
 
-impl From<Feature> for CuredAt {
-    fn from(member: Feature) -> Self {
-        Self::Member(member)
-    }
-}
-
-impl From<Length> for CuredAt {
-    fn from(depth: Length) -> Self {
-        Self::Depth(depth)
-    }
-}
-
 impl From<String> for CuredAt {
     fn from(named: String) -> Self {
         Self::Named(named.into())
@@ -359,20 +347,16 @@ impl Verdict {
     /// ```
     #[must_use]
     pub fn from_findings(place: impl Into<String>, findings: Vec<Finding>) -> Self {
-        let decided = || findings.iter().filter_map(|f| f.outcome);
-        let (out, within) = (Outcome::NonconformityShown, Outcome::ConformityShown);
-        let outcome = if decided().any(|o| o == out) {
-            out
-        } else if decided().next().is_some() && decided().all(|o| o == within) {
-            within
+        let decide = || findings.iter().filter(|f| f.outcome.is_some());
+        let shown = |outcome| decide().any(|f| f.outcome == Some(outcome));
+        let outcome = if shown(Outcome::NonconformityShown) {
+            Outcome::NonconformityShown
+        } else if shown(Outcome::ConformityShown) && !shown(Outcome::Undecided) {
+            Outcome::ConformityShown
         } else {
             Outcome::Undecided
         };
-        let weakest = findings
-            .iter()
-            .filter(|f| f.outcome.is_some())
-            .filter_map(|f| f.grade)
-            .min();
+        let weakest = decide().filter_map(|f| f.grade).min();
         Self {
             place: place.into(),
             outcome,

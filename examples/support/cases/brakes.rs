@@ -125,7 +125,7 @@ fn f06(run: &mut Run) -> Result<(), Error> {
         "parallel keeps the offset",
         said.outcome == Outcome::ConformityShown,
     );
-    run.length(&said, "strays from the axle by", 0.0);
+    run.length(&said, "strays by", 0.0);
     run.check(
         "clearance to the stay",
         said.next.iter().any(|n| n.measure().contains("stay")),
