@@ -1,9 +1,11 @@
 //! Plans the preparation of a frame from its sheet.
 //!
 //! `cargo run --example prepare_frame -- examples/frames/aluminium_trekking.toml [--json]`; `-` reads from standard input.
-//! `--record text` or `--record markdown` prints the before-and-after record instead, `--pictures DIR` draws the faces, and
-//! `--rows FILE` brings a shop's own rows (TOML or JSON, in the words of `data/`).
-//! The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits, or a place is out; 2: bad sheet.
+//! Prints the bench page: one page with boxes. `--why` prints the whole plan with reasons, findings and grades, `--measure`
+//! what to measure with which instrument, `--record text|markdown|html` the letter to the customer. `--page FILE.html` writes
+//! the bench page for printing, with the drawings, and the reasons behind it; `--pictures DIR` writes the drawings.
+//! `--blank "seat_tube, shell"` prints an empty sheet for these places. `--rows FILE` brings a shop's own rows (TOML or JSON, in
+//! the words of `data/`). The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits, or a place is out; 2: bad sheet.
 #[path = "support/rows.rs"]
 mod rows;
 mod support;
@@ -15,7 +17,7 @@ use std::process::ExitCode;
 use framegauge::plan::{FrameSheet, Picture, pictures, prepare_with, record};
 use framegauge::read::Tree;
 use framegauge::say;
-use framegauge::standard::{ShopRows, Tables};
+use framegauge::standard::{Place, ShopRows, Tables};
 use framegauge::{Error, ErrorKind};
 use support::{Answer, Words, answer};
 
@@ -27,7 +29,13 @@ fn main() -> ExitCode {
 }
 
 fn run() -> Result<Answer, Error> {
-    let words = Words::read(&["record", "pictures", "rows"], &[])?;
+    let words = Words::read(
+        &["record", "pictures", "rows", "page", "blank"],
+        &["why", "measure"],
+    )?;
+    if let Some(places) = words.named("blank") {
+        return blank(places);
+    }
     let path = words.at(
         0,
         "sheet",
@@ -41,42 +49,61 @@ fn run() -> Result<Answer, Error> {
     let text = read(path)?;
     let tree = tree(&text)?;
     let sheet = FrameSheet::from_tree(&tree, tables).map_err(|errors| all_of(errors, &text))?;
+    let plan = prepare_with(&sheet, tables);
     if let Some(folder) = words.named("pictures") {
         draw(Path::new(folder), &pictures(&sheet, tables))?;
     }
-    let plan = prepare_with(&sheet, tables);
-    match words.named("record") {
-        None => Ok(Answer::new(&plan, say::plan(&plan), plan.acceptable())),
-        Some(form) => {
-            let record = record(&sheet, tables);
-            let text = match form {
-                "text" => say::record(&record),
-                "markdown" => say::markdown(&record),
-                other => {
-                    return Err(Error::new(
-                        ErrorKind::UnknownName,
-                        "--record",
-                        other,
-                        "no such form",
-                        "text or markdown",
-                    ));
-                }
-            };
-            Ok(Answer::new(&record, text, record.finished()))
-        }
+    if let Some(file) = words.named("page") {
+        let page = say::page(&plan, &pictures(&sheet, tables));
+        std::fs::write(file, page).map_err(|e| unwritten("--page", file, &e))?;
     }
+    let Some(form) = words.named("record") else {
+        let text = if words.flag("why") {
+            say::plan(&plan)
+        } else if words.flag("measure") {
+            say::measure(&plan)
+        } else {
+            say::bench(&plan)
+        };
+        return Ok(Answer::new(&plan, text, plan.acceptable()));
+    };
+    let record = record(&sheet, tables);
+    let text = match form {
+        "text" => say::record(&record),
+        "markdown" => say::markdown(&record),
+        "html" => say::letter(&record, &pictures(&sheet, tables)),
+        other => {
+            return Err(Error::new(
+                ErrorKind::UnknownName,
+                "--record",
+                other,
+                "no such form",
+                "text, markdown or html",
+            ));
+        }
+    };
+    Ok(Answer::new(&record, text, record.finished()))
+}
+
+/// An empty sheet for the places that are named, separated by commas or blanks.
+fn blank(places: &str) -> Result<Answer, Error> {
+    let places = places
+        .split([',', ' '])
+        .filter(|name| !name.is_empty())
+        .map(str::parse)
+        .collect::<Result<Vec<Place>, Error>>()
+        .map_err(|e| e.within("--blank"))?;
+    let text = say::blank(&places)?;
+    Ok(Answer::new(&text, text.clone(), true))
+}
+
+fn unwritten(option: &'static str, path: &str, e: &std::io::Error) -> Error {
+    let remedy = "name a place that can be written";
+    Error::new(ErrorKind::Missing, option, path, e.to_string(), remedy)
 }
 
 fn draw(folder: &Path, pictures: &[Picture]) -> Result<(), Error> {
-    let fail = |e: std::io::Error| {
-        Error::new(
-            ErrorKind::Missing,
-            "--pictures",
-            folder.display(),
-            e.to_string(),
-            "name a folder that can be written",
-        )
-    };
+    let fail = |e: std::io::Error| unwritten("--pictures", &folder.display().to_string(), &e);
     std::fs::create_dir_all(folder).map_err(fail)?;
     for picture in pictures {
         let file = folder.join(format!("{}.svg", picture.name));

@@ -4,6 +4,7 @@ use alloc::borrow::Cow;
 
 mod figure;
 mod grade;
+mod harmless;
 #[cfg(feature = "serde")]
 mod serial;
 mod source;
@@ -14,6 +15,7 @@ pub(crate) use serial::shop_evidence;
 
 pub use figure::{Dissent, Fact, Figure, Span};
 pub use grade::Grade;
+pub(crate) use harmless::{escaped, one_line};
 pub use source::{Citation, Evidence, Source, SourceKind};
 
 /// Text that is either compiled in or brought by a shop.

@@ -5,6 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::allowance::Allowance;
+use crate::evidence::escaped;
 use crate::quantity::{mm, settled, settled_mm};
 
 /// A page under construction, in millimetres.
@@ -16,22 +17,6 @@ pub(crate) struct Page {
 pub(crate) const WIDTH: f64 = 160.0;
 const MARGIN: f64 = 8.0;
 const LINE: f64 = 5.0;
-
-/// Text that is safe inside an element.
-fn safe(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for c in text.chars() {
-        match c {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            c if c.is_control() => out.push(' '),
-            c => out.push(c),
-        }
-    }
-    out
-}
 
 /// Two decimals of a millimetre on paper are finer than print.
 pub(crate) fn n(value: f64) -> f64 {
@@ -55,7 +40,7 @@ impl Page {
             "<text x=\"{}\" y=\"{}\" font-size=\"{size}\" text-anchor=\"{anchor}\">{}</text>",
             n(x),
             n(y),
-            safe(words)
+            escaped(words)
         ));
     }
     pub(crate) fn line(&mut self, from: (f64, f64), to: (f64, f64), style: &str) {
@@ -122,7 +107,7 @@ impl Page {
              <title>{}</title>\n  \
              <defs><pattern id=\"touched\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><line x1=\"0\" y1=\"0\" x2=\"0\" y2=\"2\" stroke=\"black\" stroke-width=\"0.5\"/></pattern></defs>\n  \
              <rect width=\"100%\" height=\"100%\" fill=\"white\"/>\n{}</svg>\n",
-            safe(title),
+            escaped(title),
             self.body
         )
     }

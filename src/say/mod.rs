@@ -1,11 +1,20 @@
 //! What a person reads of a plan: the plan itself, the record of the work. Facts come in, plain workshop English goes out.
 
+mod amounts;
+mod bench;
+mod blank;
+mod html;
 mod judge;
+mod letter;
+mod measure;
 mod plan;
 mod plan_facts;
-mod record;
 mod text;
 
+pub use bench::bench;
+pub use blank::blank;
+pub use html::page;
 pub(crate) use judge::{from_to, spread_of};
+pub use letter::{letter, markdown, record};
+pub use measure::measure;
 pub use plan::plan;
-pub use record::{markdown, record};

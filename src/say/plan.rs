@@ -4,10 +4,10 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::text::{safe, wrapped};
+use super::text::wrapped;
 use crate::fact::Worded;
 use crate::measure::Outcome;
-use crate::plan::{Counted, Off, Operation, PlaceReport, Plan, State, Step};
+use crate::plan::{Counted, Off, Operation, PlaceReport, Plan, State, Step, Stop};
 use crate::quantity::in_mm;
 use crate::standard::Place;
 use crate::thread::Turn;
@@ -146,17 +146,7 @@ fn step(out: &mut String, step: &Step) {
         wrapped(out, "    take off: ", &amount(step.operation, off));
     }
     for stop in &step.stops {
-        let left = stop
-            .to_go
-            .map_or(String::new(), |left| format!(", {} to go", in_mm(left)));
-        let grade = stop
-            .grade
-            .map_or(String::new(), |grade| format!(" [{}]", grade.words()));
-        wrapped(
-            out,
-            "    stop at: ",
-            &format!("{}{left}{grade}", stop.limit),
-        );
+        wrapped(out, "    stop at: ", &self::stop(stop));
     }
     if !step.passes.is_empty() {
         wrapped(out, "    passes: ", step.passes);
@@ -179,6 +169,17 @@ fn step(out: &mut String, step: &Step) {
     }
 }
 
+/// What stops a cut, in full.
+pub(super) fn stop(stop: &Stop) -> String {
+    let left = stop
+        .to_go
+        .map_or(String::new(), |left| format!(", {} to go", in_mm(left)));
+    let grade = stop
+        .grade
+        .map_or(String::new(), |grade| format!(" [{}]", grade.words()));
+    format!("{}{left}{grade}", stop.limit)
+}
+
 /// How much comes off, in words.
 pub(super) fn amount(operation: Operation, off: &Off) -> String {
     let of = match (off.of, operation) {
@@ -197,7 +198,7 @@ fn place(out: &mut String, report: &PlaceReport) {
     wrapped(
         out,
         "",
-        &format!("{}: {}", safe(&report.name), state(report.state)),
+        &format!("{}: {}", report.name, state(report.state)),
     );
     for note in &report.notes {
         wrapped(out, "  note: ", note);

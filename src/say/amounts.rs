@@ -1,0 +1,112 @@
+//! Amounts, stops and turns as a hand can use them: two decimals, rounded to the safe side.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+
+use crate::plan::{Counted, Off, Operation, PlaceReport, State, Step, Stop};
+use crate::quantity::{Length, in_mm, settled_mm};
+use crate::thread::Turn;
+
+/// Two decimals, never more than it is.
+pub(super) fn at_most(length: Length) -> f64 {
+    libm::floor(settled_mm(length) * 100.0 + 1e-6) / 100.0
+}
+
+/// Two decimals, never less than it is.
+pub(super) fn at_least(length: Length) -> f64 {
+    libm::ceil(settled_mm(length) * 100.0 - 1e-6) / 100.0
+}
+
+/// Two decimals.
+pub(super) fn two(length: Length) -> String {
+    format!(
+        "{:.2}",
+        libm::round(settled_mm(length) * 100.0) / 100.0 + 0.0
+    )
+}
+
+/// From one size to another, two decimals; one where both print alike.
+pub(super) fn two_to(low: Length, high: Length) -> String {
+    let (low, high) = (two(low), two(high));
+    if low == high {
+        low
+    } else {
+        format!("{low} to {high}")
+    }
+}
+
+/// How much comes off: two decimals where that leaves a range inside the one that is allowed, three where it does not.
+pub(super) fn amount(operation: Operation, off: &Off) -> String {
+    let of = match (off.of, operation) {
+        (Counted::Diameter, _) => "on diameter",
+        (Counted::Depth, Operation::Face) => "of depth after first touch",
+        (Counted::Depth, _) => "of depth",
+    };
+    let (least, most) = (at_least(off.least), at_most(off.most));
+    if least < most {
+        format!("{least:.2} to {most:.2} mm {of}")
+    } else if least <= most {
+        format!("{least:.2} mm {of}")
+    } else if in_mm(off.least).to_string() == in_mm(off.most).to_string() {
+        format!("{} {of}", in_mm(off.least))
+    } else {
+        format!("{:.3} to {} {of}", settled_mm(off.least), in_mm(off.most))
+    }
+}
+
+/// What stops a cut, and how much may come off before it.
+pub(super) fn room(stop: &Stop) -> String {
+    match stop.to_go {
+        Some(left) => format!("never more than {:.2} mm ({})", at_most(left), stop.limit),
+        None => format!("stop at {}", stop.limit),
+    }
+}
+
+/// Which way it turns, seen from where.
+pub(super) fn turn(step: &Step) -> Option<String> {
+    let way = match step.turn? {
+        Turn::Clockwise => "clockwise",
+        Turn::CounterClockwise => "anticlockwise",
+    };
+    let from = if step.start.is_empty() {
+        "outside"
+    } else {
+        &step.start
+    };
+    Some(format!("turn {way}, seen from {from}"))
+}
+
+/// What is done, as a heading.
+pub(super) const fn doing(operation: Operation) -> &'static str {
+    match operation {
+        Operation::Clean => "cleaning",
+        Operation::Ream => "reaming",
+        Operation::Deepen => "deepening",
+        Operation::Chase => "chasing",
+        Operation::Tap => "tapping",
+        Operation::Face => "facing",
+        Operation::Check => "checking",
+        Operation::Replace => "replacing",
+        Operation::Refer => "leaving",
+    }
+}
+
+/// Why nothing is done at a place, where no reason stands by itself.
+pub(super) const fn standing(state: State) -> &'static str {
+    match state {
+        State::NotMeasured => "nothing was measured there",
+        State::Open => "see the questions",
+        State::ToDo => "see the work",
+        State::Done => "as it should be after the work",
+        State::Out => "nothing here cures it",
+        State::Leave => "as it should be",
+        State::Refer => "the frame maker or a qualified builder decides",
+    }
+}
+
+/// What is there before the cut: the smallest and the largest reading that the plan went by.
+pub(super) fn have(report: &PlaceReport) -> Option<String> {
+    let found = report.facts.iter().find(|f| !f.readings.is_empty())?;
+    let (low, high) = (found.readings.first()?, found.readings.last()?);
+    Some(two_to(low.value(), high.value()))
+}
