@@ -2,12 +2,16 @@
 
 use alloc::borrow::Cow;
 use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
 use core::fmt;
 
 use super::sizes::{fit_words, one_of};
+use crate::evidence::Text;
 use crate::fact::Worded;
 use crate::fit::{Feature, Out};
 use crate::judge::{Felt, FitAsk, FitFact};
+use crate::measure::instruments;
 use crate::quantity::{in_mm, settled_mm};
 use crate::standard::Joint;
 
@@ -147,10 +151,8 @@ impl Worded for FitFact {
             | Self::ShimWall { joint, .. }
             | Self::Felt { joint, .. }
             | Self::NotKnown { joint }
+            | Self::Window { joint, .. }
             | Self::MindJoint { joint } => joint.words(),
-            Self::Window { joint, wanted } => {
-                return Cow::Owned(format!("{wanted}, {}", joint.words()));
-            }
             Self::Member { member, .. } => match member {
                 Feature::Hole => "hole",
                 Feature::Shaft => "inner part",
@@ -197,6 +199,14 @@ impl fmt::Display for FitAsk {
     }
 }
 
+/// The instruments of these codes, by name as far as the first comma: behind it stand resolution and range.
+fn names(codes: &[Text]) -> Vec<Text> {
+    let all = instruments().iter();
+    let named = all.filter(|i| codes.contains(&i.code));
+    let short = named.filter_map(|i| i.name.split(',').next());
+    short.map(|name| String::from(name).into()).collect()
+}
+
 impl Worded for FitAsk {
     fn why(&self) -> Cow<'static, str> {
         Cow::Borrowed(match self {
@@ -216,16 +226,17 @@ impl Worded for FitAsk {
                 cannot,
                 ..
             } => {
+                let (can, cannot) = (names(can), names(cannot));
                 return Cow::Owned(match (can.is_empty(), cannot.is_empty()) {
-                    (false, true) => format!("{} can decide {limits}", one_of(can)),
+                    (false, true) => format!("{} can decide {limits}", one_of(&can)),
                     (false, false) => format!(
                         "{} cannot decide {limits}; {} can",
-                        one_of(cannot),
-                        one_of(can)
+                        one_of(&cannot),
+                        one_of(&can)
                     ),
                     (true, false) => format!(
                         "{} cannot decide {limits}: a finer instrument is needed",
-                        one_of(cannot)
+                        one_of(&cannot)
                     ),
                     (true, true) => {
                         format!("of no instrument here the uncertainty at {limits} is known")

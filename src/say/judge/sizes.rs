@@ -59,13 +59,24 @@ impl<F: Worded> fmt::Display for Finding<F> {
     }
 }
 
-fn against<F>(f: &mut fmt::Formatter<'_>, found: &Finding<F>, count: usize) -> fmt::Result {
+fn against<F: fmt::Display>(
+    f: &mut fmt::Formatter<'_>,
+    found: &Finding<F>,
+    count: usize,
+) -> fmt::Result {
     let owner = match &*found.owner {
         "" => String::new(),
         owner => format!(" ({owner})"),
     };
     let spread = spread(&found.readings, count);
     match (&found.limits, &found.decision) {
+        // Worked out, and said beside it.
+        (Some(limits), Some(decision)) if count == 0 && !found.readings.is_empty() => write!(
+            f,
+            "{} wanted {limits}{owner}: {}",
+            found.fact,
+            decided(&found.readings, limits, decision)
+        ),
         (Some(limits), None) => write!(f, "{spread}; limits {limits}{owner}"),
         (None, None) => f.write_str(&spread),
         (None, Some(_)) => write!(
@@ -80,22 +91,16 @@ fn against<F>(f: &mut fmt::Formatter<'_>, found: &Finding<F>, count: usize) -> f
     }
 }
 
-/// `26.980 to 27.150 mm ± 0.023 mm (6 readings)`, by the smallest and the largest of so many; worked out where of none.
+/// `26.980 to 27.150 mm ± 0.023 mm (6 readings)`, by the smallest and the largest of so many.
 pub(in crate::say) fn spread(extremes: &[Reading], count: usize) -> String {
     match *extremes {
         [low, high] if in_mm(low.value()).to_string() == in_mm(high.value()).to_string() => {
-            match count {
-                0 => low.to_string(),
-                _ => format!("{low} ({count} readings alike)"),
-            }
+            format!("{low} ({count} readings alike)")
         }
         [low, high] => {
             let u = low.expanded_uncertainty().max(high.expanded_uncertainty());
-            let said = format!("{} ± {}", from_to(low.value(), high.value()), in_mm(u));
-            match count {
-                0 => said,
-                _ => format!("{said} ({count} readings)"),
-            }
+            let from_to = from_to(low.value(), high.value());
+            format!("{from_to} ± {} ({count} readings)", in_mm(u))
         }
         [only] if to_mm(only.expanded_uncertainty()) == 0.0 => {
             format!("{}, as stated", in_mm(only.value()))
