@@ -198,13 +198,7 @@ mod rules {
             FitQuestion::of_shell(find::<Shell>("bsc").unwrap()).unwrap_err(),
             flat_mount_bolt(&read(-1.0, 0.1), None).unwrap_err(),
             post_by_tape(&read(0.0, 0.1)).unwrap_err(),
-            sliding_tab(
-                framegauge::deg(nan),
-                framegauge::deg(0.0),
-                mm(1.0),
-                mm(51.0),
-            )
-            .unwrap_err(),
+            sliding_tab(framegauge::deg(nan), framegauge::deg(0.0), mm(1.0)).unwrap_err(),
             parallel_faces(Some(&read(-0.1, 0.01)), false).unwrap_err(),
             gauged_thread(
                 Member::Internal,

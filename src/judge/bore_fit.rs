@@ -34,7 +34,7 @@ form! {
     /// let said = shell.answer(Tables::ours()).unwrap();
     /// assert_eq!(said.outcome, Outcome::NonconformityShown);
     /// // Reaming cures the end that is under, and no end that is over.
-    /// let reamed: Vec<&str> = said.cures.iter().filter(|c| c.by == Remedy::Ream).map(|c| &*c.at).collect();
+    /// let reamed: Vec<String> = said.cures.iter().filter(|c| c.by == Remedy::Ream).map(|c| c.at.to_string()).collect();
     /// assert_eq!(reamed, ["55.000 mm deep"]);
     /// ```
     #[derive(Default)]

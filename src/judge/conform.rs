@@ -4,12 +4,13 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::held::FigureName;
+use super::held::{FigureName, Held, OwnLimits};
+use super::member::one_of;
 use super::verdict::{NextStep, Verdict, Worked};
-use super::{Finding, sizes_against};
-use crate::evidence::{Citation, Evidence, Text};
+use super::{Finding, FitAsk, FitFact, sizes_against};
+use crate::evidence::Text;
 use crate::fit::{SizeClass, TableSource, iso286_sources};
-use crate::measure::{DecisionRule, Limits, Measures, Reading, able, instruments};
+use crate::measure::{Able, DecisionRule, Limits, Measures, Reading, able, instruments};
 use crate::quantity::{mm, not_negative};
 use crate::read::{form, missing, words};
 use crate::standard::Tables;
@@ -70,67 +71,30 @@ form! {
     }
 }
 
-/// Limits with whose they are and what they rest on.
-struct Stated<'a> {
-    limits: Limits,
-    owner: Text,
-    evidence: Option<&'a Evidence>,
-    tables: Vec<Citation>,
-}
-
 impl Conform {
-    fn stated<'a>(&self, tables: Tables<'a>) -> Result<Stated<'a>, Error> {
-        let stated = [
+    /// The limits that are stated, with whose they are and what they rest on.
+    fn stated<'a>(&self, tables: Tables<'a>) -> Result<Held<'a>, Error> {
+        one_of(&[
             ("limits", self.limits.is_some()),
             ("class", self.class.is_some()),
             ("thread", self.thread.is_some()),
             ("figure", self.figure.is_some()),
-        ];
-        let mut named = stated.iter().filter(|(_, is)| *is).map(|(name, _)| *name);
-        let Some(first) = named.next() else {
-            return Err(missing("limits"));
-        };
-        if let Some(second) = named.next() {
-            return Err(Error::new(
-                ErrorKind::Contradiction,
-                second,
-                "",
-                format!("`{first}` states limits already"),
-                "state one of limits, class, thread, figure",
-            ));
+        ])?;
+        match (self.class, self.thread, &self.figure) {
+            (Some(class), ..) => {
+                let limits = class.limits().map_err(|e| e.named("class"))?;
+                Ok(OwnLimits::of(limits, format!("{class}, ISO 286-1")).held())
+            }
+            (_, Some(thread), _) => self.of_thread(thread),
+            (.., Some(name)) => name.held(tables),
+            _ => {
+                let own = self.limits.ok_or_else(|| missing("limits"))?;
+                Ok(OwnLimits::from(own).held())
+            }
         }
-        if let Some(class) = self.class {
-            return Ok(Stated {
-                limits: class.limits().map_err(|e| e.named("class"))?,
-                owner: format!("{class}, ISO 286-1").into(),
-                evidence: None,
-                tables: iso286_sources()
-                    .iter()
-                    .filter_map(TableSource::citation)
-                    .collect(),
-            });
-        }
-        if let Some(thread) = self.thread {
-            return self.of_thread(thread);
-        }
-        if let Some(name) = &self.figure {
-            let (limits, owner, evidence) = name.held(tables)?;
-            return Ok(Stated {
-                limits,
-                owner,
-                evidence,
-                tables: Vec::new(),
-            });
-        }
-        Ok(Stated {
-            limits: self.limits.ok_or_else(|| missing("limits"))?,
-            owner: "your own limits".into(),
-            evidence: None,
-            tables: Vec::new(),
-        })
     }
 
-    fn of_thread<'a>(&self, thread: Designation) -> Result<Stated<'a>, Error> {
+    fn of_thread<'a>(&self, thread: Designation) -> Result<Held<'a>, Error> {
         let class = thread.class.ok_or_else(|| {
             Error::new(
                 ErrorKind::Missing,
@@ -147,11 +111,9 @@ impl Conform {
             Some(ThreadDiameter::Minor) => found.minor,
             None => return Err(missing("diameter")),
         };
-        Ok(Stated {
-            limits,
-            owner: format!("{thread}").into(),
+        Ok(Held {
             evidence: Some(found.evidence()),
-            tables: Vec::new(),
+            ..OwnLimits::of(limits, format!("{thread}")).held()
         })
     }
 
@@ -164,11 +126,12 @@ impl Conform {
         if self.diameter.is_some() && self.thread.is_none() {
             return Err(missing("thread"));
         }
-        let stated = self.stated(tables)?;
+        let held = self.stated(tables)?;
+        let (limits, evidence) = (held.limits, held.evidence);
         if self.readings.is_empty() {
             return Err(missing("readings"));
         }
-        let (lower, upper) = (stated.limits.lower().known(), stated.limits.upper().known());
+        let (lower, upper) = (limits.lower().known(), limits.upper().known());
         // Limits of one's own may be about a deviation; those of a class, a thread or a row are about a size unless they
         // reach below zero.
         if self.limits.is_none() && lower.is_none_or(|lower| lower >= mm(0.0)) {
@@ -178,31 +141,31 @@ impl Conform {
             }
         }
         let rule = self.rule.unwrap_or_default();
-        let mut found: Finding = sizes_against(
-            "size",
-            &self.readings,
-            &stated.limits,
-            &stated.owner,
-            stated.evidence,
-            rule,
-        );
-        found.sources.extend(stated.tables);
-        let words = alloc::string::ToString::to_string(&found);
-        let mut said = Verdict::from_findings("size", Vec::from([found])).saying(words);
-        let formula = stated.evidence.map_or("", Evidence::formula);
+        let mut found = sizes_against("size", &self.readings, &limits, &held.owner, evidence, rule);
+        if self.class.is_some() {
+            let tables = iso286_sources();
+            let cited = tables.iter().filter_map(TableSource::citation);
+            found.sources.extend(cited);
+        }
+        let mut said = Verdict::from_findings("size", Vec::from([found]));
+        let (formula, note) = evidence.map_or(("", ""), |e| (e.formula(), e.note()));
         for (what, end) in [("lower limit", lower), ("upper limit", upper)] {
             if let Some(end) = end {
                 said = said.with(Worked::length(what, end, String::from(formula)));
             }
         }
-        let note = stated.evidence.map_or("", Evidence::note);
         if !note.is_empty() {
-            said.beside
-                .push(Finding::stated("note", String::from(note)));
+            let note = Text::Owned(note.into());
+            said.beside.push(Finding::of(FitFact::Note { note }));
         }
         if let Some(measures) = self.measures {
-            let able = able(instruments(), &stated.limits, measures, rule);
-            said = said.then(NextStep::new("the size", able.words, able.can.join(", ")));
+            let Able { can, cannot, .. } = able(instruments(), &limits, measures, rule);
+            said = said.then(NextStep::of(FitAsk::Size {
+                measures,
+                limits,
+                can,
+                cannot,
+            }));
         }
         Ok(said)
     }

@@ -1,16 +1,14 @@
 //! A finding: a fact, the numbers, limits, whose limits they are, and the outcome.
 
-use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::{Doubt, Fact, SizeFact};
 use crate::evidence::{Citation, Evidence, Grade, Text};
-use crate::fit::{Conformance, Fit, Wanted};
 use crate::measure::{
-    Decision, DecisionRule, Limits, Outcome, Reading, Why, decide, settled_below,
+    Decision, DecisionRule, Limits, Outcome, Reading, decide, settled_below, settled_cmp,
 };
-use crate::quantity::{Length, in_mm, settled_mm, to_mm};
+use crate::quantity::Length;
 use crate::standard::{Cutting, CuttingRule, Tables};
 
 /// One thing that was found at one place.
@@ -60,6 +58,18 @@ impl<F> Finding<F> {
         }
     }
 
+    /// What arithmetic shows.
+    pub(crate) fn derived(holds: bool, fact: impl Into<F>) -> Self {
+        let outcome = match holds {
+            true => Outcome::ConformityShown,
+            false => Outcome::NonconformityShown,
+        };
+        Self {
+            grade: Some(Grade::Derived),
+            ..Self::practice(outcome, fact)
+        }
+    }
+
     /// The same finding of another kind of fact.
     #[must_use]
     pub fn with_fact<G>(self, of: impl FnOnce(F) -> G) -> Finding<G> {
@@ -95,10 +105,8 @@ impl<F> Finding<F> {
     #[must_use]
     pub fn resting_on(mut self, evidence: Option<&Evidence>) -> Self {
         if let Some(evidence) = evidence {
-            self.grade = Some(
-                self.grade
-                    .map_or(evidence.worth(), |g| g.weaker(evidence.worth())),
-            );
+            let worth = evidence.worth();
+            self.grade = Some(self.grade.map_or(worth, |g| g.weaker(worth)));
             self.sources.extend(evidence.sources().iter().cloned());
         }
         self
@@ -120,28 +128,6 @@ impl Finding {
             plain: words.into(),
         })
     }
-
-    /// A fit held against a wanted window.
-    #[must_use]
-    pub fn fit(
-        what: impl Into<Text>,
-        fit: &Fit,
-        wanted: &Wanted,
-        conformance: &Conformance,
-        evidence: Option<&Evidence>,
-    ) -> Self {
-        let outcome = conformance.outcome;
-        let words = format!("wanted {wanted}: {}", outcome_words(conformance));
-        Self {
-            outcome: Some(outcome),
-            readings: Vec::from([fit.tightest(), fit.loosest()]),
-            limits: Some(wanted.limits),
-            owner: wanted.owner.clone().into_owned(),
-            grade: Some(wanted.limits.grade()),
-            ..Self::stated(what.into(), words)
-        }
-        .resting_on(evidence)
-    }
 }
 
 impl<F> Finding<F> {
@@ -161,116 +147,75 @@ impl<F> Finding<F> {
     /// assert_eq!(read(41.30), Some(Outcome::NonconformityShown)); // and bare it is larger still
     /// ```
     #[must_use]
-    pub fn read_on_paint(mut self, inside: bool, tables: Tables<'_>) -> Self {
-        let explained = self.explained_by_paint(inside, tables);
-        let ends = self
-            .limits
-            .as_ref()
-            .map(|l| (l.lower().known(), l.upper().known()));
-        if self.outcome == Some(Outcome::NonconformityShown) && explained {
-            self.outcome = Some(Outcome::Undecided);
-            self.doubt = Some(Doubt::Hidden);
-        } else if self.outcome == Some(Outcome::ConformityShown)
-            && ends.is_some_and(|(least, most)| if inside { most } else { least }.is_some())
-        {
-            self.outcome = Some(Outcome::Undecided);
-            self.doubt = Some(Doubt::Within);
-        } else if self.outcome.is_some() {
-            self.doubt = Some(Doubt::Same);
+    pub fn read_on_paint(self, inside: bool, tables: Tables<'_>) -> Self {
+        let end = |limits: &Limits| {
+            if inside {
+                limits.upper()
+            } else {
+                limits.lower()
+            }
+        };
+        let bounded = self.limits.as_ref().and_then(|l| end(l).known()).is_some();
+        match self.outcome {
+            None => self,
+            Some(Outcome::NonconformityShown) if self.explained_by_paint(inside, tables) => {
+                self.open_for(Doubt::Hidden)
+            }
+            Some(Outcome::ConformityShown) if bounded => self.open_for(Doubt::Within),
+            Some(_) => Self {
+                doubt: Some(Doubt::Same),
+                ..self
+            },
+        }
+    }
+
+    /// What it lies on nobody said: out by what a coat explains shows nothing, and within shows as much as it says.
+    pub(crate) fn perhaps_on_paint(self, inside: bool, tables: Tables<'_>) -> Self {
+        let out = self.outcome == Some(Outcome::NonconformityShown);
+        if out && self.explained_by_paint(inside, tables) {
+            return self.open_for(Doubt::NotSaid);
         }
         self
     }
 
-    /// What it lies on nobody said: out by what a coat explains shows nothing, and within shows as much as it says.
-    pub(crate) fn perhaps_on_paint(mut self, inside: bool, tables: Tables<'_>) -> Self {
-        if self.outcome == Some(Outcome::NonconformityShown)
-            && self.explained_by_paint(inside, tables)
-        {
-            self.outcome = Some(Outcome::Undecided);
-            self.doubt = Some(Doubt::NotSaid);
+    /// The same, for a fit with a coated member: nothing is shown before the coat is off.
+    pub(crate) fn through_paint(self) -> Self {
+        match self.outcome {
+            Some(_) => self.open_for(Doubt::Fit),
+            None => self,
         }
-        self
+    }
+
+    /// The same, with nothing shown for this doubt.
+    fn open_for(self, doubt: Doubt) -> Self {
+        Self {
+            outcome: Some(Outcome::Undecided),
+            doubt: Some(doubt),
+            ..self
+        }
     }
 
     /// Whether a coat that is no thicker than any in the tables can be why a size does not keep its limits.
     fn explained_by_paint(&self, inside: bool, tables: Tables<'_>) -> bool {
-        let thickest = CuttingRule::greatest(Cutting::Coat, tables).map(|(coat, _)| coat);
-        let ends = self
-            .limits
-            .as_ref()
-            .map(|l| (l.lower().known(), l.upper().known()));
-        match (ends, self.readings.first(), self.readings.last()) {
-            (Some((least, most)), Some(low), Some(high)) => {
-                // How much paint would have to hide, and whether the other side is kept.
-                let hidden = if inside {
-                    least.map(|l| (l - low.value(), low))
-                } else {
-                    most.map(|m| (high.value() - m, high))
-                };
-                let kept = if inside {
-                    most.is_none_or(|m| !settled_below(m, high.value()))
-                } else {
-                    least.is_none_or(|l| !settled_below(low.value(), l))
-                };
-                kept && hidden.is_some_and(|(by, read)| {
-                    settled_below(Length::default(), by)
-                        && thickest.is_none_or(|coat| {
-                            !settled_below(coat * 2.0 + read.expanded_uncertainty(), by)
-                        })
-                })
-            }
-            _ => false,
-        }
-    }
-
-    /// The same, for a fit with a coated member: nothing is shown before the coat is off.
-    pub(crate) fn through_paint(mut self) -> Self {
-        if self.outcome.is_some() {
-            self.outcome = Some(Outcome::Undecided);
-            self.doubt = Some(Doubt::Fit);
-        }
-        self
-    }
-}
-
-/// `interference 0.050 to 0.100 mm` or `clearance …`, on diameter.
-pub(crate) fn fit_words(fit: &Fit) -> String {
-    let (low, high) = (fit.tightest().value(), fit.loosest().value());
-    let (low_mm, high_mm) = (settled_mm(low), settled_mm(high));
-    if low_mm == 0.0 && high_mm == 0.0 {
-        String::from("neither gap nor press")
-    } else if high_mm <= 0.0 {
-        format!("interference {}", from_to(-high, -low))
-    } else if low_mm >= 0.0 {
-        format!("clearance {}", from_to(low, high))
-    } else {
-        format!(
-            "from {:.3} mm interference to {:.3} mm clearance",
-            -low_mm, high_mm
-        )
-    }
-}
-
-/// `26.980 to 27.150 mm`, or one size where both print alike.
-pub(crate) fn from_to(low: Length, high: Length) -> String {
-    if in_mm(low).to_string() == in_mm(high).to_string() {
-        in_mm(high).to_string()
-    } else {
-        format!("{:.3} to {}", settled_mm(low), in_mm(high))
-    }
-}
-
-fn outcome_words(held: &Conformance) -> String {
-    match (held.outcome, held.probability) {
-        (Outcome::ConformityShown, _) => String::from("inside"),
-        (Outcome::NonconformityShown, _) => String::from("outside"),
-        (Outcome::Undecided, Some(p)) => {
-            format!("undecided, inside with {:.0} % probability", p * 100.0)
-        }
-        (Outcome::Undecided, None) if held.why == Why::LimitUnknown => {
-            String::from("undecided: a limit is not published")
-        }
-        (Outcome::Undecided, None) => String::from("undecided until both parts are measured"),
+        let (Some(limits), Some(low), Some(high)) =
+            (&self.limits, self.readings.first(), self.readings.last())
+        else {
+            return false;
+        };
+        let (least, most) = (limits.lower().known(), limits.upper().known());
+        let under = least.map(|least| least - low.value());
+        let over = most.map(|most| high.value() - most);
+        // How much paint would have to hide, and whether the other side is kept.
+        let (hidden, beyond, read) = if inside {
+            (under, over, low)
+        } else {
+            (over, under, high)
+        };
+        let some = |by: Option<Length>| by.filter(|by| settled_below(Length::default(), *by));
+        let hides = CuttingRule::greatest(Cutting::Coat, tables)
+            .map(|(coat, _)| coat * 2.0 + read.expanded_uncertainty());
+        let enough = |by| hides.is_none_or(|hides| !settled_below(hides, by));
+        some(beyond).is_none() && some(hidden).is_some_and(enough)
     }
 }
 
@@ -293,82 +238,36 @@ pub fn sizes_against(
     evidence: Option<&Evidence>,
     rule: DecisionRule,
 ) -> Finding {
-    let mut found = Finding {
+    let decision = readings
+        .iter()
+        .map(|reading| decide(reading, limits, rule))
+        .min_by(Decision::weight);
+    let silent = limits.lower().known().is_none() && limits.upper().known().is_none();
+    let unlimited = silent && decision.is_some();
+    Finding {
+        outcome: match decision {
+            Some(_) if unlimited => Some(Outcome::Undecided),
+            decision => decision.map(|d| d.outcome),
+        },
         readings: extremes(readings),
-        limits: Some(*limits),
+        limits: (!unlimited).then_some(*limits),
+        decision,
         owner: owner.into(),
-        grade: Some(limits.grade()),
+        grade: (!unlimited).then_some(limits.grade()),
         ..Finding::of(SizeFact::Against {
             of: of.into(),
             count: readings.len(),
         })
-    };
-    found.decision = readings
-        .iter()
-        .map(|reading| decide(reading, limits, rule))
-        .min_by(Decision::weight);
-    if found.decision.is_some()
-        && limits.lower().known().is_none()
-        && limits.upper().known().is_none()
-    {
-        found.outcome = Some(Outcome::Undecided);
-        (found.limits, found.grade) = (None, None);
-    } else {
-        found.outcome = found.decision.map(|d| d.outcome);
     }
-    found.resting_on(evidence)
+    .resting_on(evidence)
 }
 
 /// Smallest and largest.
 pub(crate) fn extremes(readings: &[Reading]) -> Vec<Reading> {
     let mut sorted: Vec<Reading> = readings.to_vec();
-    sorted.sort_by(|a, b| settled_mm(a.value()).total_cmp(&settled_mm(b.value())));
-    match (sorted.first().copied(), sorted.last().copied()) {
-        (Some(low), Some(high)) if sorted.len() > 1 => Vec::from([low, high]),
-        (Some(only), _) => Vec::from([only]),
-        _ => Vec::new(),
+    sorted.sort_by(|a, b| settled_cmp(a.value(), b.value()));
+    if sorted.len() > 2 {
+        sorted.drain(1..sorted.len() - 1);
     }
-}
-
-/// `26.980 to 27.150 mm ± 0.023 mm (6 readings)`.
-pub(crate) fn spread(readings: &[Reading]) -> String {
-    match *extremes(readings).as_slice() {
-        [low, high] if in_mm(low.value()).to_string() == in_mm(high.value()).to_string() => {
-            format!("{low} ({} readings alike)", readings.len())
-        }
-        [low, high] => {
-            let u = low.expanded_uncertainty().max(high.expanded_uncertainty());
-            format!(
-                "{:.3} to {} ± {} ({} readings)",
-                settled_mm(low.value()),
-                in_mm(high.value()),
-                in_mm(u),
-                readings.len()
-            )
-        }
-        [only] if to_mm(only.expanded_uncertainty()) == 0.0 => {
-            format!("{}, as stated", in_mm(only.value()))
-        }
-        [only] => format!("{only} (one reading)"),
-        _ => String::from("not measured"),
-    }
-}
-
-#[cfg(feature = "serde")]
-impl<F: crate::fact::Worded + crate::fact::Coded> serde::Serialize for Finding<F> {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("Finding", 10)?;
-        out.serialize_field("fact", &crate::fact::Bare(&self.fact))?;
-        out.serialize_field("outcome", &self.outcome)?;
-        out.serialize_field("doubt", &self.doubt)?;
-        out.serialize_field("words", &alloc::string::ToString::to_string(self))?;
-        out.serialize_field("readings", &self.readings)?;
-        out.serialize_field("limits", &self.limits)?;
-        out.serialize_field("decision", &self.decision)?;
-        out.serialize_field("owner", &self.owner)?;
-        out.serialize_field("grade", &self.grade)?;
-        out.serialize_field("sources", &self.sources)?;
-        out.end()
-    }
+    sorted
 }

@@ -3,12 +3,11 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::MemberOf;
 use super::joint::windows_of;
 use super::verdict::Verdict;
+use super::{FitFact, MemberOf};
 use crate::Error;
-use crate::evidence::Evidence;
-use crate::fit::{HoleMember, ShaftMember, Wanted, fit_between};
+use crate::fit::{Feature, HoleMember, Sense, ShaftMember, Wanted, fit_between};
 use crate::measure::{DecisionRule, Limits};
 use crate::quantity::{Length, positive};
 use crate::read::{Given, form, words};
@@ -111,17 +110,15 @@ form! {
 
 /// A question with everything looked up.
 pub(super) struct Asked<'a> {
+    pub(super) question: &'a Fit,
     pub(super) tables: Tables<'a>,
     pub(super) joint: Joint,
     pub(super) hold: Option<Hold>,
     pub(super) hole: Option<HoleMember>,
-    pub(super) hole_owner: String,
-    pub(super) hole_evidence: Option<&'a Evidence>,
+    /// The window of a press shell that the limits of the hole were taken from.
+    pub(super) hole_row: Option<&'a BoreWindow>,
     pub(super) shaft: Option<ShaftMember>,
     pub(super) nominal: Option<Length>,
-    pub(super) windows: Vec<Wanted>,
-    pub(super) felt: &'a [Felt],
-    pub(super) painted: [bool; 2],
     pub(super) rule: DecisionRule,
 }
 
@@ -141,71 +138,78 @@ impl Fit {
     /// ```
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
         let asked = self.looked_up(tables)?;
-        let said = asked.as_known()?;
-        Ok(match asked.joint.caution() {
-            "" => said,
-            caution => said.minding(caution),
+        let (said, joint) = (asked.as_known()?, asked.joint);
+        Ok(if joint.caution().is_empty() {
+            said
+        } else {
+            said.minding(FitFact::MindJoint { joint })
         })
     }
 
     fn looked_up<'a>(&'a self, tables: Tables<'a>) -> Result<Asked<'a>, Error> {
-        let of = |wanted: fn(Limits, String) -> Wanted, windows: &[Limits]| -> Vec<Wanted> {
-            let owner = || self.owner.clone().unwrap_or_default();
-            windows.iter().map(|l| wanted(*l, owner())).collect()
-        };
-        let mut windows = of(Wanted::clearance, &self.clearance);
-        windows.extend(of(Wanted::interference, &self.interference));
-        let member = |e: Error, name: &'static str| e.within(name);
+        let sold_as = self.sold_as.map(|d| positive("sold_as", d)).transpose()?;
         let mut asked = Asked {
+            question: self,
             tables,
             joint: self.joint.unwrap_or(Joint::Other),
             hold: self.hold.or(self.joint.map(Joint::hold)),
             hole: None,
-            hole_owner: String::new(),
-            hole_evidence: None,
+            hole_row: None,
             shaft: None,
-            nominal: self
-                .sold_as
-                .map(|d| positive("sold_as", d))
-                .transpose()?
-                .or(self.hole.nominal)
-                .or(self.shaft.nominal),
-            windows,
-            felt: &self.felt,
-            painted: [self.hole.over_paint(), self.shaft.over_paint()],
+            nominal: sold_as.or(self.hole.nominal).or(self.shaft.nominal),
             rule: self.rule.unwrap_or_default(),
         };
         let mut hole = alloc::borrow::Cow::Borrowed(&self.hole);
         if let Some(name) = &self.shell {
-            let limits = asked.of_shell(name, self.hold)?;
-            if let Some(limits) = limits
-                && hole.class.is_none()
-                && hole.ring.is_none()
-                && hole.limits.is_none()
-            {
-                hole.to_mut().limits = Some(limits);
-            } else {
-                asked.hole_evidence = None;
-                asked.hole_owner.clear();
+            let printed = asked.of_shell(name, self.hold)?;
+            asked.hole_row = printed.filter(|_| !hole.says_limits());
+            if let Some(row) = asked.hole_row {
+                hole.to_mut().limits = Some(Limits::of_size(&row.window));
             }
         }
         if !hole.is_empty() {
-            asked.hole = Some(hole.member().map_err(|e| member(e, "hole"))?);
+            asked.hole = Some(hole.member().map_err(|e| e.within("hole"))?);
         }
         if !self.shaft.is_empty() {
-            asked.shaft = Some(self.shaft.member().map_err(|e| member(e, "shaft"))?);
+            asked.shaft = Some(self.shaft.member().map_err(|e| e.within("shaft"))?);
         }
         Ok(asked)
+    }
+
+    /// The windows that the asker states.
+    pub(super) fn windows(&self) -> impl Iterator<Item = Wanted> {
+        let clearance = self.clearance.iter().map(|l| (Sense::Clearance, l));
+        let interference = self.interference.iter().map(|l| (Sense::Interference, l));
+        clearance.chain(interference).map(|(sense, limits)| Wanted {
+            sense,
+            limits: *limits,
+            owner: self.owner.clone().unwrap_or_default().into(),
+        })
     }
 }
 
 impl<'a> Asked<'a> {
-    /// What the row of a shell says; returns the printed limits of its bore.
-    fn of_shell(&mut self, name: &str, hold: Option<Hold>) -> Result<Option<Limits>, Error> {
-        let shell = self
-            .tables
-            .find::<Shell>(name)
-            .map_err(|e| e.named("shell"))?;
+    /// The readings of a member, and whether any lies over paint.
+    pub(super) fn read(&self, member: Feature) -> (usize, bool) {
+        let read = match member {
+            Feature::Hole => &self.question.hole,
+            Feature::Shaft => &self.question.shaft,
+        };
+        (read.readings.len(), read.over_paint())
+    }
+
+    pub(super) fn painted(&self) -> bool {
+        self.read(Feature::Hole).1 || self.read(Feature::Shaft).1
+    }
+
+    /// What the row of a shell says; returns the limits that are printed for its bore.
+    fn of_shell(
+        &mut self,
+        name: &str,
+        hold: Option<Hold>,
+    ) -> Result<Option<&'a BoreWindow>, Error> {
+        let found = self.tables.find::<Shell>(name);
+        let shell = found.map_err(|e| e.named("shell"))?;
         let Some(nominal) = shell.bore.as_ref().and_then(crate::Figure::nominal) else {
             return Err(Error::new(
                 crate::ErrorKind::Missing,
@@ -217,31 +221,20 @@ impl<'a> Asked<'a> {
         };
         let of_row = shell.fit.as_ref().and_then(|f| f.value()).copied();
         // Bearings stand in the bore itself where a window for that is published at this size.
-        let direct = of_row == Some(Hold::Press)
-            && windows_of(self.tables, Joint::DirectBearing, nominal)
-                .next()
-                .is_some();
-        self.joint = if direct {
+        let mut direct = windows_of(self.tables, Joint::DirectBearing, nominal);
+        self.joint = if of_row == Some(Hold::Press) && direct.next().is_some() {
             Joint::DirectBearing
         } else {
             Joint::PressShell
         };
         self.hold = hold.or(of_row).or(Some(self.joint.hold()));
         self.nominal = self.nominal.or(Some(nominal));
-        let printed = self
-            .tables
-            .all::<BoreWindow>()
-            .find(|w| w.shell == shell.code && w.window.is_known());
-        Ok(printed.map(|window| {
-            self.hole_owner = String::from(&*window.owner);
-            self.hole_evidence = window.window.evidence();
-            Limits::of_size(&window.window)
-        }))
+        let mut printed = self.tables.all::<BoreWindow>();
+        Ok(printed.find(|w| w.shell == shell.code && w.window.is_known()))
     }
 
     fn as_known(&self) -> Result<Verdict, Error> {
-        let both = self.hole.as_ref().zip(self.shaft.as_ref());
-        if let Some((hole, shaft)) = both {
+        if let (Some(hole), Some(shaft)) = (&self.hole, &self.shaft) {
             match fit_between(hole, shaft, self.rule) {
                 Ok(_) => return self.measured(hole, shaft),
                 Err(e) if e.kind() == crate::ErrorKind::Missing => {}
@@ -249,11 +242,9 @@ impl<'a> Asked<'a> {
                 Err(e) => return Err(e.named("hole")),
             }
         }
-        let hole_known = self.hole.as_ref().is_some_and(|h| h.shape().is_some());
-        let shaft_known = self
-            .shaft
-            .as_ref()
-            .is_some_and(|s| s.shape().is_some() || s.limits().is_some());
+        let (hole, shaft) = (self.hole.as_ref(), self.shaft.as_ref());
+        let hole_known = hole.is_some_and(|h| h.shape().is_some());
+        let shaft_known = shaft.is_some_and(|s| s.shape().is_some() || s.limits().is_some());
         Ok(self.unmeasured(hole_known, shaft_known))
     }
 }

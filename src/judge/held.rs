@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::{Doubt, Finding, sizes_against};
 use crate::Error;
 use crate::evidence::{Evidence, Text};
-use crate::measure::{Bound, DecisionRule, Limits, Outcome, Reading, settled_below};
+use crate::measure::{Bound, DecisionRule, Limits, Outcome, Reading, settled_below, settled_cmp};
 use crate::quantity::Length;
 use crate::read::{Context, Read, Shape, Tree, form};
 use crate::standard::{Tables, figure};
@@ -126,19 +126,18 @@ impl Held<'_> {
 
 impl FigureName {
     /// The limits that the figure states: a window is a requirement, anything else a size. Fields of errors lie in `figure`.
-    pub(crate) fn held<'a>(
-        &self,
-        tables: Tables<'a>,
-    ) -> Result<(Limits, Text, Option<&'a Evidence>), Error> {
-        let found = figure(tables, &self.family, &self.code, &self.field)
-            .map_err(|e| e.within("figure"))?;
-        let limits = if self.field == "window" {
-            Limits::of_requirement(found)
-        } else {
-            Limits::of_size(found)
-        };
-        let owner = format!("{} {}, {}", self.family, self.code, self.field);
-        Ok((limits, owner.into(), found.evidence()))
+    pub(super) fn held<'a>(&self, tables: Tables<'a>) -> Result<Held<'a>, Error> {
+        let found = figure(tables, &self.family, &self.code, &self.field);
+        let found = found.map_err(|e| e.within("figure"))?;
+        Ok(Held {
+            limits: if self.field == "window" {
+                Limits::of_requirement(found)
+            } else {
+                Limits::of_size(found)
+            },
+            owner: format!("{} {}, {}", self.family, self.code, self.field).into(),
+            evidence: found.evidence(),
+        })
     }
 }
 
@@ -160,16 +159,8 @@ pub(super) fn held<'a>(
     figure: Option<&FigureName>,
     tables: Tables<'a>,
 ) -> Result<Vec<Held<'a>>, Error> {
-    let mut all: Vec<Held<'a>> = own.iter().map(OwnLimits::held).collect();
-    if let Some(name) = figure {
-        let (limits, owner, evidence) = name.held(tables)?;
-        all.push(Held {
-            limits,
-            owner,
-            evidence,
-        });
-    }
-    Ok(all)
+    let own = own.iter().map(|own| Ok(own.held()));
+    own.chain(figure.map(|name| name.held(tables))).collect()
 }
 
 /// The tightest of several limits of one size: each end from whoever asks most.
@@ -177,25 +168,25 @@ pub(super) fn held<'a>(
 /// # Errors
 /// `Contradiction` where no size keeps all of them.
 pub(super) fn tightest(all: &[Held<'_>], field: &'static str) -> Result<Option<Limits>, Error> {
-    let Some(first) = all.first() else {
-        return Ok(None);
+    let tightest = both_ends(all.iter().map(|held| held.limits), true);
+    tightest.transpose().map_err(|e| e.named(field))
+}
+
+/// The limits that keep all of these, or what any of them keeps; a side that nobody prints wins over one that is printed.
+pub(super) fn both_ends(
+    limits: impl Iterator<Item = Limits>,
+    all: bool,
+) -> Option<Result<Limits, Error>> {
+    let end = |a: Bound, b: Bound, larger: bool| match (a, b) {
+        (Bound::At(x), Bound::At(y)) if settled_cmp(x, y).is_gt() == larger => a,
+        (Bound::At(_), Bound::At(_)) => b,
+        (Bound::Open, other) | (other, Bound::Open) if all => other,
+        (Bound::At(_), open) | (open, _) => open,
     };
-    let (mut lower, mut upper) = (first.limits.lower(), first.limits.upper());
-    let mut grade = first.limits.grade();
-    for held in all.iter().skip(1) {
-        lower = match (lower, held.limits.lower()) {
-            (Bound::At(a), Bound::At(b)) => Bound::At(if settled_below(a, b) { b } else { a }),
-            (Bound::Open, other) | (other, Bound::Open) => other,
-            (unknown, _) => unknown,
-        };
-        upper = match (upper, held.limits.upper()) {
-            (Bound::At(a), Bound::At(b)) => Bound::At(if settled_below(b, a) { b } else { a }),
-            (Bound::Open, other) | (other, Bound::Open) => other,
-            (unknown, _) => unknown,
-        };
-        grade = grade.weaker(held.limits.grade());
-    }
-    Limits::new(lower, upper, grade)
-        .map(Some)
-        .map_err(|e| e.named(field))
+    let ends = limits.map(|l| (l.lower(), l.upper(), l.grade()));
+    let (lower, upper, grade) = ends.reduce(|a, b| {
+        let (lower, upper) = (end(a.0, b.0, all), end(a.1, b.1, !all));
+        (lower, upper, a.2.weaker(b.2))
+    })?;
+    Some(Limits::new(lower, upper, grade))
 }

@@ -1,13 +1,12 @@
 //! The windows that are published for a joint, and fits held against them.
 
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Finding;
-use crate::evidence::SourceKind;
-use crate::fit::{Conformance, Fit, Wanted};
-use crate::measure::{Limits, settled_cmp};
-use crate::quantity::{Length, in_mm, mm};
+use super::{Finding, FitFact};
+use crate::evidence::{SourceKind, Text};
+use crate::fit::Wanted;
+use crate::measure::Limits;
+use crate::quantity::Length;
 use crate::standard::{FitWindow, Joint, SpeaksOf, Tables};
 
 /// The published windows that speak of this joint at this size. General machining classes are left out: they are for machined
@@ -44,50 +43,28 @@ pub(super) fn wanted(window: &FitWindow) -> Option<Wanted> {
 
 /// Whether a window rests on a standard or on a maker's own document: such windows decide before opinions.
 pub(super) fn from_maker(window: &FitWindow) -> bool {
-    window.window.evidence().is_some_and(|e| {
-        e.sources().iter().any(|c| {
-            matches!(
-                c.source().kind,
-                SourceKind::Standard | SourceKind::MakerDocument
-            )
-        })
-    })
-}
-
-/// The finding of a fit held against a window.
-pub(super) fn held(fit: &Fit, what: &str, wanted: &Wanted, held: &Conformance) -> Finding {
-    let mut found = Finding::fit(alloc::string::String::from(what), fit, wanted, held, None);
-    let worst = [held.tightest, held.loosest]
-        .into_iter()
-        .filter_map(|d| d.margin)
-        .min_by(|a, b| settled_cmp(*a, *b));
-    if let Some(margin) = worst
-        && settled_cmp(margin, mm(0.0)).is_lt()
-    {
-        let words = alloc::format!("{found}, {} beyond the limit by the values", in_mm(-margin));
-        found.reworded(words);
-    }
-    found
+    let makers = [SourceKind::Standard, SourceKind::MakerDocument];
+    let cited = window.window.evidence().map_or(&[][..], |e| e.sources());
+    cited.iter().any(|c| makers.contains(&c.source().kind))
 }
 
 /// Windows that print one figure and no limits are quoted, never applied.
-pub(super) fn quoted(what: &str, windows: &[&FitWindow]) -> Vec<Finding> {
-    windows
-        .iter()
-        .filter(|w| wanted(w).is_none())
-        .map(|w| {
-            let words = w.window.nominal().map_or_else(
-                || alloc::format!("no window is published: {}", w.window.reason()),
-                |figure| {
-                    alloc::format!(
-                        "{} prints {} of {}, without limits",
-                        w.owner,
-                        w.sense,
-                        in_mm(figure)
-                    )
-                },
-            );
-            Finding::stated(String::from(what), words).resting_on(w.window.evidence())
-        })
-        .collect()
+pub(super) fn quoted(joint: Joint, windows: &[&FitWindow]) -> Vec<Finding> {
+    let none = windows.iter().filter(|w| wanted(w).is_none());
+    none.map(|w| {
+        let fact = match w.window.nominal() {
+            Some(figure) => FitFact::Quoted {
+                joint,
+                by: w.owner.clone(),
+                wanted: w.sense,
+                figure,
+            },
+            None => FitFact::NoWindow {
+                joint,
+                reason: Text::Owned(w.window.reason().into()),
+            },
+        };
+        Finding::of(fact).resting_on(w.window.evidence())
+    })
+    .collect()
 }

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use crate::fit::{Member, Part, RingClass, SizeClass, SizeReading};
 use crate::measure::{Limits, Placed, Reading, Surface};
 use crate::quantity::Length;
-use crate::read::{Inside, form};
+use crate::read::{Inside, form, missing};
 use crate::{Error, ErrorKind};
 
 form! {
@@ -38,19 +38,12 @@ form! {
 /// # Errors
 /// Those of a direction or depth that is none.
 pub(crate) fn sizes(readings: &[Placed]) -> Result<Vec<SizeReading>, Error> {
-    readings
-        .iter()
-        .map(|placed| {
-            let mut size = SizeReading::new(placed.reading);
-            if let Some(angle) = placed.angle {
-                size = size.across(angle)?;
-            }
-            if let Some(depth) = placed.depth {
-                size = size.at_depth(depth)?;
-            }
-            Ok(size)
-        })
-        .collect()
+    let size = |placed: &Placed| {
+        let size = SizeReading::new(placed.reading);
+        let size = placed.angle.map_or(Ok(size), |angle| size.across(angle))?;
+        placed.depth.map_or(Ok(size), |depth| size.at_depth(depth))
+    };
+    readings.iter().map(size).collect()
 }
 
 impl MemberOf {
@@ -86,53 +79,44 @@ impl MemberOf {
 
     /// Whether any of its readings lies over paint.
     pub(crate) fn over_paint(&self) -> bool {
-        self.readings
-            .iter()
-            .any(|p| p.surface == Surface::OverPaint)
+        let mut surfaces = self.readings.iter().map(|p| p.surface);
+        surfaces.any(|s| s == Surface::OverPaint)
+    }
+
+    /// Whether anything states limits of its size.
+    pub(crate) fn says_limits(&self) -> bool {
+        self.class.is_some() || self.ring.is_some() || self.limits.is_some()
     }
 
     /// Whether nothing was said of it.
     pub(crate) fn is_empty(&self) -> bool {
-        self.readings.is_empty()
-            && self.class.is_none()
-            && self.ring.is_none()
-            && self.limits.is_none()
+        self.readings.is_empty() && !self.says_limits()
     }
 
     /// The member as the fit math takes it. Fields of errors are those of this form.
     pub(crate) fn member<P: Part>(&self) -> Result<Member<P>, Error> {
-        let stated = [
+        one_of(&[
             ("class", self.class.is_some()),
             ("ring", self.ring.is_some()),
             ("limits", self.limits.is_some()),
-        ];
-        let mut given = stated.iter().filter(|(_, is)| *is).map(|(name, _)| *name);
-        given.next();
-        if let Some(second) = given.next() {
-            return Err(Error::new(
-                ErrorKind::Contradiction,
-                second,
-                "",
-                "a second statement of one size",
-                "state one of class, ring, limits, and readings",
-            ));
-        }
+        ])?;
         if self.ring_class.is_some() && self.ring.is_none() {
-            return Err(crate::read::missing("ring"));
+            return Err(missing("ring"));
         }
         let of = |field: &'static str| move |e: Error| e.named(field);
         let sizes = sizes(&self.readings).map_err(of("readings"))?;
-        let member = if let Some(class) = self.class {
-            Some(Member::of_class(class.nominal(), class.class()).map_err(of("class"))?)
-        } else if let Some(ring) = self.ring {
-            let class = self.ring_class.unwrap_or(RingClass::Normal);
-            Some(Member::of_ring(ring, class).map_err(of("ring"))?)
-        } else if let Some(limits) = self.limits {
-            Some(Member::of_limits(limits).map_err(of("limits"))?)
-        } else {
-            None
+        let stated = match (self.class, self.ring, self.limits) {
+            (Some(class), ..) => {
+                Some(Member::of_class(class.nominal(), class.class()).map_err(of("class"))?)
+            }
+            (_, Some(ring), _) => {
+                let class = self.ring_class.unwrap_or(RingClass::Normal);
+                Some(Member::of_ring(ring, class).map_err(of("ring"))?)
+            }
+            (.., Some(limits)) => Some(Member::of_limits(limits).map_err(of("limits"))?),
+            _ => None,
         };
-        let member = match member {
+        let member = match stated {
             Some(member) if sizes.is_empty() => member,
             Some(member) => member.measured(&sizes).map_err(of("readings"))?,
             None => Member::measured_only(&sizes).map_err(of("readings"))?,
@@ -142,4 +126,22 @@ impl MemberOf {
             None => Ok(member),
         }
     }
+}
+
+/// At most one of these fields may state a size or its limits.
+///
+/// # Errors
+/// `Contradiction` where two do.
+pub(super) fn one_of(stated: &[(&'static str, bool)]) -> Result<(), Error> {
+    let mut given = stated.iter().filter(|(_, is)| *is).map(|(name, _)| *name);
+    let (Some(first), Some(second)) = (given.next(), given.next()) else {
+        return Ok(());
+    };
+    Err(Error::new(
+        ErrorKind::Contradiction,
+        second,
+        "",
+        alloc::format!("`{first}` states it already"),
+        "state one of them",
+    ))
 }

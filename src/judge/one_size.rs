@@ -1,15 +1,14 @@
 //! Whether a bore has one size at all.
 
-use alloc::format;
 use alloc::vec::Vec;
 
 use super::verdict::{NextStep, Verdict, Worked};
-use super::{sizes_against, spread};
+use super::{Finding, FitAsk, FitFact, sizes_against};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::{Shape, SizeReading};
-use crate::measure::{DecisionRule, Limits, Outcome, Reading};
-use crate::quantity::{Length, in_mm, positive};
+use crate::measure::{DecisionRule, Limits, Outcome};
+use crate::quantity::{Length, positive};
 
 /// Whether a bore has one size at all: readings that spread by more than the step of the sizes it could be name none of them.
 ///
@@ -28,70 +27,36 @@ use crate::quantity::{Length, in_mm, positive};
 pub fn one_size(place: &str, readings: &[SizeReading], step: Length) -> Result<Verdict, Error> {
     let step = positive("step of sizes", step)?;
     let shape = Shape::of(readings)?;
-    let apart = shape.largest().less(&shape.smallest());
-    let all: Vec<Reading> = readings.iter().map(SizeReading::size).collect();
+    let (smallest, largest) = (shape.smallest(), shape.largest());
+    let apart = largest.less(&smallest);
+    let spread = apart.value();
     let limits = Limits::at_most(step, Grade::Derived)?;
-    let mut found = sizes_against(
-        "spread of the readings",
-        &[apart],
-        &limits,
-        "one step of the sizes it could be",
-        None,
-        DecisionRule::default(),
-    );
-    if readings.len() < 2 && found.outcome == Some(Outcome::ConformityShown) {
-        found.outcome = Some(Outcome::Undecided);
-        found.reworded("one reading shows no shape");
+    let rule = DecisionRule::default();
+    let mut held = sizes_against("spread", &[apart], &limits, "one size step", None, rule);
+    if readings.len() < 2 && held.outcome == Some(Outcome::ConformityShown) {
+        held.outcome = Some(Outcome::Undecided);
+        held.fact = FitFact::OneReading.into();
     }
-    let outcome = found.outcome;
-    let sentence = match outcome {
-        Some(Outcome::NonconformityShown) => format!(
-            "{}: a spread of {} is not a size; the bore is pinched, bulged, burred or worn, and no size may be named before it is round.",
-            spread(&all),
-            in_mm(apart.value())
-        ),
-        Some(Outcome::ConformityShown) => format!(
-            "{}: one size within its step; no roundness limit is published.",
-            spread(&all)
-        ),
-        _ => format!(
-            "{}: not enough to tell whether it is one size.",
-            spread(&all)
-        ),
-    };
-    let mut said = Verdict::from_findings(place, Vec::from([found]))
-        .saying(sentence)
-        .with(Worked::length(
-            "spread",
-            apart.value(),
-            "largest less smallest reading",
-        ))
-        .with(Worked::length(
-            "smallest",
-            shape.smallest().value(),
-            "smallest reading",
-        ))
-        .with(Worked::length(
-            "largest",
-            shape.largest().value(),
-            "largest reading",
-        ));
-    if let Some(oval) = shape.ovality() {
-        said = said.with(Worked::length(
-            "ovality",
-            oval.value(),
-            "largest less smallest at one depth",
-        ));
+    let mut said = Verdict::from_findings(place, Vec::from([held]));
+    match said.outcome {
+        Outcome::NonconformityShown => said.findings.push(Finding::of(FitFact::NoSize { spread })),
+        Outcome::ConformityShown => said.findings.push(Finding::of(FitFact::OneSize { spread })),
+        Outcome::Undecided => {}
+    }
+    let oval = shape.ovality().map(|oval| ("ovality", oval.value()));
+    let numbers = [
+        ("spread", spread),
+        ("smallest", smallest.value()),
+        ("largest", largest.value()),
+    ];
+    for (what, length) in numbers.into_iter().chain(oval) {
+        said = said.with(Worked::length(what, length, ""));
     }
     if said.outcome != Outcome::ConformityShown {
-        said = said.then(NextStep::new(
-            "the bore on two axes at the mouth, at the lug and below",
-            "tells a pinched mouth from a bulge and from wear",
-            "telescoping gauge and micrometer",
-        ));
+        said = said.then(NextStep::of(FitAsk::Shape));
     }
     for caution in shape.cautions() {
-        said.cautions.push(caution.words().into());
+        said = said.minding(FitFact::Mind { caution: *caution });
     }
     Ok(said)
 }

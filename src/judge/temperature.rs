@@ -1,15 +1,14 @@
 //! A fit at other temperatures than the one that sizes hold at.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::verdict::{NOTHING, Verdict, Worked};
-use super::{MemberOf, sizes_against};
+use super::{Finding, FitFact, MemberOf, sizes_against};
 use crate::evidence::{Evidence, Grade};
 use crate::fit::{HoleMember, ShaftMember, Temperature, fit_between};
-use crate::measure::{DecisionRule, Limits, Outcome};
-use crate::quantity::{in_mm, mm, to_mm};
+use crate::measure::{DecisionRule, Limits};
+use crate::quantity::{mm, to_mm};
 use crate::read::form;
 use crate::standard::{Material, Tables};
 use crate::{Error, ErrorKind};
@@ -51,26 +50,26 @@ fn grows<'a>(
     tables: Tables<'a>,
     code: &str,
     celsius: f64,
-    fields: [&'static str; 2],
+    [material, temperature]: [&'static str; 2],
 ) -> Result<(f64, Option<&'a Evidence>), Error> {
     let row = tables
         .find::<Material>(code)
-        .map_err(|e| e.named(fields[0]))?;
-    let alpha = row
-        .expansion
-        .as_ref()
-        .and_then(|f| Some((f.nominal().or(f.lower())?, f.evidence())));
-    let Some((alpha, evidence)) = alpha else {
+        .map_err(|e| e.named(material))?;
+    let figure = row.expansion.as_ref();
+    let Some((alpha, figure)) = figure.and_then(|f| Some((f.nominal().or(f.lower())?, f))) else {
         return Err(Error::new(
             ErrorKind::NotTabulated,
-            fields[0],
+            material,
             String::from(code),
             "no expansion is held for it",
             "name a material of the tables that has one, or add a row of your own",
         ));
     };
-    let temperature = Temperature::celsius(celsius).map_err(|e| e.named(fields[1]))?;
-    Ok((alpha.value * temperature.above_reference().value, evidence))
+    let degrees = Temperature::celsius(celsius).map_err(|e| e.named(temperature))?;
+    Ok((
+        alpha.value * degrees.above_reference().value,
+        figure.evidence(),
+    ))
 }
 
 impl AtTemperature {
@@ -83,47 +82,27 @@ impl AtTemperature {
         let shaft: ShaftMember = self.shaft.member().map_err(|e| e.within("shaft"))?;
         let rule = self.rule.unwrap_or_default();
         let fit = fit_between(&hole, &shaft, rule).map_err(|e| e.named("hole"))?;
-        let cold = self.shaft_celsius.unwrap_or(self.hole_celsius);
-        let (opens, of_hole) = grows(
-            tables,
-            &self.hole_material,
-            self.hole_celsius,
-            ["hole_material", "hole_celsius"],
-        )?;
-        let (fills, of_shaft) = grows(
-            tables,
-            &self.shaft_material,
-            cold,
-            ["shaft_material", "shaft_celsius"],
-        )?;
-        let change = mm(to_mm(fit.hole().smallest.value()) * (opens - fills));
-        let then = [
-            fit.tightest().shifted(change),
-            fit.loosest().shifted(change),
-        ];
+        let warm = self.hole_celsius;
+        let cold = self.shaft_celsius.unwrap_or(warm);
+        let names = ["hole_material", "hole_celsius"];
+        let (opens, of_hole) = grows(tables, &self.hole_material, warm, names)?;
+        let names = ["shaft_material", "shaft_celsius"];
+        let (fills, of_shaft) = grows(tables, &self.shaft_material, cold, names)?;
+        let by = mm(to_mm(fit.hole().smallest.value()) * (opens - fills));
+        let then = [fit.tightest(), fit.loosest()].map(|gap| gap.shifted(by));
         let limits = Limits::at_most(NOTHING, Grade::CommonPractice)?;
-        let owner = "a press fit must press at every temperature it meets";
-        let found = sizes_against(
-            "clearance at temperature",
-            &then,
-            &limits,
-            owner,
-            of_hole,
-            rule,
-        )
-        .resting_on(of_shaft);
-        let words = match found.outcome {
-            Some(Outcome::ConformityShown) => "it still presses there",
-            Some(Outcome::NonconformityShown) => "it no longer presses there",
-            _ => "whether it still presses there the readings do not tell",
-        };
-        Ok(Verdict::from_findings("fit at another temperature", Vec::from([found]))
-            .saying(format!("The clearance changes by {}: {words}.", in_mm(change)))
+        let what = "clearance at temperature";
+        let held = sizes_against(what, &then, &limits, "by design", of_hole, rule);
+        let findings = Vec::from([
+            Finding::of(FitFact::Grows { by }),
+            held.resting_on(of_shaft),
+        ]);
+        Ok(Verdict::from_findings("fit by temperature", findings)
             .with(Worked::length(
                 "clearance changes by",
-                change,
-                "diameter x (expansion of hole x its difference to 20 °C - expansion of shaft x its difference)",
+                by,
+                "diameter x growth",
             ))
-            .minding("coefficients of expansion are averages; joints of plastic or laminate do not follow this sum"))
+            .minding(FitFact::ExpansionAverage))
     }
 }

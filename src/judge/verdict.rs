@@ -1,13 +1,13 @@
-//! A verdict on one interface: outcome, numbers, limits, sources, what to measure next, one plain sentence.
+//! A verdict on one interface: outcome, numbers, limits, sources, what would cure it, what to measure next.
 
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Ask, Fact, Finding, PlainAsk};
+use super::{Ask, Fact, Finding, FitFact, PlainAsk};
 use crate::evidence::{Citation, Grade, Text};
-use crate::fit::Out;
-use crate::measure::Outcome;
-use crate::quantity::{Angle, Length, Printed, in_mm, mm, positive, settled_mm};
+use crate::fit::{Feature, Out};
+use crate::measure::{Outcome, Reading};
+use crate::quantity::{Angle, Length, Printed, mm, positive, settled_mm};
 
 /// What a next step brings.
 ///
@@ -72,20 +72,6 @@ impl NextStep {
     }
 }
 
-#[cfg(feature = "serde")]
-impl serde::Serialize for NextStep {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use alloc::string::ToString;
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("NextStep", 4)?;
-        out.serialize_field("ask", &crate::fact::Bare(&self.ask))?;
-        out.serialize_field("measure", &self.ask.to_string())?;
-        out.serialize_field("why", &crate::fact::Worded::why(&self.ask))?;
-        out.serialize_field("with", &self.ask.with().to_string())?;
-        out.end()
-    }
-}
-
 /// A number that was worked out on the way.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Number {
@@ -95,6 +81,17 @@ pub enum Number {
     Angle(Angle),
     /// A ratio or a count.
     Plain(f64),
+}
+
+impl Number {
+    /// The unit behind a name.
+    const fn suffix(self) -> &'static str {
+        match self {
+            Self::Length(_) => "_mm",
+            Self::Angle(_) => "_deg",
+            Self::Plain(_) => "",
+        }
+    }
 }
 
 /// A number that was worked out, with its name and how.
@@ -116,14 +113,17 @@ pub struct Worked {
 }
 
 impl Worked {
+    fn of(what: impl Into<Text>, value: Number, formula: impl Into<Text>) -> Self {
+        Self {
+            what: what.into(),
+            value,
+            formula: formula.into(),
+        }
+    }
     /// A length.
     #[must_use]
     pub fn length(what: impl Into<Text>, value: Length, formula: impl Into<Text>) -> Self {
-        Self {
-            what: what.into(),
-            value: Number::Length(value),
-            formula: formula.into(),
-        }
+        Self::of(what, Number::Length(value), formula)
     }
     /// An angle.
     ///
@@ -134,11 +134,7 @@ impl Worked {
     /// ```
     #[must_use]
     pub fn angle(what: impl Into<Text>, value: Angle, formula: impl Into<Text>) -> Self {
-        Self {
-            what: what.into(),
-            value: Number::Angle(value),
-            formula: formula.into(),
-        }
+        Self::of(what, Number::Angle(value), formula)
     }
     /// A ratio or a count.
     ///
@@ -149,27 +145,25 @@ impl Worked {
     /// ```
     #[must_use]
     pub fn plain(what: impl Into<Text>, value: f64, formula: impl Into<Text>) -> Self {
-        Self {
-            what: what.into(),
-            value: Number::Plain(value),
-            formula: formula.into(),
-        }
+        Self::of(what, Number::Plain(value), formula)
+    }
+    fn in_unit(&self, suffix: &str) -> Option<f64> {
+        (self.value.suffix() == suffix).then(|| self.number())
     }
     /// The value in millimetres, settled; `None` for angles and ratios.
     #[must_use]
     pub fn in_mm(&self) -> Option<f64> {
-        match self.value {
-            Number::Length(length) => Some(settled_mm(length)),
-            Number::Angle(_) | Number::Plain(_) => None,
-        }
+        self.in_unit("_mm")
     }
     /// The value in degrees; `None` for anything else.
     #[must_use]
     pub fn in_deg(&self) -> Option<f64> {
-        match self.value {
-            Number::Angle(angle) => Some(four_places(angle.in_unit())),
-            Number::Length(_) | Number::Plain(_) => None,
-        }
+        self.in_unit("_deg")
+    }
+    /// The bare number of a ratio or count; `None` for anything else.
+    #[must_use]
+    pub fn bare(&self) -> Option<f64> {
+        self.in_unit("")
     }
     /// The name as scripts have it, with its unit: `wall_left_mm`.
     ///
@@ -187,70 +181,19 @@ impl Worked {
                 out.push('_');
             }
         }
-        out.push_str(match self.value {
-            Number::Length(_) => "_mm",
-            Number::Angle(_) => "_deg",
-            Number::Plain(_) => "",
-        });
-        out
+        out + self.value.suffix()
     }
-    /// The number alone, in the unit of its code.
+    /// The number alone, in the unit of its code; angles and ratios from workshop readings are not known to more than four
+    /// places.
     #[must_use]
     pub fn number(&self) -> f64 {
-        match self.value {
-            Number::Length(length) => settled_mm(length),
-            Number::Angle(angle) => four_places(angle.in_unit()),
-            Number::Plain(value) => four_places(value),
-        }
-    }
-    /// The bare number of a ratio or count; `None` for anything else.
-    #[must_use]
-    pub fn bare(&self) -> Option<f64> {
-        match self.value {
-            Number::Plain(value) => Some(four_places(value)),
-            Number::Length(_) | Number::Angle(_) => None,
-        }
-    }
-}
-
-/// Angles and ratios from workshop readings are not known better.
-fn four_places(value: f64) -> f64 {
-    places(4, value)
-}
-
-/// Rounded, without a minus before nothing.
-fn places(places: i32, value: f64) -> f64 {
-    let scale = libm::pow(10.0, f64::from(places));
-    libm::round(value * scale) / scale + 0.0
-}
-
-impl core::fmt::Display for Worked {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        match self.value {
-            Number::Length(length) => write!(f, "{} {}", self.what, in_mm(length)),
-            Number::Angle(angle) => {
-                write!(f, "{} {:.2}°", self.what, places(2, angle.in_unit()))
-            }
-            Number::Plain(value) => write!(f, "{} {:.2}", self.what, places(2, value)),
-        }
-    }
-}
-
-#[cfg(feature = "serde")]
-impl serde::Serialize for Worked {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("Worked", 3)?;
-        out.serialize_field("what", &self.what)?;
-        match self.value {
-            Number::Length(length) => out.serialize_field("value_mm", &settled_mm(length))?,
-            Number::Angle(angle) => {
-                out.serialize_field("value_deg", &four_places(angle.in_unit()))?;
-            }
-            Number::Plain(value) => out.serialize_field("value", &four_places(value))?,
-        }
-        out.serialize_field("formula", &self.formula)?;
-        out.end()
+        let value = match self.value {
+            Number::Length(length) => return settled_mm(length),
+            Number::Angle(angle) => angle.in_unit(),
+            Number::Plain(value) => value,
+        };
+        // No minus before nothing.
+        libm::round(value * 1e4) / 1e4 + 0.0
     }
 }
 
@@ -289,6 +232,33 @@ pub enum Remedy {
     Refer,
 }
 
+/// The part of a place that is cured.
+#[derive(Debug, Clone, PartialEq)]
+pub enum CuredAt {
+    /// All of it.
+    All,
+    /// One of two members.
+    Member(Feature),
+    /// The bore at this depth.
+    Depth(Length),
+    /// In words only; to be given a name of its own.
+    Named(Text),
+}
+
+impl CuredAt {
+    /// Whether it is all of the place.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        matches!(self, Self::All) || matches!(self, Self::Named(named) if named.is_empty())
+    }
+}
+
+impl From<String> for CuredAt {
+    fn from(named: String) -> Self {
+        Self::Named(named.into())
+    }
+}
+
 /// One way to cure what is out: by what, to which size, and at which place.
 ///
 /// ```
@@ -302,8 +272,8 @@ pub struct Curing {
     pub by: Remedy,
     /// Size of the part or tool that it takes, or the size that results.
     pub size: Option<Length>,
-    /// Which part of the place it cures, such as `5 mm deep`; empty for all of it.
-    pub at: Text,
+    /// Which part of the place it cures.
+    pub at: CuredAt,
 }
 
 impl Curing {
@@ -313,7 +283,7 @@ impl Curing {
         Self {
             by,
             size: None,
-            at: Text::Borrowed(""),
+            at: CuredAt::All,
         }
     }
     /// The same, with its size.
@@ -324,21 +294,9 @@ impl Curing {
     }
     /// The same, of one part of the place.
     #[must_use]
-    pub fn only_at(mut self, at: impl Into<Text>) -> Self {
+    pub fn only_at(mut self, at: impl Into<CuredAt>) -> Self {
         self.at = at.into();
         self
-    }
-}
-
-#[cfg(feature = "serde")]
-impl serde::Serialize for Curing {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("Curing", 3)?;
-        out.serialize_field("by", &self.by)?;
-        out.serialize_field("size_mm", &self.size.map(settled_mm))?;
-        out.serialize_field("at", &self.at)?;
-        out.end()
     }
 }
 
@@ -359,7 +317,7 @@ pub struct Verdict {
     pub place: String,
     /// What is shown: one deciding finding out is enough for out, all within for within, else undecided.
     pub outcome: Outcome,
-    /// The verdict in one sentence.
+    /// The verdict in one sentence; empty where its findings say all.
     pub sentence: String,
     /// The findings that decide.
     pub findings: Vec<Finding>,
@@ -379,38 +337,6 @@ pub struct Verdict {
     pub weakest: Option<Grade>,
 }
 
-#[cfg(feature = "serde")]
-impl serde::Serialize for Verdict {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::{SerializeMap, SerializeStruct};
-
-        /// Numbers by their codes.
-        struct Numbers<'a>(&'a [Worked]);
-        impl serde::Serialize for Numbers<'_> {
-            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                let mut map = serializer.serialize_map(Some(self.0.len()))?;
-                for worked in self.0 {
-                    map.serialize_entry(&worked.code(), &worked.number())?;
-                }
-                map.end()
-            }
-        }
-        let mut out = serializer.serialize_struct("Verdict", 11)?;
-        out.serialize_field("place", &self.place)?;
-        out.serialize_field("outcome", &self.outcome)?;
-        out.serialize_field("words", &self.sentence)?;
-        out.serialize_field("findings", &self.findings)?;
-        out.serialize_field("beside", &self.beside)?;
-        out.serialize_field("numbers", &Numbers(&self.worked))?;
-        out.serialize_field("out", &self.out)?;
-        out.serialize_field("cures", &self.cures)?;
-        out.serialize_field("next", &self.next)?;
-        out.serialize_field("cautions", &self.cautions)?;
-        out.serialize_field("weakest", &self.weakest)?;
-        out.end()
-    }
-}
-
 impl Verdict {
     /// A verdict from what was found. The outcome follows from the findings; without any it is undecided.
     ///
@@ -421,19 +347,16 @@ impl Verdict {
     /// ```
     #[must_use]
     pub fn from_findings(place: impl Into<String>, findings: Vec<Finding>) -> Self {
-        let decided = || findings.iter().filter_map(|f| f.outcome);
-        let outcome = if decided().any(|o| o == Outcome::NonconformityShown) {
+        let decide = || findings.iter().filter(|f| f.outcome.is_some());
+        let shown = |outcome| decide().any(|f| f.outcome == Some(outcome));
+        let outcome = if shown(Outcome::NonconformityShown) {
             Outcome::NonconformityShown
-        } else if decided().next().is_some() && decided().all(|o| o == Outcome::ConformityShown) {
+        } else if shown(Outcome::ConformityShown) && !shown(Outcome::Undecided) {
             Outcome::ConformityShown
         } else {
             Outcome::Undecided
         };
-        let weakest = findings
-            .iter()
-            .filter(|f| f.outcome.is_some())
-            .filter_map(|f| f.grade)
-            .min();
+        let weakest = decide().filter_map(|f| f.grade).min();
         Self {
             place: place.into(),
             outcome,
@@ -447,20 +370,6 @@ impl Verdict {
             cautions: Vec::new(),
             weakest,
         }
-    }
-
-    /// The verdict in plain words.
-    #[must_use]
-    pub fn words(&self) -> String {
-        if !self.sentence.is_empty() {
-            return self.sentence.clone();
-        }
-        let said: Vec<String> = self
-            .findings
-            .iter()
-            .map(|found| alloc::format!("{}: {found}", found.what()))
-            .collect();
-        said.join("; ")
     }
 
     pub(crate) fn saying(mut self, sentence: impl Into<String>) -> Self {
@@ -511,47 +420,14 @@ impl Verdict {
     pub fn demanding(mut self, least: Grade) -> Self {
         if self.outcome != Outcome::Undecided && self.weakest.is_some_and(|g| g < least) {
             self.outcome = Outcome::Undecided;
-            self.sentence.push_str(
-                " This rests on weaker evidence than was asked for, so nothing is shown.",
-            );
+            self = self.minding(FitFact::WeakerThanAsked { asked: least });
         }
         self
     }
 }
 
-impl core::fmt::Display for Verdict {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        writeln!(
-            f,
-            "{}: {}. {}",
-            self.place,
-            self.outcome.words(),
-            self.sentence
-        )?;
-        for found in &self.findings {
-            writeln!(f, "- {}: {}", found.what(), found)?;
-        }
-        for found in &self.beside {
-            writeln!(f, "- beside: {}: {}", found.what(), found)?;
-        }
-        if let Some(weakest) = self.weakest {
-            writeln!(f, "- weakest evidence: {}", weakest.words())?;
-        }
-        for next in &self.next {
-            writeln!(f, "- next: {next}")?;
-        }
-        for caution in &self.cautions {
-            writeln!(f, "- mind: {caution}")?;
-        }
-        Ok(())
-    }
-}
-
 /// A reading whose value is above zero.
-pub(crate) fn size_reading(
-    field: &'static str,
-    reading: &crate::measure::Reading,
-) -> Result<(), crate::Error> {
+pub(crate) fn size_reading(field: &'static str, reading: &Reading) -> Result<(), crate::Error> {
     positive(field, reading.value()).map(|_| ())
 }
 

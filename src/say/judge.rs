@@ -6,6 +6,9 @@ mod fits;
 mod sizes;
 mod squares;
 mod threads;
+mod verdict;
+
+pub(crate) use sizes::{from_to, spread_of};
 
 use core::fmt;
 

@@ -14,6 +14,7 @@ mod text;
 pub use bench::bench;
 pub use blank::blank;
 pub use html::page;
+pub(crate) use judge::{from_to, spread_of};
 pub use letter::{letter, markdown, record};
 pub use measure::measure;
 pub use plan::plan;

@@ -120,3 +120,15 @@ fn makers_windows() {
         ],
     );
 }
+
+/// How far a fit lies beyond a window is counted as the window is: 0.04 mm of gap where a maker wants 0.05 to 0.20 mm of
+/// clearance is 0.01 mm too little, though cups of that kind usually press (arithmetic).
+#[test]
+fn beyond_a_window_of_clearance_in_a_joint_that_presses() {
+    let wanted = Limits::between(mm(0.05), mm(0.20), Grade::Shop).unwrap();
+    let said = of(Joint::PressShell, exact(46.02), exact(45.98))
+        .window(Wanted::clearance(wanted, "an invented cup maker"))
+        .judge()
+        .unwrap();
+    assert_eq!(said.millimetres("beyond window by"), Some(0.01), "{said}");
+}

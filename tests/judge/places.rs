@@ -25,8 +25,11 @@ fn bore(lines: &[&str]) -> Verdict {
     .unwrap()
 }
 
-fn cures(said: &Verdict) -> Vec<(Remedy, &str)> {
-    said.cures.iter().map(|c| (c.by, &*c.at)).collect()
+fn cures(said: &Verdict) -> Vec<(Remedy, String)> {
+    said.cures
+        .iter()
+        .map(|c| (c.by, c.at.to_string()))
+        .collect()
 }
 
 /// A shell of invented limits 41.96 to 41.985 mm; a coat is at most 0.12 mm a side (`coat_one_side`, memory).
@@ -41,9 +44,9 @@ fn bores_by_depth_and_direction() {
     assert_eq!(
         cures(&ends),
         [
-            (Remedy::OtherPart, "3.000 mm deep"),
-            (Remedy::Sleeve, "3.000 mm deep"),
-            (Remedy::Ream, "55.000 mm deep")
+            (Remedy::OtherPart, "3.000 mm deep".into()),
+            (Remedy::Sleeve, "3.000 mm deep".into()),
+            (Remedy::Ream, "55.000 mm deep".into())
         ],
         "{ends}"
     );
@@ -56,7 +59,7 @@ fn bores_by_depth_and_direction() {
         "what is over in one direction is not reamed: {oval}"
     );
     let painted = bore(&["over paint: 41.80 +/- 0.004 mm"]);
-    assert_eq!(cures(&painted), [(Remedy::Clean, "")]);
+    assert_eq!(cures(&painted), [(Remedy::Clean, String::new())]);
     hold(
         "bores",
         &[

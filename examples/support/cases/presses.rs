@@ -39,10 +39,10 @@ fn b01(run: &mut Run) -> Result<(), Error> {
     run.outcome(&said, Outcome::Undecided);
     run.length(&said, "interference", 0.05);
     // Bore 41.96 +0.025/-0 (a workshop article), bearing 42.00 +0/-0.011 (ISO 492 class Normal): 0.004 to 0.040 mm.
-    run.length(&said, "beyond the window by", 0.010);
+    run.length(&said, "beyond window by", 0.010);
     run.check(
         "asks for a bore gauge",
-        said.next.iter().any(|n| n.with().contains("bore gauge")),
+        said.next.iter().any(|n| n.measure().contains("bore gauge")),
     );
     let fine = fit(
         Joint::DirectBearing,
@@ -68,7 +68,7 @@ fn b03(run: &mut Run) -> Result<(), Error> {
     }
     .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
-    run.length(&said, "hole outside its limits by", 0.15);
+    run.length(&said, "hole outside limits by", 0.15);
     run.length(&said, "least interference", 0.20);
     run.length(&said, "greatest interference", 0.25);
     run.check(

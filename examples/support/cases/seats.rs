@@ -34,12 +34,12 @@ fn d02(run: &mut Run) -> Result<(), Error> {
     let said = asked.answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "clearance", 0.40);
-    run.length(&said, "hole off the size it is sold as", 0.20);
-    run.length(&said, "inner part off the size it is sold as", -0.20);
+    run.length(&said, "hole off size", 0.20);
+    run.length(&said, "shaft off size", -0.20);
     run.says(&said.words(), "both members are off");
     // 27.4 is a listed size (a trade article on seatpost diameters).
-    run.length(&said, "post size to try first", 27.4);
-    run.length(&said, "clearance with that post", 0.0);
+    run.length(&said, "post to try", 27.4);
+    run.length(&said, "clearance it leaves", 0.0);
     run.length(&said, "shim wall", 0.20);
     Ok(())
 }
@@ -150,7 +150,7 @@ fn d10(run: &mut Run) -> Result<(), Error> {
     let said = post_by_tape(&read("82 +/- 0.5 mm")?)?;
     run.outcome(&said, Outcome::Undecided);
     run.length(&said, "diameter", 26.101);
-    run.length(&said, "uncertainty of the diameter", 0.159);
+    run.length(&said, "diameter uncertainty", 0.159);
     run.says(&said.words(), "26.0 or 26.2");
     Ok(())
 }

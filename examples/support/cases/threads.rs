@@ -391,7 +391,7 @@ fn h02(run: &mut Run) -> Result<(), Error> {
     run.outcome(&said, Outcome::NonconformityShown);
     run.says(
         &said.words(),
-        "The fine column carries a pitch of the UNC series",
+        "a pitch of the UNC series, stands in the fine column",
     );
     run.check(
         "a fixed row is no fixed column",

@@ -5,10 +5,11 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use core::fmt;
 
+use crate::evidence::Text;
 use crate::fact::Worded;
-use crate::judge::{Doubt, Finding, NextStep, PlainAsk, SizeFact};
+use crate::judge::{Doubt, Finding, NextStep, PlainAsk, SizeFact, extremes};
 use crate::measure::{Decision, Limits, Outcome, Reading, Why, settled_below};
-use crate::quantity::{in_mm, settled_mm, to_mm};
+use crate::quantity::{Length, in_mm, settled_mm, to_mm};
 
 impl fmt::Display for SizeFact {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -58,19 +59,33 @@ impl<F: Worded> fmt::Display for Finding<F> {
     }
 }
 
-fn against<F>(f: &mut fmt::Formatter<'_>, found: &Finding<F>, count: usize) -> fmt::Result {
-    let owner = &found.owner;
+fn against<F: fmt::Display>(
+    f: &mut fmt::Formatter<'_>,
+    found: &Finding<F>,
+    count: usize,
+) -> fmt::Result {
+    let owner = match &*found.owner {
+        "" => String::new(),
+        owner => format!(" ({owner})"),
+    };
     let spread = spread(&found.readings, count);
     match (&found.limits, &found.decision) {
-        (Some(limits), None) => write!(f, "{spread}; limits {limits} ({owner})"),
+        // Worked out, and said beside it.
+        (Some(limits), Some(decision)) if count == 0 && !found.readings.is_empty() => write!(
+            f,
+            "{} wanted {limits}{owner}: {}",
+            found.fact,
+            decided(&found.readings, limits, decision)
+        ),
+        (Some(limits), None) => write!(f, "{spread}; limits {limits}{owner}"),
         (None, None) => f.write_str(&spread),
         (None, Some(_)) => write!(
             f,
-            "{spread}; no limit is published ({owner}), so nothing can be shown"
+            "{spread}; no limit is published{owner}, so nothing can be shown"
         ),
         (Some(limits), Some(decision)) => write!(
             f,
-            "{spread}; limits {limits} ({owner}): {}",
+            "{spread}; limits {limits}{owner}: {}",
             decided(&found.readings, limits, decision)
         ),
     }
@@ -84,18 +99,50 @@ pub(in crate::say) fn spread(extremes: &[Reading], count: usize) -> String {
         }
         [low, high] => {
             let u = low.expanded_uncertainty().max(high.expanded_uncertainty());
-            format!(
-                "{:.3} to {} ± {} ({count} readings)",
-                settled_mm(low.value()),
-                in_mm(high.value()),
-                in_mm(u),
-            )
+            let from_to = from_to(low.value(), high.value());
+            format!("{from_to} ± {} ({count} readings)", in_mm(u))
         }
         [only] if to_mm(only.expanded_uncertainty()) == 0.0 => {
             format!("{}, as stated", in_mm(only.value()))
         }
         [only] => format!("{only} (one reading)"),
         _ => String::from("not measured"),
+    }
+}
+
+/// The same of all readings.
+pub(crate) fn spread_of(readings: &[Reading]) -> String {
+    spread(&extremes(readings), readings.len())
+}
+
+/// `26.980 to 27.150 mm`, or one size where both print alike.
+pub(crate) fn from_to(low: Length, high: Length) -> String {
+    if in_mm(low).to_string() == in_mm(high).to_string() {
+        in_mm(high).to_string()
+    } else {
+        format!("{:.3} to {}", settled_mm(low), in_mm(high))
+    }
+}
+
+/// `interference 0.050 to 0.100 mm` or `clearance ...`, by the clearance at the tightest and at the loosest place.
+pub(in crate::say) fn fit_words(tightest: Length, loosest: Length) -> String {
+    let (low, high) = (settled_mm(tightest), settled_mm(loosest));
+    if low == 0.0 && high == 0.0 {
+        String::from("neither gap nor press")
+    } else if high <= 0.0 {
+        format!("interference {}", from_to(-loosest, -tightest))
+    } else if low >= 0.0 {
+        format!("clearance {}", from_to(tightest, loosest))
+    } else {
+        format!("from {:.3} mm interference to {high:.3} mm clearance", -low)
+    }
+}
+
+/// `27.0, 27.2 or 27.4`.
+pub(in crate::say) fn one_of(names: &[Text]) -> String {
+    match names {
+        [all @ .., last] if !all.is_empty() => format!("{} or {last}", all.join(", ")),
+        _ => names.concat(),
     }
 }
 
@@ -124,6 +171,9 @@ fn decided(extremes: &[Reading], limits: &Limits, decision: &Decision) -> String
             Why::InstrumentTooCoarse => String::from(
                 "undecided: this instrument can never show so narrow a tolerance, use a finer one",
             ),
+            _ if decision.probability.is_none() => {
+                String::from("undecided until both parts are measured")
+            }
             _ => {
                 let sure = decision
                     .probability
