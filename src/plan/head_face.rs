@@ -154,21 +154,18 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
     let besides = out_of_parallel.then(|| {
         (
             Reading::zero(),
-            String::from("the two faces are out of parallel by more than their limit"),
+            "the two faces are out of parallel by more than their limit".into(),
         )
     });
     let mut work = face::plan(
         site,
         Facing {
             place,
-            path: format!("{}.face", end.path),
-            what: String::from(Place::HeadFace(end.end).words()),
             face,
             joint: end.joint,
-            joint_path: end.path,
             coating: end.sheet.coating,
             contradicted: planned.contradicted,
-            cutter: "head-tube facing cutter",
+            cutter: super::MountFact::HeadCutter.into(),
             pilot,
             guided: None,
             square,

@@ -2,12 +2,14 @@
 
 use alloc::format;
 use alloc::string::String;
+use alloc::vec::Vec;
 
 use super::answer::{Operation, Tool};
 use super::caution::Caution;
-use super::permit::{Permit, Reason, Ruling};
+use super::permit::{Identity, Permit, Pilot, Reason, Request, Ruling};
 use super::sheet::{Coating, Common, FrameSheet};
 use super::work::{ByHand, Draft, PlaceWork};
+use crate::face::Allowance;
 use crate::fit::MaterialKind;
 use crate::measure::{DecisionRule, Placed, Surface};
 use crate::quantity::in_mm;
@@ -42,6 +44,35 @@ impl<'a> Site<'a> {
     }
 }
 
+impl<'a> Joint<'a> {
+    /// The wish to cut here, with nothing that stands against it yet.
+    pub(super) fn request(
+        &self,
+        place: &'a Place,
+        operation: Operation,
+        decision: DecisionRule,
+    ) -> Request<'a> {
+        Request {
+            place,
+            operation,
+            material: self.material,
+            bonded: self.bonded,
+            consent: self.consent,
+            contradicted: false,
+            identity: Identity::Known,
+            metal_lost: false,
+            makers_shape: false,
+            pilot: Pilot::There,
+            needed: None,
+            to_size: false,
+            allowance: Allowance::default(),
+            stops: Vec::new(),
+            waits: Vec::new(),
+            decision,
+        }
+    }
+}
+
 /// Whether something that was stated covers the place.
 pub(super) fn covered(coating: Option<Coating>) -> bool {
     coating.is_some_and(Coating::covers)
@@ -57,7 +88,7 @@ pub(super) fn surface(said: Surface, coating: Option<Coating>) -> Surface {
 }
 
 /// The same readings, each with what it lies on.
-pub(super) fn on_surface(readings: &[Placed], coating: Option<Coating>) -> alloc::vec::Vec<Placed> {
+pub(super) fn on_surface(readings: &[Placed], coating: Option<Coating>) -> Vec<Placed> {
     readings
         .iter()
         .map(|placed| Placed {

@@ -1,141 +1,118 @@
 //! The cuts in a thread: chasing, opening a hole, tapping.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::{Counted, Operation, Stop, Tool};
 use super::caution::Caution;
-use super::permit::{Identity, Pilot, Request, rule};
+use super::permit::{Identity, Permit, Request, rule};
 use super::sheet::{Heard, Limited};
 use super::site::{Site, Wish, covered, take, tool};
 use super::thread::Bench;
 use super::work::{Draft, PlaceWork};
+use super::{Fact, ThreadFact, ThreadTask};
 use crate::evidence::Grade;
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::fit::MaterialKind;
 use crate::judge::{MinorHeld, ThreadSeen, extremes};
 use crate::measure::Reading;
-use crate::quantity::in_mm;
+use crate::thread::Turn;
 
-/// Stops that end a thread: its own end, and a depth that somebody wrote.
-fn ends(bench: &Bench<'_>, own: &'static str) -> Vec<Stop> {
-    let mut stops = Vec::new();
-    if let Some((_, words)) = Heard::of(bench.limits, Limited::Depth).and_then(|h| h.at_most()) {
-        stops.push(Stop {
-            limit: format!("depth of thread {words}").into(),
-            to_go: None,
-            grade: Some(Grade::Shop),
-            sources: Vec::new(),
-        });
-    }
-    stops.push(Stop {
-        limit: own.into(),
+/// Stops that end a thread: a depth that somebody wrote, and its own end.
+fn ends(bench: &Bench<'_>, own: ThreadFact) -> Vec<Stop> {
+    let stop = |limit: ThreadFact, grade: Option<Grade>| Stop {
+        limit: limit.into(),
         to_go: None,
-        grade: None,
+        grade,
         sources: Vec::new(),
+    };
+    let depth = Heard::of(bench.limits, Limited::Depth).and_then(|heard| {
+        let most = heard.limits.upper().known()?;
+        let by = heard.upper_owner;
+        Some(stop(ThreadFact::DepthLimit { most, by }, Some(Grade::Shop)))
     });
-    stops
+    depth.into_iter().chain([stop(own, None)]).collect()
 }
 
 fn request<'a>(
     site: &Site<'_>,
     work: &PlaceWork,
-    bench: &'a Bench<'a>,
+    bench: &'a Bench<'_>,
     operation: Operation,
 ) -> Request<'a> {
     Request {
-        place: &bench.place,
-        operation,
-        material: bench.joint.material,
-        bonded: bench.joint.bonded,
-        consent: bench.joint.consent,
         contradicted: !work.contradictions.is_empty(),
         identity: bench.identity.clone(),
         metal_lost: bench.now.lost(),
-        makers_shape: false,
-        pilot: Pilot::There,
-        needed: None,
-        to_size: false,
-        allowance: Allowance::default(),
-        stops: Vec::new(),
-        waits: Vec::new(),
-        decision: site.rule,
+        ..bench.joint.request(&bench.place, operation, site.rule)
     }
 }
 
-fn wish<'a>(bench: &'a Bench<'_>, operation: Operation, what: &'a str) -> Wish<'a> {
-    Wish {
+fn permit(work: &mut PlaceWork, bench: &Bench<'_>, request: Request<'_>) -> Option<Permit> {
+    let uncut = bench.now.state == Some(ThreadSeen::Uncut);
+    let wish = Wish {
         place: &bench.place,
         joint: bench.joint_path,
         readings: bench.field("minor"),
-        operation,
-        what,
-        only_coating: covered(bench.now.coating)
-            && !matches!(bench.now.state, Some(ThreadSeen::Uncut)),
-        instrument: "plug of known size, small-hole gauge",
-    }
+        operation: request.operation,
+        what: &bench.what,
+        only_coating: covered(bench.now.coating) && !uncut && !bench.now.lost(),
+        instrument: "plug of known size",
+    };
+    take(work, rule(request), &wish)
 }
 
-fn cutter(code: &'static str, bench: &Bench<'_>) -> Tool {
+fn cutter(kind: &'static str, bench: &Bench<'_>) -> Tool {
+    let (size, hand) = (bench.size, bench.hand);
     Tool {
-        hand: Some(bench.hand),
-        ..tool(code, format!("{} {code}, {}-hand", bench.size, bench.hand))
+        hand: Some(hand),
+        ..tool(kind, ThreadFact::Cutter { kind, size, hand })
     }
 }
 
 /// Follows a thread that is there.
 pub(super) fn chase(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
-    let what = format!("thread of the {}", bench.what);
-    let ruling = rule(Request {
-        stops: ends(
-            bench,
-            "the end of the existing thread; and any cutting of bright metal along the flanks",
-        ),
+    let asked = Request {
+        stops: ends(bench, ThreadFact::EndOfThread),
         ..request(site, work, bench, Operation::Chase)
-    });
-    let wish = wish(bench, Operation::Chase, &what);
-    let Some(permit) = take(work, ruling, &wish) else {
+    };
+    let Some(permit) = permit(work, bench, asked) else {
         return;
     };
     let crossed = bench.now.state == Some(ThreadSeen::Crossed);
-    let why = if crossed {
-        "clean first, then follow the old thread from its good end; stop at the first resistance that a hand feels"
-    } else if covered(bench.now.coating) {
-        "paint in the thread; the chaser takes it out and no more"
-    } else {
-        "the thread is fouled or rough at its start"
+    let task = ThreadTask::Chase {
+        what: bench.what.clone(),
+        size: bench.size,
+        hand: bench.hand,
+        crossed,
+        painted: covered(bench.now.coating),
     };
-    let words = format!(
-        "Chase the {}: {}, {}-hand",
-        bench.what, bench.size, bench.hand
-    );
     let mut draft = finish(
-        Draft::cut_plain(permit, words, why).with(cutter("chaser", bench)),
+        Draft::cut(permit, task).with(cutter("chaser", bench)),
         bench,
     );
     if crossed {
-        draft = draft.checking("no verdict before the gauge: a crossed thread that takes a part by hand may still have lost its pitch diameter");
+        draft = draft.checking(ThreadFact::GaugeBeforeVerdict);
     }
     work.steps.push(draft);
 }
 
 /// What every thread that is cut or followed carries.
 fn finish(draft: Draft, bench: &Bench<'_>) -> Draft {
-    let mut draft = draft
-        .turned(bench.hand.tighten())
-        .checking(match bench.hole() {
-            Some(hole) => format!("plain hole {} ({})", hole.limits, hole.owner),
-            None => format!(
-                "no limits are published for {}: the mating part decides, no looseness may be felt",
-                bench.size
-            ),
-        });
-    if let Some(guide) = &bench.guided {
-        draft = draft.guided(guide.clone());
+    let size = bench.size;
+    let check = match bench.hole() {
+        Some(hole) => ThreadFact::CheckHole {
+            limits: hole.limits,
+            by: hole.owner,
+        },
+        None => ThreadFact::PartDecides { size },
+    };
+    let mut draft = draft.turned(bench.hand.tighten()).checking(check);
+    if bench.both_guide {
+        draft = draft.guided(ThreadFact::GuidedByBoth);
     }
-    if let Some(proof) = bench.proof {
-        draft = draft.proved(proof);
+    if let Some(part) = bench.part {
+        draft = draft.proved(ThreadFact::RunsIn { part });
     }
     if bench.joint.material == Some(MaterialKind::Titanium) {
         draft = draft.minding(Caution::Titanium);
@@ -148,27 +125,18 @@ fn finish(draft: Draft, bench: &Bench<'_>) -> Draft {
 
 /// Metal is lost: told, referred, and what could be done.
 pub(super) fn lost(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
-    let what = format!("thread of the {}", bench.what);
-    let ruling = rule(Request {
-        metal_lost: true,
-        stops: ends(bench, "the end of the existing thread"),
+    let asked = Request {
+        stops: ends(bench, ThreadFact::EndOfThread),
         // A thread that is gone is referred whatever else is open.
         identity: Identity::Known,
         contradicted: false,
         material: bench.joint.material.or(Some(MaterialKind::Metal)),
         bonded: false,
         ..request(site, work, bench, Operation::Chase)
-    });
-    let wish = Wish {
-        only_coating: false,
-        ..wish(bench, Operation::Chase, &what)
     };
-    let _ = take(work, ruling, &wish);
-    work.cures.extend(
-        super::cures::of_thread(site.tables, bench)
-            .into_iter()
-            .map(super::Fact::from),
-    );
+    let _ = permit(work, bench, asked);
+    let cures = super::cures::of_thread(site.tables, bench);
+    work.cures.extend(cures.into_iter().map(Fact::from));
 }
 
 /// Opens a hole that is too small; whether that is permitted.
@@ -189,67 +157,55 @@ pub(super) fn open_hole(
     let (Ok(least), Ok(most)) = (Reading::exact(low), Reading::exact(high)) else {
         return false;
     };
+    let by = held.owner.clone();
+    let name = alloc::string::ToString::to_string(&ThreadFact::GreatestHole { most: high, by });
     let cap = CutLimit::new(
         LimitKind::Other,
-        format!("hole at most {} ({})", in_mm(high), held.owner),
+        name,
         most.less(&hole),
         held.limits.grade(),
     )
-    .map(|c| c.citing(held.evidence));
-    let what = format!("hole of the {}", bench.what);
-    let ruling = rule(Request {
+    .map(|cap| cap.citing(held.evidence));
+    let asked = Request {
         needed: Some((Counted::Diameter, least.less(&hole))),
-        allowance: Allowance::new(cap.ok().into_iter().collect::<Vec<_>>()),
+        allowance: Allowance::new(cap.into_iter().collect::<Vec<_>>()),
         ..request(site, work, bench, Operation::Ream)
-    });
-    let wish = wish(bench, Operation::Ream, &what);
-    let Some(permit) = take(work, ruling, &wish) else {
+    };
+    let Some(permit) = permit(work, bench, asked) else {
         return false;
     };
+    let task = ThreadTask::OpenHole {
+        what: bench.what.clone(),
+        least: low,
+        most: high,
+        hole: hole.value(),
+        size: bench.size,
+    };
+    let within = held.limits;
     work.steps.push(
-        Draft::cut_plain(
-            permit,
-            format!(
-                "Open the {what} to between {} and {}",
-                in_mm(low),
-                in_mm(high)
-            ),
-            format!(
-                "{} is {} too small for {}: the tap would jam or break",
-                in_mm(hole.value()),
-                in_mm(low - hole.value()),
-                bench.size
-            ),
-        )
-        .with(tool(
-            "reamer",
-            format!("drill or reamer that finishes inside {}", held.limits),
-        ))
-        .turned(crate::thread::Turn::Clockwise)
-        .checking("the hole with a caliper in two directions"),
+        Draft::cut(permit, task)
+            .with(tool("reamer", ThreadFact::HoleCutter { within }))
+            .turned(Turn::Clockwise)
+            .checking(ThreadFact::HoleAgain),
     );
     true
 }
 
 /// Cuts a thread into a plain hole; waits for the reading of this field where the hole is not shown to be right.
 pub(super) fn tap(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, waits: Option<String>) {
-    let ruling = rule(Request {
-        stops: ends(
-            bench,
-            "the depth that the part needs, and what lies behind the hole",
-        ),
+    let asked = Request {
+        stops: ends(bench, ThreadFact::DepthOfPart),
         waits: waits.into_iter().collect(),
         ..request(site, work, bench, Operation::Tap)
-    });
-    let wish = wish(bench, Operation::Tap, &bench.what);
-    let Some(permit) = take(work, ruling, &wish) else {
+    };
+    let Some(permit) = permit(work, bench, asked) else {
         return;
     };
-    let words = format!(
-        "Tap the {}: {}, {}-hand",
-        bench.what, bench.size, bench.hand
-    );
-    let draft =
-        Draft::cut_plain(permit, words, "the thread is not cut yet").with(cutter("tap", bench));
+    let task = ThreadTask::Tap {
+        what: bench.what.clone(),
+        size: bench.size,
+        hand: bench.hand,
+    };
+    let draft = Draft::cut(permit, task).with(cutter("tap", bench));
     work.steps.push(finish(draft, bench));
 }
