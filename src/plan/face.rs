@@ -7,13 +7,14 @@ use alloc::vec::Vec;
 
 use super::answer::{Change, Counted, Operation};
 use super::face_now::{self, Now};
-use super::permit::{Pilot, Request, rule};
+use super::facts::{Allowance, CommonFact, CutLimit};
+use super::permit::{Pilot, Request};
 use super::sheet::{Coating, Face, Heard, Limited, Marks};
-use super::site::{Joint, Site, Wish, covered, take, tool};
+use super::site::{Joint, Site, covered, permitted, tool};
 use super::work::{Draft, PlaceWork};
 use super::{Fact, Found, MountAsk, MountFact, MountTask, identity};
 use crate::evidence::{Evidence, Text};
-use crate::face::{Allowance, CutLimit, FacingGoal, FacingStep, RingSurvey};
+use crate::face::{FacingGoal, FacingStep, RingSurvey};
 use crate::judge::Instrument;
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::Length;
@@ -127,7 +128,9 @@ fn unsurveyed(work: &mut PlaceWork, facing: &Facing<'_>, coating: Option<Coating
     match &facing.pilot {
         // Nothing is surveyed for a cut that nothing guides.
         Pilot::Missing(missing) if covered || why.is_some() => {
-            work.hold(format!("the {}, for now: {missing}", facing.place.words()));
+            let (at, cut) = (facing.place.clone(), Operation::Face);
+            let why = Box::new(missing.clone());
+            work.hold(CommonFact::Unguided { at, cut, why });
         }
         _ if covered || why.is_some() => work.ask(facing.field("probes"), MountAsk::Ring { why }),
         _ if coating.is_some() => work.leave(MountFact::BareUnsurveyed),
@@ -211,7 +214,7 @@ fn squareness(
     let over: Length = survey.face().outer().length() * 2.0;
     let most = limits.upper().known()?;
     let goal = FacingGoal::square_within(most, over, limits.grade()).ok()?;
-    let report = survey.decide_facing(&goal, &Allowance::default(), site.rule);
+    let report = survey.decide_facing(&goal, &crate::face::Allowance::default(), site.rule);
     let report = report.ok()?;
     let outcome = report.square.outcome;
     let by = owner.into_owned();
@@ -244,7 +247,7 @@ fn cut(
     if torn(work, &facing.place, &what, now.marks) {
         return;
     }
-    let ruling = rule(Request {
+    let request = Request {
         contradicted: facing.contradicted || !work.contradictions.is_empty(),
         pilot: facing.pilot.clone(),
         needed: Some((Counted::Depth, needed)),
@@ -252,17 +255,9 @@ fn cut(
         ..facing
             .joint
             .request(&facing.place, Operation::Face, site.rule)
-    });
-    let wish = Wish {
-        place: &facing.place,
-        joint: &facing.place.whole().to_string(),
-        readings: facing.field("probes"),
-        operation: Operation::Face,
-        what: &what,
-        only_coating: now.covered,
-        instrument: "dial indicator turned about the pilot",
     };
-    let Some(permit) = take(work, ruling, &wish) else {
+    let joint = facing.place.whole().to_string();
+    let Some(permit) = permitted(work, request, &joint, facing.field("probes"), now.covered) else {
         return;
     };
     let by = permit.off().map(|off| off.most);

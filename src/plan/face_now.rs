@@ -1,13 +1,14 @@
 //! A ring face as the last pass left it, and what limits its next cut.
 
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::facts::{CommonFact, CutLimit};
 use super::sheet::{Coating, CoatingLeft, Face, FacePoint, Limited, MakerLimit, Marks};
 use super::site::covered;
 use super::work::PlaceWork;
 use super::{Found, MountAsk, MountFact};
-use crate::face::{Annulus, Clock, CutLimit, LimitKind, Probe, RingSurvey};
+use crate::face::{Annulus, Clock, LimitKind, Probe, RingSurvey};
 use crate::judge::{Instrument, extremes};
 use crate::measure::{Reading, settled_below};
 use crate::quantity::{Length, Radius, deg, mm};
@@ -117,13 +118,13 @@ impl CameOff {
         }
         let deepest = self.deepest();
         let left = |limit: CutLimit| match &deepest {
-            Some(off) => Some(limit.after_cutting(off)),
-            None => {
-                let name = String::from(limit.what());
-                CutLimit::unknown(limit.kind(), name, MountFact::NotTold.to_string()).ok()
-            }
+            Some(off) => Ok(limit.after_cutting(off)),
+            None => CutLimit::unknown(limit.kind(), limit.into_name().0, MountAsk::WhatIsLeft),
         };
-        limits.into_iter().filter_map(left).collect()
+        limits
+            .into_iter()
+            .filter_map(|limit| left(limit).ok())
+            .collect()
     }
 }
 
@@ -165,10 +166,11 @@ pub(super) fn written(limits: &[MakerLimit]) -> Vec<CutLimit> {
     let depths = limits.iter().filter(|l| l.what == Limited::Depth);
     depths
         .filter_map(|limit| {
-            let most = Reading::exact(limit.limits.upper().known()?).ok()?;
-            let (is, by) = (limit.limits, limit.owner.clone());
-            let name = MountFact::DepthLimit { is, by }.to_string();
-            CutLimit::new(LimitKind::Maker, name, most, is.grade()).ok()
+            let (on, most) = (limit.what, limit.limits.upper().known()?);
+            let by = limit.owner.clone();
+            let name = CommonFact::AtMost { on, most, by };
+            let left = Reading::exact(most).ok()?;
+            CutLimit::new(LimitKind::Maker, name, left, limit.limits.grade()).ok()
         })
         .collect()
 }

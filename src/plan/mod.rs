@@ -34,7 +34,6 @@ mod others;
 mod permit;
 mod ranking;
 mod record;
-mod rows;
 mod seat_post;
 mod seat_size;
 mod seat_tube;

@@ -1,17 +1,17 @@
 //! The facing of a brake mount: what guides it, what limits it, what it takes along.
 
 use alloc::boxed::Box;
-use alloc::format;
 use alloc::vec::Vec;
 
 use super::answer::{Change, Counted, Operation};
+use super::facts::{Allowance, CutLimit};
 use super::mount::Mount;
-use super::permit::{Pilot, Request, rule};
+use super::permit::{Pilot, Request};
 use super::sheet::{Heard, Limited};
-use super::site::{Wish, take, tool};
+use super::site::{permitted, tool};
 use super::work::{ByHand, Draft, PlaceWork};
 use super::{Caution, MountAsk, MountFact, MountTask, face, face_now, thread_now};
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::measure::Reading;
 use crate::standard::{BrakeSystem, Place};
 use crate::thread::Turn;
@@ -30,7 +30,7 @@ pub(super) fn cut(mount: &Mount<'_>, needed: Reading, work: &mut PlaceWork) -> b
         let for_bolt = false;
         work.ask(mount.field("thickness"), MountAsk::Thickness { for_bolt });
     }
-    let ruling = rule(Request {
+    let request = Request {
         contradicted: !work.contradictions.is_empty(),
         pilot: pilot(mount),
         needed: Some((Counted::Depth, needed)),
@@ -39,18 +39,9 @@ pub(super) fn cut(mount: &Mount<'_>, needed: Reading, work: &mut PlaceWork) -> b
         ..mount
             .joint
             .request(&mount.place, Operation::Face, mount.site.rule)
-    });
-    let wish = Wish {
-        place: &mount.place,
-        joint: mount.path,
-        readings: mount.heights(),
-        operation: Operation::Face,
-        what: &mount.what,
-        only_coating: now.covered,
-        instrument: "dial indicator on a bar held by the axle",
     };
     let before = (work.questions.len(), work.steps.len());
-    let Some(permit) = take(work, ruling, &wish) else {
+    let Some(permit) = permitted(work, request, mount.path, mount.heights(), now.covered) else {
         // It must be cut, and for now nothing here can.
         work.out |=
             before == (work.questions.len(), work.steps.len()) && work.contradictions.is_empty();
@@ -91,13 +82,13 @@ fn allowance(mount: &Mount<'_>) -> Allowance {
     let limits = &mount.sheet.limits;
     let mut left = mount.now.off.left(face_now::written(limits));
     if let Some(heard) = Heard::of(limits, Limited::Thickness)
-        && let Some((least, words)) = heard.at_least()
+        && let Some((least, limit)) = heard.least()
     {
-        let kind = LimitKind::MountThickness;
-        let what = format!("thickness {words}");
+        let (kind, grade) = (LimitKind::MountThickness, heard.limits.grade());
+        let for_bolt = false;
         left.extend(match &mount.now.thickness {
-            Some(now) => CutLimit::leaving(kind, what, now, least, heard.limits.grade()),
-            None => CutLimit::unknown(kind, what, "measure the mount"),
+            Some(now) => CutLimit::leaving(kind, limit, now, least, grade),
+            None => CutLimit::unknown(kind, limit, MountAsk::Thickness { for_bolt }),
         });
     }
     Allowance::new(left)
@@ -110,7 +101,5 @@ fn pilot(mount: &Mount<'_>) -> Pilot {
     if axle.all(|t| thread_now::of(t.sheet).guides()) {
         return Pilot::There;
     }
-    Pilot::Missing(
-        "the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut yet; that comes first",
-    )
+    Pilot::Missing(MountFact::AxleCannotGuide.into())
 }

@@ -82,21 +82,16 @@ fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
                 || !w.contradictions.is_empty()
                 || refers(w))
     };
-    if threaded && !whole.sides.get(side).guides() {
-        Pilot::Missing(
-            "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
-        )
+    let why = if threaded && !whole.sides.get(side).guides() {
+        MountFact::ThreadGone { other: false }
     } else if threaded && !whole.sides.get(other(side)).guides() {
-        Pilot::Missing(
-            "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
-        )
+        MountFact::ThreadGone { other: true }
     } else if threads.iter().any(unsound) {
-        Pilot::Missing(
-            "the facing tool is guided through both threads, and one of them is not made sound here; that is settled first",
-        )
+        MountFact::ThreadNotSound
     } else {
-        Pilot::There
-    }
+        return Pilot::There;
+    };
+    Pilot::Missing(why.into())
 }
 
 fn facing<'a>(

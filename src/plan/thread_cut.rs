@@ -5,14 +5,15 @@ use alloc::vec::Vec;
 
 use super::answer::{Counted, Operation, Stop, Tool};
 use super::caution::Caution;
-use super::permit::{Identity, Permit, Request, rule};
+use super::facts::{Allowance, CommonFact, CutLimit};
+use super::permit::{Identity, Permit, Request};
 use super::sheet::{Heard, Limited};
-use super::site::{Site, Wish, covered, take, tool};
+use super::site::{Site, covered, permitted, tool};
 use super::thread::Bench;
 use super::work::{Draft, PlaceWork};
-use super::{Fact, ThreadFact, ThreadTask};
+use super::{Fact, ThreadFact, ThreadTask, cures};
 use crate::evidence::Grade;
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::fit::MaterialKind;
 use crate::judge::{MinorHeld, ThreadSeen, extremes};
 use crate::measure::Reading;
@@ -20,18 +21,15 @@ use crate::thread::Turn;
 
 /// Stops that end a thread: a depth that somebody wrote, and its own end.
 fn ends(bench: &Bench<'_>, own: ThreadFact) -> Vec<Stop> {
-    let stop = |limit: ThreadFact, grade: Option<Grade>| Stop {
-        limit: limit.into(),
+    let stop = |limit: Fact, grade: Option<Grade>| Stop {
+        limit,
         to_go: None,
         grade,
         sources: Vec::new(),
     };
-    let depth = Heard::of(bench.limits, Limited::Depth).and_then(|heard| {
-        let most = heard.limits.upper().known()?;
-        let by = heard.upper_owner;
-        Some(stop(ThreadFact::DepthLimit { most, by }, Some(Grade::Shop)))
-    });
-    depth.into_iter().chain([stop(own, None)]).collect()
+    let depth = Heard::of(bench.limits, Limited::Depth).and_then(|heard| heard.most());
+    let depth = depth.map(|(_, limit)| stop(limit.into(), Some(Grade::Shop)));
+    depth.into_iter().chain([stop(own.into(), None)]).collect()
 }
 
 fn request<'a>(
@@ -49,17 +47,15 @@ fn request<'a>(
 }
 
 fn permit(work: &mut PlaceWork, bench: &Bench<'_>, request: Request<'_>) -> Option<Permit> {
-    let uncut = bench.now.state == Some(ThreadSeen::Uncut);
-    let wish = Wish {
-        place: &bench.place,
-        joint: bench.joint_path,
-        readings: bench.field("minor"),
-        operation: request.operation,
-        what: &bench.what,
-        only_coating: covered(bench.now.coating) && !uncut && !bench.now.lost(),
-        instrument: "plug of known size",
-    };
-    take(work, rule(request), &wish)
+    let now = &bench.now;
+    let coated = covered(now.coating) && now.state != Some(ThreadSeen::Uncut) && !now.lost();
+    permitted(
+        work,
+        request,
+        bench.joint_path,
+        bench.field("minor"),
+        coated,
+    )
 }
 
 fn cutter(kind: &'static str, bench: &Bench<'_>) -> Tool {
@@ -135,8 +131,7 @@ pub(super) fn lost(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         ..request(site, work, bench, Operation::Chase)
     };
     let _ = permit(work, bench, asked);
-    let cures = super::cures::of_thread(site.tables, bench);
-    work.cures.extend(cures.into_iter().map(Fact::from));
+    work.cures.extend(cures::of_thread(site.tables, bench));
 }
 
 /// Opens a hole that is too small; whether that is permitted.
@@ -157,15 +152,18 @@ pub(super) fn open_hole(
     let (Ok(least), Ok(most)) = (Reading::exact(low), Reading::exact(high)) else {
         return false;
     };
-    let by = held.owner.clone();
-    let name = alloc::string::ToString::to_string(&ThreadFact::GreatestHole { most: high, by });
+    let limit = CommonFact::AtMost {
+        on: Limited::Minor,
+        most: high,
+        by: held.owner.clone(),
+    };
     let cap = CutLimit::new(
         LimitKind::Other,
-        name,
+        limit,
         most.less(&hole),
         held.limits.grade(),
-    )
-    .map(|cap| cap.citing(held.evidence));
+    );
+    let cap = cap.map(|cap| cap.citing(held.evidence));
     let asked = Request {
         needed: Some((Counted::Diameter, least.less(&hole))),
         allowance: Allowance::new(cap.into_iter().collect::<Vec<_>>()),

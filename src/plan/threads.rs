@@ -1,7 +1,7 @@
 //! Axles, hangers, bosses, pedals: which thread it is, its hand, and what is done to it.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::identity::{self, belief, observed, on_metal, options};
@@ -10,7 +10,7 @@ use super::sheet::{ThreadEntry, ThreadSheet};
 use super::site::{Site, covered, on_surface};
 use super::thread::{self, Bench};
 use super::work::PlaceWork;
-use super::{ThreadAsk, ThreadFact, entries, ranking, thread_now};
+use super::{CommonFact, ThreadAsk, ThreadFact, entries, ranking, thread_now};
 use crate::evidence::{Fact, Grade};
 use crate::identify::{Feature, Observation, identify};
 use crate::judge::{Instrument, ThreadSeen};
@@ -183,9 +183,8 @@ impl<'a> Entry<'a> {
         let answer = match answer {
             Ok(answer) => answer,
             Err(error) => {
-                let why = error.to_string();
-                work.settled(ThreadFact::NotIdentified { why });
                 identity::refused(work, self.field("confirmed"), &error);
+                work.settled(CommonFact::NotIdentified { because: error });
                 return None;
             }
         };

@@ -8,7 +8,7 @@ use crate::evidence::Text;
 use crate::face::{Clock, Warning};
 use crate::fact::facts;
 use crate::judge::Instrument;
-use crate::measure::{Limits, Outcome, Reading};
+use crate::measure::{Outcome, Reading};
 use crate::quantity::{Angle, Length};
 use crate::thread::Side;
 
@@ -23,10 +23,6 @@ facts! {
         MountLies { cut: bool, range: Length, side_slope: Angle, along: Angle },
         /// What came off between the first and the last survey.
         CameOff { least: Reading, most: Reading },
-        /// The surveys do not tell what came off.
-        NotTold,
-        /// How deep its maker allows to cut.
-        DepthLimit { is: Limits, by: String },
         /// It stands higher than before somewhere.
         Grew { by: Length },
         /// Squareness against a limit.
@@ -77,6 +73,12 @@ facts! {
         GuidedByThread { side: Side },
         /// Guided by the bore.
         GuidedByBore,
+        /// The thread that the tool pilots on, or the other one, is gone or not cut.
+        ThreadGone { other: bool },
+        /// One of the threads that guide the tool is not made sound here.
+        ThreadNotSound,
+        /// The thread of the axle is torn, loose, crossed or not cut.
+        AxleCannotGuide,
         /// A ring in a groove locates the bearing.
         GrooveLocates,
         /// A seat in the bore locates the bearing.
@@ -106,6 +108,8 @@ facts! {
         Heights,
         /// Heights at the places of the first survey.
         SamePlaces { with: Instrument },
+        /// What is left under a limit, where the surveys do not tell what came off.
+        WhatIsLeft,
         /// Heights of a mount, finer.
         Finer,
         /// A face again, in this way.
@@ -151,7 +155,7 @@ impl MountAsk {
             Self::Ring { .. } | Self::FaceAgain { .. } => Instrument::DialAtPilot,
             Self::Heights | Self::Finer => Instrument::DialAtAxle,
             Self::SamePlaces { with } => with.clone(),
-            Self::Thickness { .. } => Instrument::OutsideCaliper,
+            Self::Thickness { .. } | Self::WhatIsLeft => Instrument::OutsideCaliper,
             Self::LimitAgain { .. } => Instrument::Micrometer,
             Self::PadClearance => Instrument::Feeler,
             Self::PadLength => Instrument::Rule,

@@ -25,22 +25,16 @@ facts! {
         HandIsOther { found: Hand, listed: Hand },
         /// Which thread it is, and by what: its pitch, its part, what was proved, what it was taken for.
         Is { size: ThreadSize, by_pitch: bool, by_part: bool, proved: bool, taken_for: bool },
-        /// The tables cannot take what was read.
-        NotIdentified { why: String },
         /// What the gauges did.
         Gauged { go: Option<Passed>, not_go: Option<Passed> },
         /// The bore over the crests, held against nothing since threads with other bores look the same.
         BoreNotHeld { read: Vec<Reading> },
         /// It takes its part by hand and is left alone.
         TakesPart,
-        /// How deep its maker allows it, which stops a cut.
-        DepthLimit { most: Length, by: String },
         /// The end of the thread that is there, which stops a chaser.
         EndOfThread,
         /// The depth that the part needs, which stops a tap.
         DepthOfPart,
-        /// The greatest hole, which stops a reamer.
-        GreatestHole { most: Length, by: String },
         /// A chaser or tap.
         Cutter { kind: &'static str, size: ThreadSize, hand: Hand },
         /// A drill or reamer.

@@ -61,8 +61,6 @@ impl fmt::Display for MountFact {
                     in_mm(most.expanded_uncertainty())
                 );
             }
-            Self::NotTold => "the surveys do not tell what came off: measure what is left",
-            Self::DepthLimit { is, by } => return write!(f, "depth of cut {is} ({by})"),
             Self::Grew { by } => {
                 return write!(
                     f,
@@ -152,6 +150,18 @@ impl fmt::Display for MountFact {
                 side: Side::NonDrive,
             } => "the sound thread, non-drive side, held by both sides",
             Self::GuidedByBore => "the bore, by a close bush in both sides",
+            Self::ThreadGone { other: false } => {
+                "the thread that the facing tool pilots on is gone or not cut; its repair comes first"
+            }
+            Self::ThreadGone { other: true } => {
+                "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first"
+            }
+            Self::ThreadNotSound => {
+                "the facing tool is guided through both threads, and one of them is not made sound here; that is settled first"
+            }
+            Self::AxleCannotGuide => {
+                "the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut yet; that comes first"
+            }
             Self::GrooveLocates => {
                 "a ring in a groove locates the bearing, so facing moves nothing but the shield gap"
             }
@@ -188,8 +198,7 @@ impl Worded for MountFact {
             Self::FaceLies { cut: true, .. } => "face after the last pass",
             Self::MountLies { cut: false, .. } => "faces as found",
             Self::MountLies { cut: true, .. } => "faces after the last pass",
-            Self::CameOff { .. } | Self::NotTold => "what came off",
-            Self::DepthLimit { .. } => "depth of cut",
+            Self::CameOff { .. } => "what came off",
             Self::RisesOver { over } => {
                 return format!("out of square over {}", in_mm(*over)).into();
             }
@@ -199,7 +208,11 @@ impl Worded for MountFact {
             Self::BoltListed { .. } => "bolt",
             Self::BoltNotJudged { .. } => "bolt at hand",
             Self::MountCutter | Self::ShellCutter | Self::HeadCutter => "cutter",
-            Self::GuidedByThread { .. } | Self::GuidedByBore => "pilot",
+            Self::GuidedByThread { .. }
+            | Self::GuidedByBore
+            | Self::ThreadGone { .. }
+            | Self::ThreadNotSound
+            | Self::AxleCannotGuide => "pilot",
             Self::WidthAtFaces | Self::TooWide | Self::Narrower => "width",
             Self::Thinner | Self::ThicknessAgain => "thickness of the mount",
             Self::ChainlineMoves => "chainline",
@@ -233,6 +246,7 @@ impl fmt::Display for MountAsk {
             }
             Self::Heights => "heights of both faces at 3 places or more each, along and across",
             Self::SamePlaces { .. } => "heights again at the places of the first survey",
+            Self::WhatIsLeft => "measure what is left",
             Self::Finer => "heights of both faces again, finer, and as far apart as the faces allow",
             Self::FaceAgain { how } => how,
             Self::PaintLeft => {
@@ -260,7 +274,7 @@ impl Worded for MountAsk {
             Self::Heights => {
                 "side slope of the faces rolls the caliper and cannot be set right with its bolts"
             }
-            Self::SamePlaces { .. } => {
+            Self::SamePlaces { .. } | Self::WhatIsLeft => {
                 "the surveys share no places, so nothing can be said of what came off"
             }
             Self::Finer => "whether the caliper rubs is too close to tell",

@@ -37,7 +37,6 @@ impl fmt::Display for ThreadFact {
                     write!(f, "{size}, by {}", by.join(" and "))
                 }
             }
-            Self::NotIdentified { why } => f.write_str(why),
             Self::Gauged { go, not_go } => {
                 let go = go.map(|result| match result {
                     Passed::Passed => "GO went through by hand",
@@ -56,12 +55,10 @@ impl fmt::Display for ThreadFact {
                 spread(&extremes(read), read.len())
             ),
             Self::TakesPart => f.write_str("the thread: takes its part by hand"),
-            Self::DepthLimit { most, by } => write!(f, "depth of thread at most {} ({by})", in_mm(*most)),
             Self::EndOfThread => f.write_str(
                 "the end of the existing thread; and any cutting of bright metal along the flanks",
             ),
             Self::DepthOfPart => f.write_str("the depth that the part needs, and what lies behind the hole"),
-            Self::GreatestHole { most, by } => write!(f, "hole at most {} ({by})", in_mm(*most)),
             Self::Cutter { kind, size, hand } => write!(f, "{size} {kind}, {hand}-hand"),
             Self::HoleCutter { within } => write!(f, "drill or reamer that finishes inside {within}"),
             Self::GuidedByBoth => f.write_str(
@@ -92,12 +89,10 @@ impl fmt::Display for ThreadFact {
 impl Worded for ThreadFact {
     fn about(&self) -> Cow<'static, str> {
         Cow::Borrowed(match self {
-            Self::NotIdentified { .. } => "identification",
             Self::Gauged { .. } => "gauge",
             Self::BoreNotHeld { .. } => "bore over the crests",
-            Self::DepthLimit { .. } | Self::EndOfThread | Self::DepthOfPart => "depth of thread",
-            Self::GreatestHole { .. }
-            | Self::HoleCutter { .. }
+            Self::EndOfThread | Self::DepthOfPart => "depth of thread",
+            Self::HoleCutter { .. }
             | Self::CheckHole { .. }
             | Self::PartDecides { .. }
             | Self::HoleAgain => "hole",
