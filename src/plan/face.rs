@@ -12,7 +12,7 @@ use super::permit::{Pilot, Request};
 use super::sheet::{Coating, Face, Heard, Limited, Marks};
 use super::site::{Joint, Site, covered, permitted, tool};
 use super::work::{Draft, PlaceWork};
-use super::{Fact, Found, MountAsk, MountFact, MountTask, identity};
+use super::{Fact, Found, MountAsk, MountFact, MountTask};
 use crate::evidence::{Evidence, Text};
 use crate::face::{FacingGoal, FacingStep, RingSurvey};
 use crate::judge::Instrument;
@@ -93,12 +93,13 @@ pub(super) fn plan(site: &Site<'_>, facing: Facing<'_>) -> PlaceWork {
     }
     let survey = match face_now::survey(face, now.probes, &facing.place.to_string()) {
         Ok(survey) => survey,
-        Err(error) => {
-            let field = match error.field() {
+        Err(because) => {
+            let field = match because.field() {
                 radius @ ("inner_radius" | "outer_radius" | "probe_radius") => radius,
                 _ => "probes",
             };
-            identity::refused(&mut work, facing.field(field), &error);
+            let with = Instrument::DialAtPilot;
+            work.ask(facing.field(field), MountAsk::NoSurvey { because, with });
             return work;
         }
     };

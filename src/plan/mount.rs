@@ -10,6 +10,7 @@ use super::site::{Joint, Site};
 use super::work::PlaceWork;
 use super::{Caution, Found, MountAsk, MountFact, entries, identity};
 use super::{mount_bolt, mount_cut, mount_square};
+use crate::Figure;
 use crate::judge::{Instrument, sizes_against};
 use crate::measure::{Outcome, Reading};
 use crate::standard::{BrakeMount, BrakeSystem, End, Place};
@@ -116,13 +117,10 @@ fn called(mount: &Mount<'_>, work: &mut PlaceWork) {
         let Some(name) = name else { continue };
         match mount.site.tables.find::<BrakeMount>(name) {
             Ok(row) => {
-                let fact = MountFact::Called {
-                    proved,
-                    code: row.code.clone().into(),
-                    name: row.name.clone().into(),
-                };
-                let spacing = row.bolt_spacing.as_ref();
-                work.settled(Found::of(fact).resting_on(spacing.and_then(crate::Figure::evidence)));
+                let name = row.name.clone();
+                let spacing = row.bolt_spacing.as_ref().and_then(Figure::evidence);
+                let called = Found::of(MountFact::Called { proved, name });
+                work.settled(called.resting_on(spacing));
             }
             Err(error) => identity::refused(work, mount.field(field), &error),
         }
@@ -159,7 +157,10 @@ fn faces(mount: &Mount<'_>, work: &mut PlaceWork) {
     }
     let survey = match mount_now::survey(now.points) {
         Ok(survey) => survey,
-        Err(error) => return identity::refused(work, mount.heights(), &error),
+        Err(because) => {
+            let with = Instrument::DialAtAxle;
+            return work.ask(mount.heights(), MountAsk::NoSurvey { because, with });
+        }
     };
     mount_square::told(mount, &survey, work);
     now.off

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::answer::{Operation, State};
 use super::face::{self, Facing};
 use super::permit::{Identity, Pilot};
-use super::sheet::{Coating, Face};
+use super::sheet::Face;
 use super::shell::{SIDES, Whole, other, side_of};
 use super::shell_parallel;
 use super::shell_side::joint;
@@ -38,38 +38,64 @@ pub(super) fn faces(
     widths: &Widths,
     threads: &[PlaceWork],
 ) -> Vec<PlaceWork> {
+    let face = |side| one(site, whole, widths, threads, side);
+    let mut works: Vec<PlaceWork> = SIDES.into_iter().filter_map(face).collect();
+    shell_parallel::parallel(site, whole.sheet, &mut works);
+    works
+}
+
+/// One face; a painted one of which nothing was read is asked for.
+fn one(
+    site: &Site<'_>,
+    whole: &Whole<'_>,
+    widths: &Widths,
+    threads: &[PlaceWork],
+    side: Side,
+) -> Option<PlaceWork> {
+    let here = side_of(whole.sheet, side);
+    let place = Place::ShellFace(side);
     let stays = match whole.row.and_then(|row| row.located_by.value()) {
         Some(LocatedBy::Groove) => Some(MountFact::GrooveLocates),
         Some(LocatedBy::Seat) => Some(MountFact::SeatLocates),
         _ => None,
     };
-    let unread = Face::default();
-    let mut works = Vec::new();
-    for side in SIDES {
-        let here = side_of(whole.sheet, side);
-        let coating = here.coating.or(whole.sheet.coating);
-        match (&here.face, &stays) {
-            (Some(face), Some(why)) => {
-                let mut work = face::begin(Place::ShellFace(side), face);
-                work.measured = true;
-                work.leave(why.clone());
-                works.push(work);
-            }
-            (None, Some(_)) => {}
-            // A painted face of which nothing was read is asked for.
-            (None, None) if !covered(coating) => {}
-            (face, None) => {
-                let face = face.as_ref().unwrap_or(&unread);
-                let pilot = pilot(whole, side, threads);
-                works.push(face::plan(
-                    site,
-                    facing(site, whole, widths, (side, pilot), face, coating),
-                ));
-            }
-        }
+    if let Some(why) = stays {
+        let mut work = face::begin(place, here.face.as_ref()?);
+        work.measured = true;
+        work.leave(why);
+        return Some(work);
     }
-    shell_parallel::parallel(site, whole.sheet, &mut works);
-    works
+    let coating = here.coating.or(whole.sheet.coating);
+    let unread = covered(coating).then(Face::default);
+    let moves = match side {
+        Side::Drive => MountFact::ChainlineMoves,
+        Side::NonDrive => MountFact::BearingMoves,
+    };
+    let guided = match whole.size {
+        Some(_) => MountFact::GuidedByThread { side },
+        None => MountFact::GuidedByBore,
+    };
+    let change = |what: MountFact| Change {
+        place: Place::Shell,
+        what: what.into(),
+        by: None,
+    };
+    let facing = Facing {
+        place,
+        face: here.face.as_ref().or(unread.as_ref())?,
+        joint: joint(site, whole.sheet, here),
+        coating,
+        contradicted: whole.contradicted || whole.identity == Identity::Open,
+        cutter: MountFact::ShellCutter.into(),
+        pilot: pilot(whole, side, threads),
+        guided: Some(guided.into()),
+        square: None,
+        limits: widths.limits(side),
+        limits_now: widths.limits_now(),
+        besides: widths.besides(side).map(|(off, why)| (off, why.into())),
+        changes: Vec::from([moves, MountFact::Narrower].map(change)),
+    };
+    Some(face::plan(site, facing))
 }
 
 /// What guides the facing tool of a side.
@@ -92,42 +118,4 @@ fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
         return Pilot::There;
     };
     Pilot::Missing(why.into())
-}
-
-fn facing<'a>(
-    site: &Site<'a>,
-    whole: &Whole<'a>,
-    widths: &Widths,
-    (side, pilot): (Side, Pilot),
-    face: &'a Face,
-    coating: Option<Coating>,
-) -> Facing<'a> {
-    let moves = match side {
-        Side::Drive => MountFact::ChainlineMoves,
-        Side::NonDrive => MountFact::BearingMoves,
-    };
-    let guided = match whole.size {
-        Some(_) => MountFact::GuidedByThread { side },
-        None => MountFact::GuidedByBore,
-    };
-    let change = |what: MountFact| Change {
-        place: Place::Shell,
-        what: what.into(),
-        by: None,
-    };
-    Facing {
-        place: Place::ShellFace(side),
-        face,
-        joint: joint(site, whole.sheet, side_of(whole.sheet, side)),
-        coating,
-        contradicted: whole.contradicted || whole.identity == Identity::Open,
-        cutter: MountFact::ShellCutter.into(),
-        pilot,
-        guided: Some(guided.into()),
-        square: None,
-        limits: widths.limits(side),
-        limits_now: widths.limits_now(),
-        besides: widths.besides(side).map(|(off, why)| (off, why.into())),
-        changes: Vec::from([moves, MountFact::Narrower].map(change)),
-    }
 }

@@ -197,7 +197,7 @@ fn uncut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
             thread_cut::tap(site, work, bench, Some(field));
         }
         Some(Outcome::NonconformityShown) if to_ream => {
-            if thread_cut::open_hole(site, work, bench, &hole) {
+            if thread_cut::open_hole(site, work, bench, &hole).is_some() {
                 thread_cut::tap(site, work, bench, None);
             }
         }

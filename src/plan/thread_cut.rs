@@ -58,44 +58,53 @@ fn permit(work: &mut PlaceWork, bench: &Bench<'_>, request: Request<'_>) -> Opti
     )
 }
 
-fn cutter(kind: &'static str, bench: &Bench<'_>) -> Tool {
-    let (size, hand) = (bench.size, bench.hand);
-    Tool {
-        hand: Some(hand),
-        ..tool(kind, ThreadFact::Cutter { kind, size, hand })
-    }
-}
-
 /// Follows a thread that is there.
 pub(super) fn chase(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     let asked = Request {
         stops: ends(bench, ThreadFact::EndOfThread),
         ..request(site, work, bench, Operation::Chase)
     };
-    let Some(permit) = permit(work, bench, asked) else {
-        return;
-    };
-    let crossed = bench.now.state == Some(ThreadSeen::Crossed);
     let task = ThreadTask::Chase {
         what: bench.what.clone(),
         size: bench.size,
         hand: bench.hand,
-        crossed,
+        crossed: bench.now.state == Some(ThreadSeen::Crossed),
         painted: covered(bench.now.coating),
     };
-    let mut draft = finish(
-        Draft::cut(permit, task).with(cutter("chaser", bench)),
-        bench,
-    );
-    if crossed {
-        draft = draft.checking(ThreadFact::GaugeBeforeVerdict);
-    }
-    work.steps.push(draft);
+    cut(work, bench, asked, ("chaser", task));
 }
 
-/// What every thread that is cut or followed carries.
-fn finish(draft: Draft, bench: &Bench<'_>) -> Draft {
-    let size = bench.size;
+/// Cuts a thread into a plain hole; waits for the reading of this field where the hole is not shown to be right.
+pub(super) fn tap(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, waits: Option<String>) {
+    let asked = Request {
+        stops: ends(bench, ThreadFact::DepthOfPart),
+        waits: waits.into_iter().collect(),
+        ..request(site, work, bench, Operation::Tap)
+    };
+    let (what, size, hand) = (bench.what.clone(), bench.size, bench.hand);
+    cut(
+        work,
+        bench,
+        asked,
+        ("tap", ThreadTask::Tap { what, size, hand }),
+    );
+}
+
+/// A thread that is cut or followed, where that is permitted, with what every one carries.
+fn cut(
+    work: &mut PlaceWork,
+    bench: &Bench<'_>,
+    asked: Request<'_>,
+    (kind, task): (&'static str, ThreadTask),
+) {
+    let Some(permit) = permit(work, bench, asked) else {
+        return;
+    };
+    let (size, hand) = (bench.size, bench.hand);
+    let cutter = Tool {
+        hand: Some(hand),
+        ..tool(kind, ThreadFact::Cutter { kind, size, hand })
+    };
     let check = match bench.hole() {
         Some(hole) => ThreadFact::CheckHole {
             limits: hole.limits,
@@ -103,7 +112,11 @@ fn finish(draft: Draft, bench: &Bench<'_>) -> Draft {
         },
         None => ThreadFact::PartDecides { size },
     };
-    let mut draft = draft.turned(bench.hand.tighten()).checking(check);
+    let draft = Draft::cut(permit, task).with(cutter);
+    let mut draft = draft.turned(hand.tighten()).checking(check);
+    if bench.now.state == Some(ThreadSeen::Crossed) {
+        draft = draft.checking(ThreadFact::GaugeBeforeVerdict);
+    }
     if bench.both_guide {
         draft = draft.guided(ThreadFact::GuidedByBoth);
     }
@@ -116,7 +129,7 @@ fn finish(draft: Draft, bench: &Bench<'_>) -> Draft {
     if bench.joint.bonded {
         draft = draft.minding(Caution::BondedInsert);
     }
-    draft
+    work.steps.push(draft);
 }
 
 /// Metal is lost: told, referred, and what could be done.
@@ -134,76 +147,39 @@ pub(super) fn lost(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     work.cures.extend(cures::of_thread(site.tables, bench));
 }
 
-/// Opens a hole that is too small; whether that is permitted.
+/// Opens a hole that is too small; `None` where that is not permitted.
 pub(super) fn open_hole(
     site: &Site<'_>,
     work: &mut PlaceWork,
     bench: &Bench<'_>,
     held: &MinorHeld,
-) -> bool {
+) -> Option<()> {
     let readings: Vec<Reading> = bench.now.minor.iter().map(|p| p.reading).collect();
-    let (Some(hole), Some(low), Some(high)) = (
-        extremes(&readings).first().copied(),
-        held.limits.lower().known(),
-        held.limits.upper().known(),
-    ) else {
-        return false;
-    };
-    let (Ok(least), Ok(most)) = (Reading::exact(low), Reading::exact(high)) else {
-        return false;
-    };
-    let limit = CommonFact::AtMost {
-        on: Limited::Minor,
-        most: high,
-        by: held.owner.clone(),
-    };
-    let cap = CutLimit::new(
-        LimitKind::Other,
-        limit,
-        most.less(&hole),
-        held.limits.grade(),
-    );
-    let cap = cap.map(|cap| cap.citing(held.evidence));
+    let hole = extremes(&readings).first().copied()?;
+    let (least, most) = (held.limits.lower().known()?, held.limits.upper().known()?);
+    let (on, by) = (Limited::Minor, held.owner.clone());
+    let limit = CommonFact::AtMost { on, most, by };
+    let left = Reading::exact(most).ok()?.less(&hole);
+    let cap = CutLimit::new(LimitKind::Other, limit, left, held.limits.grade()).ok()?;
+    let needed = Reading::exact(least).ok()?.less(&hole);
     let asked = Request {
-        needed: Some((Counted::Diameter, least.less(&hole))),
-        allowance: Allowance::new(cap.into_iter().collect::<Vec<_>>()),
+        needed: Some((Counted::Diameter, needed)),
+        allowance: Allowance::new([cap.citing(held.evidence)]),
         ..request(site, work, bench, Operation::Ream)
     };
-    let Some(permit) = permit(work, bench, asked) else {
-        return false;
-    };
+    let permit = permit(work, bench, asked)?;
     let task = ThreadTask::OpenHole {
         what: bench.what.clone(),
-        least: low,
-        most: high,
+        least,
+        most,
         hole: hole.value(),
         size: bench.size,
     };
     let within = held.limits;
-    work.steps.push(
-        Draft::cut(permit, task)
-            .with(tool("reamer", ThreadFact::HoleCutter { within }))
-            .turned(Turn::Clockwise)
-            .checking(ThreadFact::HoleAgain),
-    );
-    true
-}
-
-/// Cuts a thread into a plain hole; waits for the reading of this field where the hole is not shown to be right.
-pub(super) fn tap(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, waits: Option<String>) {
-    let asked = Request {
-        stops: ends(bench, ThreadFact::DepthOfPart),
-        waits: waits.into_iter().collect(),
-        ..request(site, work, bench, Operation::Tap)
-    };
-    let Some(permit) = permit(work, bench, asked) else {
-        return;
-    };
-    let task = ThreadTask::Tap {
-        what: bench.what.clone(),
-        size: bench.size,
-        hand: bench.hand,
-    };
-    let draft = Draft::cut(permit, task).with(cutter("tap", bench));
-    work.steps.push(finish(draft, bench));
+    let draft = Draft::cut(permit, task)
+        .with(tool("reamer", ThreadFact::HoleCutter { within }))
+        .turned(Turn::Clockwise)
+        .checking(ThreadFact::HoleAgain);
+    work.steps.push(draft);
+    Some(())
 }

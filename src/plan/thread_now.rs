@@ -57,15 +57,20 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
         not_go: stated.not_go_after,
         ..ThreadPass::default()
     };
-    let told_before = first != ThreadPass::default();
-    for pass in told_before
-        .then_some(&first)
-        .into_iter()
-        .chain(stated.passes)
-    {
+    if first != ThreadPass::default() {
+        now.pass(&first, stated.coating);
+    }
+    for pass in stated.passes {
         now.pass(pass, stated.coating);
     }
-    now.lost = now.judged_lost();
+    // By what was seen and gauged, whatever thread it is; not by its bore.
+    let seen = Gauging {
+        minor: Vec::new(),
+        ..now.asked(None, DecisionRule::default())
+    };
+    let seen = seen.answer(Tables::ours());
+    now.lost =
+        now.marks == Some(Marks::Torn) || seen.is_ok_and(|said| cured_by(&said, Remedy::Sleeve));
     now
 }
 
@@ -86,6 +91,7 @@ pub(super) fn of(sheet: &ThreadSheet) -> Now {
 impl Now {
     /// What a pass made of it.
     fn pass(&mut self, pass: &ThreadPass, coating: Option<Coating>) {
+        use ThreadSeen::{Fouled, Jams, Rough, Uncut};
         self.worked = true;
         self.coating = match pass.coating_left {
             Some(CoatingLeft::Remains) => coating,
@@ -106,12 +112,7 @@ impl Now {
             self.go = Some(Passed::Passed);
         }
         let runs_in = pass.go == Some(Passed::Passed) || pass.part == Some(PartDid::Fits);
-        let blocked = matches!(
-            self.state,
-            None | Some(
-                ThreadSeen::Fouled | ThreadSeen::Rough | ThreadSeen::Jams | ThreadSeen::Uncut
-            )
-        );
+        let blocked = matches!(self.state, None | Some(Fouled | Rough | Jams | Uncut));
         if pass.part == Some(PartDid::Loose) {
             self.state = Some(ThreadSeen::Loose);
         } else if runs_in && blocked {
@@ -140,29 +141,15 @@ impl Now {
         }
     }
 
-    /// Metal is gone: a chaser restores nothing. By what was seen and gauged, whatever thread it is.
+    /// Metal is gone: a chaser restores nothing.
     pub(super) const fn lost(&self) -> bool {
         self.lost
     }
 
-    fn judged_lost(&self) -> bool {
-        let asked = Gauging {
-            minor: Vec::new(),
-            ..self.asked(None, DecisionRule::default())
-        };
-        self.marks == Some(Marks::Torn)
-            || asked
-                .answer(Tables::ours())
-                .is_ok_and(|said| cured_by(&said, Remedy::Sleeve))
-    }
-
     /// It cannot guide a cutter: torn out, loose, or cut across.
     pub(super) fn guides(&self) -> bool {
-        !self.lost()
-            && !matches!(
-                self.state,
-                Some(ThreadSeen::Crossed | ThreadSeen::Uncut | ThreadSeen::Loose)
-            )
+        use ThreadSeen::{Crossed, Loose, Uncut};
+        !self.lost && !matches!(self.state, Some(Crossed | Uncut | Loose))
     }
 }
 

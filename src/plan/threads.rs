@@ -232,15 +232,11 @@ impl<'a> Entry<'a> {
     /// Whether the trade makes this place with a left-hand thread as well (common practice): pedals, freewheel and lockring
     /// sides, the bolt of a replaceable hanger, a spindle's crank.
     const fn has_left_variant(&self) -> bool {
+        use ThreadedPart::{Crank, Freewheel, HangerBolt, Lockring, Other, Pedal};
         matches!(self.entry.place, Place::Pedal(_))
             || matches!(
                 self.entry.part,
-                ThreadedPart::Pedal
-                    | ThreadedPart::Freewheel
-                    | ThreadedPart::Lockring
-                    | ThreadedPart::HangerBolt
-                    | ThreadedPart::Crank
-                    | ThreadedPart::Other
+                Pedal | Freewheel | Lockring | HangerBolt | Crank | Other
             )
     }
 }

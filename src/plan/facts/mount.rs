@@ -4,6 +4,7 @@ use alloc::boxed::Box;
 use alloc::string::String;
 
 use super::Fact;
+use crate::Error;
 use crate::evidence::Text;
 use crate::face::{Clock, Warning};
 use crate::fact::facts;
@@ -52,7 +53,7 @@ facts! {
         /// Out of its maker's limits, and metal does not come back.
         GoneForGood { what: &'static str },
         /// What the mount was proved to be or is called.
-        Called { proved: bool, code: String, name: String },
+        Called { proved: bool, name: Text },
         /// Thickness of the mount now.
         Thickness { is: Reading },
         /// The bolt that the tables list for a thickness.
@@ -106,6 +107,8 @@ facts! {
         Ring { why: Option<Box<Fact>> },
         /// Heights of a mount.
         Heights,
+        /// What the heights lack to be a survey.
+        NoSurvey { because: Error, with: Instrument },
         /// Heights at the places of the first survey.
         SamePlaces { with: Instrument },
         /// What is left under a limit, where the surveys do not tell what came off.
@@ -154,7 +157,7 @@ impl MountAsk {
             Self::System | Self::Coating { .. } | Self::PaintLeft => Instrument::Eye,
             Self::Ring { .. } | Self::FaceAgain { .. } => Instrument::DialAtPilot,
             Self::Heights | Self::Finer => Instrument::DialAtAxle,
-            Self::SamePlaces { with } => with.clone(),
+            Self::NoSurvey { with, .. } | Self::SamePlaces { with } => with.clone(),
             Self::Thickness { .. } | Self::WhatIsLeft => Instrument::OutsideCaliper,
             Self::LimitAgain { .. } => Instrument::Micrometer,
             Self::PadClearance => Instrument::Feeler,

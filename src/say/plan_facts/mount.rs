@@ -245,6 +245,9 @@ impl fmt::Display for MountAsk {
                 "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius"
             }
             Self::Heights => "heights of both faces at 3 places or more each, along and across",
+            Self::NoSurvey { because, .. } => {
+                return write!(f, "{}: {}", because.problem(), because.remedy());
+            }
             Self::SamePlaces { .. } => "heights again at the places of the first survey",
             Self::WhatIsLeft => "measure what is left",
             Self::Finer => "heights of both faces again, finer, and as far apart as the faces allow",
@@ -271,6 +274,7 @@ impl Worded for MountAsk {
             Self::Ring { why: None } => {
                 "one side of a face cleans long before the other; without the heights nobody knows how deep the cut must go. No indicator: ink it and take the lightest cut that shows where it touches first"
             }
+            Self::NoSurvey { .. } => "without it the heights are no survey",
             Self::Heights => {
                 "side slope of the faces rolls the caliper and cannot be set right with its bolts"
             }
