@@ -10,7 +10,7 @@
 //! rigid, axially pressed cup comes to rest) and [`cutter_plane`] (square to the pilot). The tangent planes of
 //! ISO 5459 and ASME Y14.5.1 are [`minimax_tangent`] and [`least_squares_tangent`].
 
-mod report;
+pub(crate) mod report;
 
 mod allowance;
 mod answer;

@@ -70,61 +70,55 @@ const fn rank(place: &Place) -> u8 {
 
 /// What must be finished before this stage of a place, and why (common practice).
 fn earlier(place: &Place, at: Stage, tell: &mut dyn FnMut(&Place, Stage, Earlier)) {
-    for before in [Stage::Clean, Stage::Bore, Stage::Thread, Stage::Face] {
+    use Earlier as Why;
+    use Stage::{Bore, Check, Clean, Face, Thread};
+    for before in [Clean, Bore, Thread, Face] {
         if before < at {
             let why = match (before, at) {
-                (Stage::Clean, _) => Earlier::CleanFirst,
-                (Stage::Bore, Stage::Thread) => Earlier::HoleFirst,
-                _ => Earlier::CheckAfter,
+                (Clean, _) => Why::CleanFirst,
+                (Bore, Thread) => Why::HoleFirst,
+                _ => Why::CheckAfter,
             };
             tell(place, before, why);
         }
     }
     match place {
         Place::ShellFace(side) => {
-            let other = match side {
-                Side::Drive => Side::NonDrive,
-                Side::NonDrive => Side::Drive,
-            };
-            tell(
-                &Place::ShellSide(*side),
-                Stage::Thread,
-                Earlier::ThreadPilots,
-            );
-            tell(
-                &Place::ShellSide(other),
-                Stage::Thread,
-                Earlier::BothThreads,
-            );
-            tell(&Place::Shell, Stage::Bore, Earlier::BorePilots);
-            tell(&Place::Shell, Stage::Clean, Earlier::CleanFirst);
+            for other in [Side::Drive, Side::NonDrive] {
+                let own = other == *side;
+                let why = if own {
+                    Why::ThreadPilots
+                } else {
+                    Why::BothThreads
+                };
+                tell(&Place::ShellSide(other), Thread, why);
+            }
+            tell(&Place::Shell, Bore, Why::BorePilots);
+            tell(&Place::Shell, Clean, Why::CleanFirst);
         }
         Place::HeadFace(end) => {
-            let other = match end {
-                HeadTubeEnd::Upper => HeadTubeEnd::Lower,
-                HeadTubeEnd::Lower => HeadTubeEnd::Upper,
-            };
-            tell(&Place::HeadTube(*end), Stage::Bore, Earlier::BorePilots);
-            tell(&Place::HeadTube(*end), Stage::Clean, Earlier::CleanFirst);
-            tell(&Place::HeadTube(other), Stage::Bore, Earlier::BothBores);
-            tell(&Place::HeadTube(other), Stage::Clean, Earlier::BothBores);
-        }
-        Place::Brake(end) if *end != End::Both => {
-            tell(&Place::Axle(*end), Stage::Thread, Earlier::AxlePilots);
-            tell(&Place::Axle(*end), Stage::Clean, Earlier::AxlePilots);
-        }
-        Place::Steerer if at == Stage::Check => {
-            for end in [HeadTubeEnd::Upper, HeadTubeEnd::Lower] {
-                tell(&Place::HeadFace(end), Stage::Face, Earlier::LengthLast);
-                tell(&Place::HeadTube(end), Stage::Bore, Earlier::LengthLast);
+            for other in [HeadTubeEnd::Upper, HeadTubeEnd::Lower] {
+                let (bore, clean) = match other == *end {
+                    true => (Why::BorePilots, Why::CleanFirst),
+                    false => (Why::BothBores, Why::BothBores),
+                };
+                tell(&Place::HeadTube(other), Bore, bore);
+                tell(&Place::HeadTube(other), Clean, clean);
             }
         }
-        Place::Crown if at == Stage::Check => {
-            tell(
-                &Place::HeadFace(HeadTubeEnd::Lower),
-                Stage::Face,
-                Earlier::CrownCloser,
-            );
+        Place::Brake(end) if *end != End::Both => {
+            tell(&Place::Axle(*end), Thread, Why::AxlePilots);
+            tell(&Place::Axle(*end), Clean, Why::AxlePilots);
+        }
+        Place::Steerer if at == Check => {
+            for end in [HeadTubeEnd::Upper, HeadTubeEnd::Lower] {
+                tell(&Place::HeadFace(end), Face, Why::LengthLast);
+                tell(&Place::HeadTube(end), Bore, Why::LengthLast);
+            }
+        }
+        Place::Crown if at == Check => {
+            let lower = Place::HeadFace(HeadTubeEnd::Lower);
+            tell(&lower, Face, Why::CrownCloser);
         }
         _ => {}
     }
@@ -141,7 +135,8 @@ pub(super) fn fold(sheet: &FrameSheet, mut works: Vec<PlaceWork>) -> Plan {
         cautions.extend(work.cautions.iter().copied());
         drafts.append(&mut work.steps);
     }
-    let weak_figures = weak_figures(&mut works);
+    let weak = works.iter_mut().flat_map(|work| take(&mut work.weak));
+    let weak_figures: Vec<WeakFigure> = weak.collect();
     if !weak_figures.is_empty() {
         cautions.insert(Caution::WeakFigures);
     }
@@ -174,28 +169,6 @@ pub(super) fn fold(sheet: &FrameSheet, mut works: Vec<PlaceWork>) -> Plan {
         cautions: cautions.into_iter().collect(),
         weak_figures,
     }
-}
-
-/// Every weak figure once a place.
-fn weak_figures(works: &mut [PlaceWork]) -> Vec<WeakFigure> {
-    let mut out: Vec<WeakFigure> = Vec::new();
-    for work in works {
-        // Works of one place stand together.
-        let here = out
-            .iter()
-            .rposition(|w| w.place != work.place)
-            .map_or(0, |last| last + 1);
-        for figure in take(&mut work.weak) {
-            if !out
-                .iter()
-                .skip(here)
-                .any(|known| known.is_same(&figure.what, &figure.owner))
-            {
-                out.push(figure);
-            }
-        }
-    }
-    out
 }
 
 /// Numbers the questions so that each instrument is picked up once.
