@@ -111,23 +111,23 @@
 //! {"id":94,"ask":"bore","bore":["3 mm deep, 0 deg: 42.02 +/- 0.004 mm","55 mm deep, 0 deg: 41.90 +/- 0.004 mm"],"limits":[{"limits":"41.96 to 41.985 mm","owner":"the frame builder's drawing"}]}
 //!     {"by":"ream","size_mm":41.96,"at":"55.000 mm deep"}
 //! {"id":96,"ask":"gauging","thread":"M10x1-6H","go":"passed","not_go":"failed","minor":"9.05 +/- 0.02 mm","seen":["sound"]}
-//!     "what":"contradiction"
+//!     {"code":"contradiction","of":"sound_but_fails"}
 //! {"id":97,"ask":"wall","outside":"36.0 +/- 0.02 mm","bore":"33.95 +/- 0.01 mm","least":"at least 1.1 mm"}
 //!     "wall_mm":1.025
 //! {"id":98,"ask":"ream","outside":"31.7 +/- 0.02 mm","bore":"29.7 +/- 0.02 mm","to":"30.1 mm"}
 //!     "stock_on_diameter_mm":0.4,"wall_left_mm":0.8
 //! {"id":99,"ask":"hole_to_tap","thread":"M10x1","hole":"8.5 +/- 0.05 mm"}
-//!     "to_enlarge_by_least_mm":0.417
+//!     "enlarge_by_least_mm":0.417
 //! {"id":100,"ask":"parallel_faces","parallelism":"0.12 +/- 0.02 mm"}
 //!     "ceiling_mm":0.075
 //! {"id":101,"ask":"hub_width","pattern":"ta_12x142","over_caps":"139.4 +/- 0.1 mm"}
 //!     "short_by_mm":2.6
 //! {"id":102,"ask":"caliper_place","native":"160 mm","adapter":"20 mm","rotor":"160 mm"}
-//!     "caliper_too_high_by_mm":10.0
+//!     "too_high_by_mm":10.0
 //! {"id":103,"ask":"dropouts","spacing":"114 +/- 0.2 mm","hub":"108 mm","difference":"1.0 +/- 0.1 mm","angle":"2 deg"}
 //!     "spacing_off_by_mm":6.0,"each_side_mm":3.0
 //! {"id":104,"ask":"spindle_binds","spindle":"29.98 +/- 0.004 mm","bearing_bore":"29.995 +/- 0.004 mm","offset":["0.30 +/- 0.02 mm","0.40 +/- 0.02 mm"],"apart":"60 mm","ring_width":"7 mm","binds_unloaded":true}
-//!     "offset_of_the_bores_mm":0.5
+//!     "offset_mm":0.5
 //! {"id":105,"ask":"coating","member":"shaft","reading":"28.83 +/- 0.02 mm","expected":"28.6 mm"}
 //!     "coat_on_each_side_mm":0.115
 //! {"id":106,"ask":"temperature","hole":{"readings":["41.995 +/- 0.002 mm"]},"hole_material":"al_6061_t6","hole_celsius":60,"shaft":{"readings":["41.998 +/- 0.001 mm"]},"shaft_material":"steel_4130_normalised"}

@@ -1,17 +1,17 @@
 //! A bolt through a mount: which length leaves the thread that is wanted behind it.
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked, size_reading};
-use super::{Finding, sizes_against};
-use crate::evidence::{Evidence, Grade};
+use super::held::{Held, OwnLimits, as_printed};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
+use super::{Finding, ThreadAsk, ThreadFact};
+use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_below, settled_cmp};
-use crate::quantity::{Length, in_mm, positive};
-use crate::read::{Outside, form};
+use crate::quantity::{Length, positive};
+use crate::read::{Outside, form, missing};
 use crate::standard::{BrakeFigure, FlatMountBolt, Tables};
-use crate::{Error, ErrorKind};
+use crate::{Error, ErrorKind, Figure};
 
 form! {
     /// A bolt through a mount, by the thread that must stand out behind it. Without `engaged` the mount is a flat one: its
@@ -50,14 +50,7 @@ form! {
     }
 }
 
-/// What must stand out, and whose word that is.
-struct StandsOut<'a> {
-    limits: Limits,
-    /// The one figure that is printed, where it is printed without a tolerance.
-    printed: Option<Length>,
-    owner: &'static str,
-    evidence: Option<&'a Evidence>,
-}
+const PLACE: &str = "bolt through mount";
 
 impl BoltLength {
     /// The verdict.
@@ -70,209 +63,127 @@ impl BoltLength {
         for (index, bolt) in self.bolts.iter().enumerate() {
             positive("", *bolt).map_err(|e| e.within(&format!("bolts[{index}]")))?;
         }
-        let wanted = match self.engaged {
-            Some(limits) => StandsOut {
-                limits,
-                printed: None,
-                owner: "the thread that is wanted",
-                evidence: None,
-            },
+        let (wanted, printed) = match self.engaged {
+            Some(limits) => (OwnLimits::of(limits, "the thread wanted").held(), None),
             None => of_flat_mounts(tables)?,
         };
-        let mut said = match bolt {
-            Some(bolt) => self.at_hand(bolt, &wanted),
-            None if !self.bolts.is_empty() => self.of_several(&wanted),
-            None if wanted.printed.is_some() => {
-                Verdict::from_findings("bolt through mount", Vec::new())
-            }
-            None => return Err(crate::read::missing("bolts")),
-        };
-        if let Some(printed) = wanted.printed {
-            said = self.listed(said, printed, tables);
+        let bolts = bolt.map_or_else(|| in_order(self.bolts.clone()), |bolt| Vec::from([bolt]));
+        if bolts.is_empty() && printed.is_none() {
+            return Err(missing("bolts"));
+        }
+        let held = |bolt| self.held(bolt, &wanted, printed);
+        let mut said = self.chosen(bolts.into_iter().map(held).collect());
+        if let Some(printed) = printed {
+            self.listed(&mut said, printed, tables);
         }
         if said.outcome != Outcome::ConformityShown {
-            said = said.then(NextStep::new(
-                "thickness again after facing, and the depth of the thread in the caliper",
-                "facing changes the thickness, and engaged thread is less than what stands out",
-                "depth caliper",
-            ));
+            said = said.then(NextStep::of(ThreadAsk::ThicknessAndThread));
         }
-        Ok(said.minding(
-            "brakes: torque to the maker's figure; when in doubt, hand over to a qualified workshop",
-        ))
+        Ok(said.minding(ThreadFact::BoltTorque))
     }
 
     /// What stands out of this bolt, held against what is wanted.
-    fn held(&self, bolt: Length, wanted: &StandsOut<'_>) -> Finding {
+    fn held(&self, bolt: Length, wanted: &Held<'_>, printed: Option<Length>) -> (Length, Finding) {
         let out = self.thickness.scaled(-1.0).shifted(bolt);
-        let rule = self.rule.unwrap_or_default();
-        let what = "bolt through mount";
-        let mut found = sizes_against(
-            what,
-            &[out],
-            &wanted.limits,
-            wanted.owner,
-            wanted.evidence,
-            rule,
-        );
-        // A printed figure without a tolerance: near it is not yet as it.
-        if let Some(printed) = wanted.printed
-            && found.outcome == Some(Outcome::ConformityShown)
-            && settled_below(
-                self.thickness.expanded_uncertainty(),
-                (out.value() - printed).abs(),
-            )
-        {
-            found.outcome = Some(Outcome::Undecided);
-            found.doubt = Some(super::Doubt::NotPrinted);
+        let mut found = wanted.against("bolt", &[out], self.rule);
+        found.fact = ThreadFact::StandsOut { bolt }.into();
+        if let Some(printed) = printed {
+            found = as_printed(found, &out, printed);
         }
-        found
+        (bolt, found)
     }
 
-    fn at_hand(&self, bolt: Length, wanted: &StandsOut<'_>) -> Verdict {
-        let found = self.held(bolt, wanted);
-        let out = bolt - self.thickness.value();
-        let long = wanted
-            .limits
-            .upper()
-            .known()
-            .is_some_and(|most| settled_below(most, out));
-        let words = match found.outcome {
-            Some(Outcome::NonconformityShown) if long => {
-                "The one at hand is too long: it bottoms in the blind hole and feels tight without clamping."
-            }
-            Some(Outcome::NonconformityShown) => "The one at hand is too short: too little thread.",
-            Some(Outcome::ConformityShown) => "The one at hand is right.",
-            _ => "For the one at hand nothing is shown.",
+    /// The bolt at hand, or of several the shortest that is shown to leave what is wanted; else all of them.
+    fn chosen(&self, mut held: Vec<(Length, Finding)>) -> Verdict {
+        let shows = |outcome| move |(_, f): &(Length, Finding)| f.outcome == Some(outcome);
+        let best = match self.bolt {
+            Some(_) => Some(0),
+            None => held.iter().position(shows(Outcome::ConformityShown)),
         };
-        let said = Verdict::from_findings("bolt through mount", Vec::from([found]))
-            .saying(String::from(words))
-            .with(Worked::length("stands out", out, "bolt less thickness"));
-        if said.outcome == Outcome::NonconformityShown {
-            said.cured(Curing::by(Remedy::OtherPart))
-        } else {
-            said
-        }
-    }
-
-    /// The shortest bolt that is shown to leave what is wanted.
-    fn of_several(&self, wanted: &StandsOut<'_>) -> Verdict {
-        let mut lengths = self.bolts.clone();
-        lengths.sort_by(|a, b| settled_cmp(*a, *b));
-        let held: Vec<(Length, Finding)> = lengths
-            .into_iter()
-            .map(|bolt| (bolt, self.held(bolt, wanted)))
-            .collect();
-        let best = held
-            .iter()
-            .find(|(_, f)| f.outcome == Some(Outcome::ConformityShown));
-        if let Some((bolt, found)) = best {
-            let out = *bolt - self.thickness.value();
-            return Verdict::from_findings("bolt through mount", Vec::from([found.clone()]))
-                .saying(format!(
-                    "{} bolt: {} in the thread.",
-                    in_mm(*bolt),
-                    in_mm(out)
-                ))
-                .with(Worked::length(
-                    "bolt length",
-                    *bolt,
-                    "shortest that is shown to conform",
-                ))
-                .with(Worked::length("stands out", out, "bolt less thickness"));
-        }
-        let none = held
-            .iter()
-            .all(|(_, f)| f.outcome == Some(Outcome::NonconformityShown));
-        let mut said = Verdict::from_findings(
-            "bolt through mount",
-            held.into_iter().map(|(_, f)| f).collect(),
-        )
-        .saying("None of these lengths is shown to leave the thread that is wanted.");
-        if !none {
-            said.outcome = Outcome::Undecided;
+        let Some(best) = best else {
+            let open = held.iter().any(shows(Outcome::Undecided));
+            let mut said = Verdict::from_findings(PLACE, held.into_iter().map(|h| h.1).collect());
+            if open {
+                said.outcome = Outcome::Undecided;
+            }
+            return said;
+        };
+        let (bolt, found) = held.swap_remove(best);
+        let out = bolt - self.thickness.value();
+        let mut said = Verdict::from_findings(PLACE, Vec::from([found]));
+        said = said.with(Worked::length("stands out", out, "bolt - thickness"));
+        if self.bolt.is_none() {
+            said = said.with(Worked::length("bolt length", bolt, "shortest that suits"));
+        } else if said.outcome == Outcome::NonconformityShown {
+            said = said.cured(Curing::by(Remedy::OtherPart));
+            let limits = said.findings.first().and_then(|f| f.limits);
+            let most = limits.and_then(|l| l.upper().known());
+            if most.is_some_and(|most| settled_below(most, out)) {
+                said = said.minding(ThreadFact::BoltBottoms);
+            }
         }
         said
     }
 
     /// The bolt that the tables of flat mounts list for the nearest thickness.
-    fn listed(&self, mut said: Verdict, printed: Length, tables: Tables<'_>) -> Verdict {
+    fn listed(&self, said: &mut Verdict, printed: Length, tables: Tables<'_>) {
         let thickness = self.thickness.value();
         let ideal = thickness + printed;
-        let mut sentence = format!(
-            "A mount of {} takes a bolt of {}: thickness and {}",
-            in_mm(thickness),
-            in_mm(ideal),
-            in_mm(printed)
-        );
-        said = said.with(Worked::length(
-            "ideal length",
-            ideal,
-            "thickness + what the tables let stand out",
-        ));
+        let number = Worked::length("ideal length", ideal, "thickness + printed");
+        said.worked.push(number);
         let row = tables
             .all::<FlatMountBolt>()
             .filter_map(|r| Some((r.frame_thickness.nominal()?, r.bolt_length.nominal()?)))
             .min_by(|a, b| settled_cmp((a.0 - thickness).abs(), (b.0 - thickness).abs()));
-        if let Some((at, length)) = row {
-            sentence.push_str(&format!(
-                "; the nearest listed is {} for {}",
-                in_mm(length),
-                in_mm(at)
-            ));
-            if said.number("bolt length").is_none() {
-                said = said.with(Worked::length(
-                    "bolt length",
-                    length,
-                    "listed for the nearest thickness",
-                ));
-            }
-            for cure in &mut said.cures {
-                cure.size = Some(length);
-            }
+        let (listed_for, listed) = row.unzip();
+        if let Some(length) = listed.filter(|_| said.number("bolt length").is_none()) {
+            let number = Worked::length("bolt length", length, "listed for nearest");
+            said.worked.push(number);
         }
-        sentence.push('.');
-        if !said.words().is_empty() {
-            sentence.push(' ');
-            sentence.push_str(&said.words());
+        for cure in &mut said.cures {
+            cure.size = listed.or(cure.size);
         }
-        said.saying(sentence)
+        let fact = ThreadFact::BoltFor {
+            thickness,
+            ideal,
+            listed,
+            listed_for,
+        };
+        said.findings.push(Finding::of(fact));
     }
 }
 
+fn in_order(mut lengths: Vec<Length>) -> Vec<Length> {
+    lengths.sort_by(|a, b| settled_cmp(*a, *b));
+    lengths
+}
+
 /// What the tables let stand out of a flat mount, to half a step of the lengths they list: beyond it another bolt is nearer.
-fn of_flat_mounts(tables: Tables<'_>) -> Result<StandsOut<'_>, Error> {
-    let not_published = || {
-        Error::new(
+fn of_flat_mounts(tables: Tables<'_>) -> Result<(Held<'_>, Option<Length>), Error> {
+    let row = tables.find::<BrakeFigure>("fm_bolt_protrusion");
+    let figure = row.map_err(|e| e.named("engaged"))?.figure.as_ref();
+    let printed = figure.and_then(Figure::nominal);
+    let listed = tables.all::<FlatMountBolt>();
+    let lengths = in_order(listed.filter_map(|r| r.bolt_length.nominal()).collect());
+    let steps = lengths.iter().zip(lengths.iter().skip(1));
+    let half = steps
+        .map(|(a, b)| (*b - *a) / 2.0)
+        .filter(|half| settled_below(NOTHING, *half))
+        .min_by(|a, b| settled_cmp(*a, *b));
+    let (Some(figure), Some(at), Some(half)) = (figure, printed, half) else {
+        return Err(Error::new(
             ErrorKind::NotTabulated,
             "engaged",
             "",
             "no length is published",
             "ask the caliper maker",
-        )
+        ));
     };
-    let row = tables
-        .find::<BrakeFigure>("fm_bolt_protrusion")
-        .map_err(|e| e.named("engaged"))?;
-    let figure = row.figure.as_ref().ok_or_else(not_published)?;
-    let printed = figure.nominal().ok_or_else(not_published)?;
-    let mut lengths: Vec<Length> = tables
-        .all::<FlatMountBolt>()
-        .filter_map(|r| r.bolt_length.nominal())
-        .collect();
-    lengths.sort_by(|a, b| settled_cmp(*a, *b));
-    let half = lengths
-        .iter()
-        .zip(lengths.iter().skip(1))
-        .map(|(a, b)| (*b - *a) / 2.0)
-        .filter(|half| settled_below(Length::default(), *half))
-        .min_by(|a, b| settled_cmp(*a, *b))
-        .ok_or_else(not_published)?;
     let grade = figure.grade().unwrap_or(Grade::Memory);
-    Ok(StandsOut {
-        limits: Limits::between(printed - half, printed + half, grade.weaker(Grade::Derived))?,
-        printed: Some(printed),
-        owner: "within half a step of what the tables let stand out",
+    let held = Held {
+        limits: Limits::between(at - half, at + half, grade.weaker(Grade::Derived))?,
+        owner: "nearest listed bolt".into(),
         evidence: figure.evidence(),
-    })
+    };
+    Ok((held, printed))
 }

@@ -1,16 +1,16 @@
 //! Does a tilted brake mount make the caliper rub?
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::held::{Held, OwnLimits};
 use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked};
-use super::{Finding, sizes_against};
+use super::{Fact, Finding, SquareAsk, SquareFact};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::face::{MountKind, PadPoint, PadSurvey, Point};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, Spot, settled_below};
-use crate::quantity::{Length, Printed, in_mm, mm, positive, settled_mm};
+use crate::quantity::{Length, deg, in_mm, mm, positive};
 use crate::read::{form, from_text, missing};
 use crate::standard::{BrakeFigure, Tables};
 
@@ -105,177 +105,94 @@ impl CaliperTilt {
     /// # Errors
     /// Those of heights that span no face, and of a pad that is none.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        let length = self
-            .pad_length
-            .map(|l| positive("pad_length", l))
-            .transpose()?;
-        let gap = self
-            .pad_clearance
-            .map(|l| positive("pad_clearance", l))
-            .transpose()?;
-        let rule = self.rule.unwrap_or_default();
-        let mut said = if self.points.is_empty() {
-            unmeasured()
-        } else {
-            let survey = self.survey()?;
-            match (length, gap) {
-                (Some(length), Some(gap)) => judged(&survey, self.kind, length, gap, rule)?,
-                (length, _) => unbounded(&survey, self.kind, length, rule, tables)?,
-            }
+        let stated = |field, length: Option<Length>| length.map(|l| positive(field, l)).transpose();
+        let length = stated("pad_length", self.pad_length)?;
+        let gap = stated("pad_clearance", self.pad_clearance)?;
+        let mut said = match (self.points.is_empty(), length, gap) {
+            (true, ..) => open(SquareFact::MountNotMeasured),
+            (_, Some(length), Some(gap)) => self.judged(length, gap)?,
+            (_, length, _) => self.unbounded(length, tables)?,
         };
-        let free = tables.get::<BrakeFigure>("pads_free_play");
-        if let Some(play) = free.and_then(|f| f.figure.as_ref()?.lower()) {
-            said = said.with(Worked::length(
-                "least free play of the rotor",
-                play,
-                "both pad clearances together, as published",
-            ));
-        }
+        let play = tables.get::<BrakeFigure>("pads_free_play");
+        let play = play.and_then(|f| f.figure.as_ref()?.lower());
+        let published = |play| Worked::length("least free play", play, "both clearances together");
+        said.worked.extend(play.map(published));
         if let Ok(row) = tables.find::<BrakeFigure>("mount_squareness") {
-            said.beside.push(Finding::stated(
-                String::from(&*row.what),
-                "no limit is published",
-            ));
+            let what = row.what.clone();
+            let none = Finding::of(SquareFact::NotPrinted { what });
+            said.beside.push(none);
         }
         if length.is_none() || gap.is_none() {
-            said = said.then(NextStep::new(
-                "clearance of pad and rotor on each side, and length of the pad across the tilt",
-                "no squareness is published for a mount; the caliper's own clearance is the only bound",
-                "feeler gauge, steel rule; or the brake maker's figure",
-            ));
+            said = said.then(NextStep::of(SquareAsk::Pads));
         }
         if self.points.is_empty() {
-            said = said.then(NextStep::new(
-                "the height of both pad traces on the rotor, or a dial reading along the mount face",
-                "rub after alignment has other causes: rotor run-out, hub play, sticking pistons",
-                "dial indicator on a facing guide",
-            ));
+            said = said.then(NextStep::of(SquareAsk::MountHeights));
         }
         if said.outcome != Outcome::ConformityShown {
-            said = said.then(NextStep::new(
-                "the caliper maker's own figure",
-                "only the maker can say how square is enough",
-                "caliper maker's manual",
-            ));
+            said = said.then(NextStep::of(SquareAsk::MakersSquareness));
         }
-        Ok(said.minding("brakes: after any work at a mount test at walking pace; when in doubt, hand over to a qualified workshop"))
+        Ok(said.minding(SquareFact::BrakeTest))
+    }
+
+    fn judged(&self, length: Length, gap: Length) -> Result<Verdict, Error> {
+        let rule = self.rule.unwrap_or_default();
+        let tilt = self.survey()?.caliper_tilt(self.kind, length, gap, rule);
+        let tilt = tilt.map_err(|e| e.named("pad_clearance"))?;
+        let limits = Limits::at_most(tilt.allowed_rise, Grade::Shop)?;
+        let held = OwnLimits::of(limits, "the caliper's clearance").held();
+        let mut found = held.against("tilt", &[tilt.rise], self.rule);
+        found.fact = Fact::Square(SquareFact::Tilt {
+            leans: tilt.angle,
+            touches: tilt.allowed_angle,
+            outcome: tilt.decision.outcome,
+        });
+        let mut said = Verdict::from_findings(PLACE, Vec::from([found]));
+        said.worked = Vec::from([
+            Worked::length("rise", tilt.rise.value(), "slope x pad length"),
+            Worked::length("rise allowed", tilt.allowed_rise, "2 x clearance"),
+            Worked::angle("tilt", tilt.angle, "harmful slope"),
+            Worked::angle(
+                "tilt allowed",
+                tilt.allowed_angle,
+                "asin(2 x clearance / pad)",
+            ),
+        ]);
+        if said.outcome == Outcome::NonconformityShown {
+            said = said.cured(Curing::by(Remedy::Face));
+        }
+        Ok(said)
+    }
+
+    /// The slope alone, and beside it what the least published clearance would say.
+    fn unbounded(&self, length: Option<Length>, tables: Tables<'_>) -> Result<Verdict, Error> {
+        let survey = self.survey()?;
+        let by = deg(libm::atan(survey.harmful_slope(self.kind)).to_degrees());
+        let said = open(SquareFact::Leans { by });
+        let mut said = said.with(Worked::angle("tilt", by, "harmful slope"));
+        let row = tables.get::<BrakeFigure>("pads_clearance");
+        let figure = row.and_then(|row| row.figure.as_ref());
+        if let (Some(length), Some(figure)) = (length, figure)
+            && let Some(least) = figure.lower().filter(|l| settled_below(*l * 2.0, length))
+        {
+            let rule = self.rule.unwrap_or_default();
+            let tilt = survey.caliper_tilt(self.kind, length, least, rule);
+            let tilt = tilt.map_err(|e| e.named("pad_length"))?;
+            let grade = figure.grade().unwrap_or(Grade::Memory);
+            let held = Held {
+                limits: Limits::at_most(tilt.allowed_rise, grade)?,
+                owner: format!("a brake maker's {} a side", in_mm(least)).into(),
+                evidence: figure.evidence(),
+            };
+            said.beside = Vec::from([held.against("tilt", &[tilt.rise], self.rule)]);
+        }
+        Ok(said)
     }
 }
 
 const PLACE: &str = "brake mount face";
 
-fn open(words: impl Into<String>) -> Verdict {
-    let words = words.into();
-    Verdict::from_findings(
-        PLACE,
-        Vec::from([Finding {
-            outcome: Some(Outcome::Undecided),
-            ..Finding::stated("caliper tilt", words.clone())
-        }]),
-    )
-    .saying(words)
-}
-
-fn unmeasured() -> Verdict {
-    open(
-        "For the squareness of a mount face no limit is published, so none is invented here; a tilt that takes up the clearance of the pads must rub.",
-    )
-}
-
-fn judged(
-    survey: &PadSurvey,
-    kind: MountKind,
-    length: Length,
-    gap: Length,
-    rule: DecisionRule,
-) -> Result<Verdict, Error> {
-    let tilt = survey.caliper_tilt(kind, length, gap, rule).map_err(|e| {
-        let field = if e.field().contains("length") {
-            "pad_length"
-        } else {
-            "pad_clearance"
-        };
-        e.named(field)
-    })?;
-    let limits = Limits::at_most(tilt.allowed_rise, Grade::Shop)?;
-    let words = match tilt.decision.outcome {
-        Outcome::ConformityShown => "clear, with the rotor centred and true",
-        Outcome::NonconformityShown => "it will rub whatever the bolts do",
-        Outcome::Undecided => "too close to tell whether it rubs",
-    };
-    let found = Finding {
-        outcome: Some(tilt.decision.outcome),
-        readings: Vec::from([tilt.rise]),
-        limits: Some(limits),
-        decision: Some(tilt.decision),
-        owner: String::from("the caliper's own clearance"),
-        grade: Some(Grade::Shop),
-        ..Finding::stated(
-            "caliper tilt",
-            format!(
-                "rises {} over the pad, which touches at {}: {words}",
-                in_mm(tilt.rise.value()),
-                in_mm(tilt.allowed_rise)
-            ),
-        )
-    };
-    let said = Verdict::from_findings(PLACE, Vec::from([found]))
-        .saying(format!(
-            "The mount leans {:.2} deg; a pad {} long with {} a side touches at {:.2} deg: {words}.",
-            tilt.angle.in_unit(),
-            in_mm(length),
-            in_mm(gap),
-            tilt.allowed_angle.in_unit()
-        ))
-        .with(Worked::length("rise over the pad", tilt.rise.value(), "harmful slope x length of the pad"))
-        .with(Worked::length("rise allowed", tilt.allowed_rise, "twice the clearance of one side"))
-        .with(Worked::angle("tilt", tilt.angle, "angle of the harmful slope"))
-        .with(Worked::angle("tilt allowed", tilt.allowed_angle, "asin(2 x clearance / length of the pad)"));
-    Ok(if said.outcome == Outcome::NonconformityShown {
-        said.cured(Curing::by(Remedy::Face))
-    } else {
-        said
-    })
-}
-
-/// The slope alone, and beside it what the least published clearance would say.
-fn unbounded(
-    survey: &PadSurvey,
-    kind: MountKind,
-    length: Option<Length>,
-    rule: DecisionRule,
-    tables: Tables<'_>,
-) -> Result<Verdict, Error> {
-    let slope = survey.harmful_slope(kind);
-    let angle = crate::quantity::deg(libm::atan(slope).to_degrees());
-    let mut said = open(format!(
-        "The mount leans {:.2} deg; whether that rubs depends on pad and clearance, and no squareness is published.",
-        angle.in_unit()
-    ))
-    .with(Worked::angle("tilt", angle, "angle of the harmful slope"));
-    let published = tables
-        .get::<BrakeFigure>("pads_clearance")
-        .and_then(|row| row.figure.as_ref());
-    if let (Some(length), Some(figure)) = (length, published)
-        && let Some(least) = figure.lower()
-        && settled_below(least * 2.0, length)
-    {
-        let tilt = survey
-            .caliper_tilt(kind, length, least, rule)
-            .map_err(|e| e.named("pad_length"))?;
-        let limits = Limits::at_most(tilt.allowed_rise, figure.grade().unwrap_or(Grade::Memory))?;
-        let owner = format!(
-            "{} mm a side, the least that a brake maker prints",
-            settled_mm(least)
-        );
-        said.beside.push(sizes_against(
-            "caliper tilt",
-            &[tilt.rise],
-            &limits,
-            &owner,
-            figure.evidence(),
-            rule,
-        ));
-    }
-    Ok(said)
+fn open(fact: SquareFact) -> Verdict {
+    let mut found = Finding::of(fact);
+    found.outcome = Some(Outcome::Undecided);
+    Verdict::from_findings(PLACE, Vec::from([found]))
 }

@@ -1,15 +1,14 @@
 //! Is a bore deep enough for the cup or part that goes in?
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::sizes_against;
 use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked};
+use super::{SquareAsk, SquareFact, sizes_against};
 use crate::Error;
 use crate::evidence::Grade;
-use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{Length, in_mm, not_negative};
+use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_below, settled_cmp};
+use crate::quantity::{Length, not_negative};
 use crate::read::{Deep, form, missing};
 use crate::standard::Tables;
 
@@ -46,80 +45,38 @@ impl CupDepth {
     /// `Missing` without a depth; `OutOfRange` and `NotFinite` for lengths that are none.
     pub fn answer(&self, _: Tables<'_>) -> Result<Verdict, Error> {
         let wanted = not_negative("room", self.room.unwrap_or(NOTHING))?;
-        not_negative("insertion", self.insertion.value())?;
+        let part = not_negative("insertion", self.insertion.value())?;
         for (index, depth) in self.bore_depth.iter().enumerate() {
-            not_negative("", depth.value())
-                .map_err(|e| e.within(&format!("bore_depth[{index}]")))?;
+            let depth = not_negative("", depth.value());
+            depth.map_err(|e| e.within(&format!("bore_depth[{index}]")))?;
         }
-        let shallowest = self
-            .bore_depth
-            .iter()
-            .min_by(|a, b| settled_cmp(a.value(), b.value()))
-            .ok_or_else(|| missing("bore_depth"))?;
-        let rooms: Vec<Reading> = self
-            .bore_depth
-            .iter()
-            .map(|depth| depth.less(&self.insertion))
-            .collect();
-        let room = shallowest.less(&self.insertion);
-        let grade = if self.room.is_some() {
-            Grade::Shop
-        } else {
-            Grade::CommonPractice
-        };
+        let depths = self.bore_depth.iter().map(Reading::value);
+        let bore = depths.min_by(|a, b| settled_cmp(*a, *b));
+        let bore = bore.ok_or_else(|| missing("bore_depth"))?;
+        let left = bore - part;
+        let room = |depth: &Reading| depth.less(&self.insertion);
+        let rooms: Vec<Reading> = self.bore_depth.iter().map(room).collect();
+        let grade = self.room.map_or(Grade::CommonPractice, |_| Grade::Shop);
         let limits = Limits::at_least(wanted, grade)?;
-        let owner = "the bore must be at least as deep as what goes in";
-        let mut found = sizes_against(
-            "room below",
-            &rooms,
-            &limits,
-            owner,
-            None,
-            self.rule.unwrap_or_default(),
-        );
-        found.reworded(format!(
-            "bore {} deep, {} goes in: {}",
-            in_mm(shallowest.value()),
-            in_mm(self.insertion.value()),
-            in_mm(room.value())
-        ));
-        let short = wanted - room.value();
-        let proud = -room.value();
-        let stands = settled_cmp(proud, NOTHING).is_gt();
-        let mut said =
-            Verdict::from_findings("part in its bore", Vec::from([found])).with(Worked::length(
-                "room below",
-                room.value(),
-                "shallowest bore depth less insertion",
-            ));
-        if stands {
-            said = said.with(Worked::length(
-                "stands proud",
-                proud,
-                "insertion less bore depth",
-            ));
+        let rule = self.rule.unwrap_or_default();
+        let owner = "what goes in";
+        let mut found = sizes_against("room below", &rooms, &limits, owner, None, rule);
+        found.fact = SquareFact::Room { bore, part, left }.into();
+        let mut said = Verdict::from_findings("part in bore", Vec::from([found]));
+        said = said.with(Worked::length("room below", left, "depth - insertion"));
+        if settled_below(left, NOTHING) {
+            said = said.with(Worked::length("stands proud", -left, "insertion - depth"));
         }
+        let short = wanted - left;
         Ok(match said.outcome {
             Outcome::NonconformityShown => said
-                .saying(format!(
-                    "{}: no go. Deepen the bore by {} if the wall below allows it, or shorten the cup, which leaves less length to press.",
-                    if stands {
-                        format!("The cup bottoms and stands {} proud", in_mm(proud))
-                    } else {
-                        format!("Only {} is left below the part, and {} is wanted", in_mm(room.value()), in_mm(wanted))
-                    },
-                    in_mm(short)
-                ))
-                .with(Worked::length("deepen by", short, "room wanted less room found"))
-                .cured(Curing::by(Remedy::OtherPart).sized(self.insertion.value() - short))
-                .cured(Curing::by(Remedy::Deepen).sized(shallowest.value() + short))
-                .then(NextStep::new("the inside below the bore, and the wall there", "deepening needs wall to cut in, and a shoulder to stop at", "caliper, wall gauge"))
-                .minding("cutting cannot be undone; a shortened cup needs a new chamfer and its maker's consent"),
-            Outcome::ConformityShown => said
-                .saying(format!("The cup seats with {} to spare.", in_mm(room.value()))),
-            Outcome::Undecided => said
-                .saying(String::from("Too close to tell: the cup may bottom before it seats."))
-                .then(NextStep::new("bore depth at four places and the length of the cup below its flange", "the shallowest place decides", "depth caliper")),
+                .with(Worked::length("deepen by", short, "wanted - found"))
+                .cured(Curing::by(Remedy::OtherPart).sized(part - short))
+                .cured(Curing::by(Remedy::Deepen).sized(bore + short))
+                .then(NextStep::of(SquareAsk::BelowBore))
+                .minding(SquareFact::Deepening),
+            Outcome::ConformityShown => said,
+            Outcome::Undecided => said.then(NextStep::of(SquareAsk::DepthFiner)),
         })
     }
 }

@@ -1,16 +1,14 @@
 //! Dropouts and their spacing and their angle, each kept apart.
 
-use super::Finding;
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
-use crate::measure::{Outcome, Reading, settled_cmp};
-use crate::quantity::{Angle, Length, deg, in_mm, mm, positive, to_mm};
+use alloc::vec::Vec;
+
+use super::verdict::{NextStep, Verdict, Worked, size_reading};
+use super::{Finding, SquareAsk, SquareFact};
+use crate::measure::{Outcome, Reading};
+use crate::quantity::{Angle, Length, deg, mm, positive, to_mm};
 use crate::read::{Inside, form};
 use crate::standard::Tables;
 use crate::{Error, ErrorKind};
-use alloc::format;
-use alloc::string::String;
-use alloc::vec::Vec;
-use core::cmp::Ordering;
 
 form! {
     /// Two dropouts: their spacing and their angle, kept apart. No limit for either is published.
@@ -23,7 +21,7 @@ form! {
     /// };
     /// let said = pair.answer(Tables::ours()).unwrap();
     /// assert_eq!((said.millimetres("spacing off by"), said.millimetres("each side")), (Some(6.0), Some(3.0)));
-    /// assert!((said.millimetres("length that this angle implies").unwrap() - 28.636).abs() < 0.001);
+    /// assert!((said.millimetres("length implied").unwrap() - 28.636).abs() < 0.001);
     /// ```
     Dropouts {
         /// Distance of the inner faces as found.
@@ -48,103 +46,63 @@ impl Dropouts {
     pub fn answer(&self, _: Tables<'_>) -> Result<Verdict, Error> {
         size_reading("spacing", &self.spacing)?;
         let hub = positive("hub", self.hub)?;
-        let off = self.spacing.value() - hub;
-        let apart = match settled_cmp(off, NOTHING) {
-            Ordering::Greater => format!("{} too wide, {} a side", in_mm(off), in_mm(off / 2.0)),
-            Ordering::Less => format!("{} too narrow, {} a side", in_mm(-off), in_mm(-off / 2.0)),
-            Ordering::Equal => String::from("as wide as the hub"),
+        let wide = self.spacing.value() - hub;
+        self.angle.map(between_dropouts).transpose()?;
+        let spacing = Finding {
+            outcome: Some(Outcome::Undecided),
+            readings: Vec::from([self.spacing]),
+            ..Finding::of(SquareFact::Spacing { hub, wide })
         };
-        if let Some(angle) = self.angle {
-            between_dropouts(angle)?;
-        }
-        let mut said = Verdict::from_findings(
-            "dropouts",
-            Vec::from([Finding {
-                outcome: Some(Outcome::Undecided),
-                readings: Vec::from([self.spacing]),
-                ..Finding::stated(
-                    "spacing",
-                    format!(
-                        "{} for a hub of {}: {apart}; no limit is published",
-                        self.spacing,
-                        in_mm(hub),
-                    ),
-                )
-            }]),
-        )
-        .with(Worked::length(
-            "spacing off by",
-            off,
-            "spacing less hub width",
-        ))
-        .with(Worked::length(
-            "each side",
-            off / 2.0,
-            "half of it, if both stand equally far from the middle",
-        ));
-        let mut sentence = format!("Spacing {apart}");
-        let mut angle_known = false;
-        if let Some(difference) = &self.difference {
-            let apart = to_mm(difference.value()).abs();
-            match (self.over, self.angle) {
-                (Some(over), stated) => {
-                    let over = positive("over", over)?;
-                    let angle = deg(libm::atan2(apart, to_mm(over)).to_degrees());
-                    angle_known = true;
-                    sentence.push_str(&format!(
-                        "; faces {:.2}° apart in direction",
-                        libm::atan2(apart, to_mm(over)).to_degrees()
-                    ));
-                    said = said.with(Worked::angle("angle", angle, "atan(difference / length)"));
-                    if let Some(stated) = stated
-                        && (stated.value - angle.value).abs() > deg(0.5).value
-                    {
-                        sentence.push_str("; the angle that was stated is another");
-                    }
+        let mut said = Verdict::from_findings("dropouts", Vec::from([spacing]))
+            .with(Worked::length("spacing off by", wide, "spacing - hub"))
+            .with(Worked::length("each side", wide / 2.0, "half of it"));
+        match self.faces()? {
+            None => said = said.then(NextStep::of(SquareAsk::SpacingTwice)),
+            Some((angle, over, read)) => {
+                said = said.with(Worked::angle("angle", angle, "atan(difference / length)"));
+                if !read {
+                    let formula = "difference / tan(angle)";
+                    said = said.with(Worked::length("length implied", over, formula));
                 }
-                (None, Some(stated)) => {
-                    let over = mm(apart / libm::tan(stated.value));
-                    angle_known = true;
-                    sentence.push_str(&format!(
-                        "; {:.3} mm at the stated angle implies a length of {}",
-                        apart,
-                        in_mm(over)
-                    ));
-                    said = said.with(Worked::angle("angle", stated, "as stated")).with(
-                        Worked::length(
-                            "length that this angle implies",
-                            over,
-                            "difference / tan(angle)",
-                        ),
-                    );
+                let fact = SquareFact::FacesApart { angle, over, read };
+                said.findings.push(Finding::of(fact));
+                let other = |stated: Angle| (stated.value - angle.value).abs() > deg(0.5).value;
+                if self.angle.is_some_and(other) {
+                    said.findings.push(Finding::of(SquareFact::OtherAngle));
                 }
-                (None, None) => {}
             }
         }
-        sentence.push_str(". Spacing and angle are two faults; washers cure neither, and for neither is a limit published.");
-        if !angle_known {
-            said = said.then(NextStep::new(
-                "the spacing at both ends of the dropouts, and how far these are apart",
-                "two readings and their distance give the angle",
-                "inside caliper, rule, or alignment gauges",
-            ));
-        }
-        said = said.then(NextStep::new(
-            "each dropout from the middle plane of the frame",
-            "half the error a side holds only when both are off alike",
-            "straightedge or string line",
-        ));
-        Ok(said.saying(sentence).minding("cold setting is for steel only, and for a qualified builder; never bend aluminium, titanium or carbon"))
+        said.findings.push(Finding::of(SquareFact::TwoFaults));
+        Ok(said
+            .then(NextStep::of(SquareAsk::MiddlePlane))
+            .minding(SquareFact::ColdSetting))
+    }
+
+    /// The angle of the faces with the length that belongs to it, and whether that length was read; else it is implied.
+    fn faces(&self) -> Result<Option<(Angle, Length, bool)>, Error> {
+        let Some(difference) = &self.difference else {
+            return Ok(None);
+        };
+        let apart = to_mm(difference.value()).abs();
+        let over = self.over.map(|over| positive("over", over)).transpose()?;
+        Ok(match (over, self.angle) {
+            (Some(over), _) => {
+                let angle = libm::atan2(apart, to_mm(over)).to_degrees();
+                Some((deg(angle), over, true))
+            }
+            (None, Some(stated)) => Some((stated, mm(apart / libm::tan(stated.value)), false)),
+            (None, None) => None,
+        })
     }
 }
 
 /// A stated angle: more than nothing, and no more than two bent faces can stand apart.
 fn between_dropouts(angle: Angle) -> Result<(), Error> {
     let degrees = angle.value.to_degrees();
-    let (kind, problem) = if !degrees.is_finite() {
-        (ErrorKind::NotFinite, "an angle must be finite")
+    let kind = if !degrees.is_finite() {
+        ErrorKind::NotFinite
     } else if !(0.01..=45.0).contains(&degrees) {
-        (ErrorKind::OutOfRange, "no angle between dropout faces")
+        ErrorKind::OutOfRange
     } else {
         return Ok(());
     };
@@ -152,7 +110,7 @@ fn between_dropouts(angle: Angle) -> Result<(), Error> {
         kind,
         "angle",
         degrees,
-        problem,
+        "no angle between dropout faces",
         "give a few degrees",
     ))
 }

@@ -14,7 +14,7 @@ pub use fits::{FitAsk, FitFact};
 pub use instrument::Instrument;
 pub use sizes::{Doubt, PlainAsk, SizeFact};
 pub use squares::{SquareAsk, SquareFact};
-pub use threads::{ThreadAsk, ThreadFact};
+pub use threads::{Contradiction, ThreadAsk, ThreadFact};
 
 use crate::fact::fact_kinds;
 

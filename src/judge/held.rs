@@ -4,9 +4,11 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::{Doubt, Finding, sizes_against};
 use crate::Error;
 use crate::evidence::{Evidence, Text};
-use crate::measure::{Bound, Limits, settled_below};
+use crate::measure::{Bound, DecisionRule, Limits, Outcome, Reading, settled_below};
+use crate::quantity::Length;
 use crate::read::{Context, Read, Shape, Tree, form};
 use crate::standard::{Tables, figure};
 
@@ -72,6 +74,14 @@ impl OwnLimits {
             owner: owner.into(),
         }
     }
+
+    pub(super) fn held(&self) -> Held<'static> {
+        Held {
+            limits: self.limits,
+            owner: self.owner.clone(),
+            evidence: None,
+        }
+    }
 }
 
 impl From<Limits> for OwnLimits {
@@ -95,10 +105,23 @@ impl Read for OwnLimits {
 
 /// Limits with whose they are and what they rest on.
 #[derive(Debug, Clone)]
-pub(super) struct Held<'a> {
-    pub(super) limits: Limits,
-    pub(super) owner: Text,
-    pub(super) evidence: Option<&'a Evidence>,
+pub(crate) struct Held<'a> {
+    pub(crate) limits: Limits,
+    pub(crate) owner: Text,
+    pub(crate) evidence: Option<&'a Evidence>,
+}
+
+impl Held<'_> {
+    /// Readings of one size held against these limits.
+    pub(super) fn against(
+        &self,
+        of: &'static str,
+        readings: &[Reading],
+        rule: Option<DecisionRule>,
+    ) -> Finding {
+        let rule = rule.unwrap_or_default();
+        sizes_against(of, readings, &self.limits, &self.owner, self.evidence, rule)
+    }
 }
 
 impl FigureName {
@@ -119,20 +142,25 @@ impl FigureName {
     }
 }
 
+/// The same where one figure is printed without a tolerance: within, but shown to differ from it, is not yet as printed.
+pub(super) fn as_printed(mut found: Finding, reading: &Reading, printed: Length) -> Finding {
+    let off = (reading.value() - printed).abs();
+    if found.outcome == Some(Outcome::ConformityShown)
+        && settled_below(reading.expanded_uncertainty(), off)
+    {
+        found.outcome = Some(Outcome::Undecided);
+        found.doubt = Some(Doubt::NotPrinted);
+    }
+    found
+}
+
 /// Everything that is asked of a size: the asker's own limits first, then the row's.
 pub(super) fn held<'a>(
     own: &[OwnLimits],
     figure: Option<&FigureName>,
     tables: Tables<'a>,
 ) -> Result<Vec<Held<'a>>, Error> {
-    let mut all: Vec<Held<'a>> = own
-        .iter()
-        .map(|o| Held {
-            limits: o.limits,
-            owner: o.owner.clone(),
-            evidence: None,
-        })
-        .collect();
+    let mut all: Vec<Held<'a>> = own.iter().map(OwnLimits::held).collect();
     if let Some(name) = figure {
         let (limits, owner, evidence) = name.held(tables)?;
         all.push(Held {

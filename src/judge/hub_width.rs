@@ -1,18 +1,17 @@
 //! A hub in its dropouts: its width over the end caps.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
-use core::cmp::Ordering;
 
-use super::sizes_against;
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
-use crate::Error;
+use super::held::as_printed;
+use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked, size_reading};
+use super::{Finding, SquareAsk, SquareFact, sizes_against};
 use crate::evidence::Grade;
-use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::{in_mm, mm};
+use crate::measure::{DecisionRule, Limits, Outcome, Reading};
+use crate::quantity::mm;
 use crate::read::{Outside, form};
 use crate::standard::{Axle, Tables};
+use crate::{Error, ErrorKind};
 
 form! {
     /// A hub after work on it: width over the end caps against what the axle pattern wants. Any shortfall moves the rotor;
@@ -43,92 +42,44 @@ impl HubWidth {
     /// # Errors
     /// `UnknownName` for a pattern that is none; `OutOfRange` for a width that is none.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        let (pattern, over_caps) = (self.pattern.as_str(), self.over_caps.as_ref());
-        let row = tables
-            .find::<Axle>(pattern)
-            .map_err(|e| e.named("pattern"))?;
-        let Some(wanted) = row.over_locknut.nominal() else {
+        let row = tables.find::<Axle>(&self.pattern);
+        let printed = &row.map_err(|e| e.named("pattern"))?.over_locknut;
+        let Some(wanted) = printed.nominal() else {
             return Err(Error::new(
-                crate::ErrorKind::NotTabulated,
+                ErrorKind::NotTabulated,
                 "pattern",
-                String::from(pattern),
+                self.pattern.clone(),
                 "no hub width is published for it",
                 "ask the frame maker",
             ));
         };
-        let evidence = row.over_locknut.evidence();
-        let grade = row.over_locknut.grade().unwrap_or(Grade::Memory);
-        let mut findings = Vec::new();
-        let mut sentence = format!("The width over the end caps must be {}", in_mm(wanted));
-        if let Some(reading) = over_caps {
+        let short = self.over_caps.map(|reading| wanted - reading.value());
+        let mut findings = Vec::from([Finding::of(SquareFact::OverCaps { wanted, short })]);
+        if let Some(reading) = &self.over_caps {
             size_reading("over_caps", reading)?;
+            let grade = printed.grade().unwrap_or(Grade::Memory);
+            let grade = grade.weaker(Grade::CommonPractice);
+            // A whole cap or spacer is missing when a millimetre is (common practice).
+            let limits = Limits::between(wanted - mm(1.0), wanted + mm(1.0), grade)?;
+            let (evidence, rule) = (printed.evidence(), self.rule.unwrap_or_default());
+            let owner = "less than a cap";
+            let found = sizes_against("end caps", &[*reading], &limits, owner, evidence, rule);
             // No tolerance is published: what the reading shows to differ from the nominal is a difference.
-            let band = reading.expanded_uncertainty();
-            let short = wanted - reading.value();
-            let differs = settled_cmp(short.abs(), band).is_gt();
-            // A whole cap or spacer is missing when a millimetre is.
-            let limits = Limits::between(
-                wanted - mm(1.0),
-                wanted + mm(1.0),
-                grade.weaker(Grade::CommonPractice),
-            )?;
-            let mut found = sizes_against(
-                "width over the end caps",
-                &[*reading],
-                &limits,
-                "within a millimetre, less than any cap or spacer (common practice; no tolerance is published)",
-                evidence,
-                self.rule.unwrap_or_default(),
-            );
-            if differs && found.outcome == Some(Outcome::ConformityShown) {
-                found.outcome = Some(Outcome::Undecided);
-                found.doubt = Some(super::Doubt::NotPrinted);
-            }
-            sentence.push_str(&format!("; it is {}", in_mm(reading.value())));
-            match settled_cmp(short, NOTHING) {
-                Ordering::Greater => sentence.push_str(&format!(": {} short", in_mm(short))),
-                Ordering::Less => sentence.push_str(&format!(": {} over", in_mm(-short))),
-                Ordering::Equal => {}
-            }
-            if found.outcome == Some(Outcome::NonconformityShown) {
-                sentence.push_str(
-                    ", so a cap or spacer is missing or wrong, and the rotor stands off by it",
-                );
-            }
-            findings.push(found);
+            findings.push(as_printed(found, reading, wanted));
         }
-        sentence.push_str(". Measure it before touching the mount: a rotor out of the caliper's slots is not cured by facing.");
-        let mut said = Verdict::from_findings("hub in its dropouts", findings)
-            .saying(sentence)
-            .with(Worked::length(
-                "wanted over the end caps",
-                wanted,
-                "as printed",
-            ));
-        if let Some(reading) = over_caps {
-            said = said.with(Worked::length(
-                "short by",
-                wanted - reading.value(),
-                "wanted less found",
-            ));
-        }
+        let mut said = Verdict::from_findings("hub width", findings);
+        said = said.with(Worked::length("wanted width", wanted, "as printed"));
+        let short = short.map(|by| Worked::length("short by", by, "wanted - found"));
+        said.worked.extend(short);
         if said.outcome == Outcome::NonconformityShown {
             said = said.cured(Curing::by(Remedy::OtherPart).sized(wanted));
         }
-        if said.outcome != Outcome::ConformityShown {
-            if over_caps.is_none() {
-                said = said.then(NextStep::new(
-                    format!("{} over the end caps", in_mm(wanted)),
-                    "a missing cap or spacer moves the rotor by its whole width",
-                    "caliper",
-                ));
-            }
-            said = said.then(NextStep::new(
-                "rotor face to hub end, against the hub maker's figure",
-                "tells a shifted rotor from a shifted hub",
-                "depth caliper",
-            ));
+        if self.over_caps.is_none() {
+            said = said.then(NextStep::of(SquareAsk::EndCaps { wanted }));
         }
-        Ok(said.minding("brakes: do not ride with a rotor that can touch the frame"))
+        if said.outcome != Outcome::ConformityShown {
+            said = said.then(NextStep::of(SquareAsk::RotorToHubEnd));
+        }
+        Ok(said.minding(SquareFact::RotorOff))
     }
 }

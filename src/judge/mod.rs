@@ -54,13 +54,13 @@ pub use conform::{Conform, ThreadDiameter};
 pub use cup_depth::CupDepth;
 pub use dropouts::Dropouts;
 pub use facts::{
-    Ask, BoreAsk, BoreFact, ClaimAsk, ClaimFact, Doubt, Fact, FitAsk, FitFact, Instrument,
-    PlainAsk, SizeFact, SquareAsk, SquareFact, ThreadAsk, ThreadFact,
+    Ask, BoreAsk, BoreFact, ClaimAsk, ClaimFact, Contradiction, Doubt, Fact, FitAsk, FitFact,
+    Instrument, PlainAsk, SizeFact, SquareAsk, SquareFact, ThreadAsk, ThreadFact,
 };
 pub use finding::{Finding, sizes_against};
 pub use fit::{Felt, Fit};
-pub(crate) use gauging::{CONTRADICTION, MinorHeld, minor_held};
 pub use gauging::{Gauging, Passed, ThreadSeen};
+pub(crate) use gauging::{MinorHeld, minor_held};
 pub use held::{FigureName, OwnLimits, OwnedLimits};
 pub use hole_to_tap::HoleToTap;
 pub use hub_width::HubWidth;
@@ -84,3 +84,4 @@ pub use width::WidthWindow;
 
 pub(crate) use finding::{extremes, fit_words, from_to, spread};
 pub(crate) use member::sizes;
+pub(crate) use threads::side_words;

@@ -1,13 +1,12 @@
 //! The two end faces of a head tube, by their parallelism, by a wear pattern, or by nothing.
 
-use alloc::format;
 use alloc::vec::Vec;
 
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
-use super::{Finding, sizes_against};
+use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked};
+use super::{Finding, SquareAsk, SquareFact, sizes_against};
 use crate::Error;
-use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_cmp};
-use crate::quantity::in_mm;
+use crate::measure::{DecisionRule, Limits, Outcome, Reading};
+use crate::quantity::not_negative;
 use crate::read::form;
 use crate::standard::{FacingRule, Tables};
 
@@ -38,63 +37,33 @@ impl ParallelFaces {
     /// # Errors
     /// `OutOfRange` for a parallelism below zero.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        let parallelism = self.parallelism.as_ref();
-        let wear_pattern = self.wear_pattern.unwrap_or_default();
-        if let Some(reading) = parallelism
-            && settled_cmp(reading.value(), NOTHING).is_lt()
-        {
-            size_reading("parallelism", reading)?;
-        }
+        let stated = self.parallelism.map(|reading| reading.value());
+        stated
+            .map(|by| not_negative("parallelism", by))
+            .transpose()?;
         let row = tables.find::<FacingRule>("end_face_parallelism")?;
-        let readings: Vec<Reading> = parallelism.copied().into_iter().collect();
+        let readings: Vec<Reading> = self.parallelism.into_iter().collect();
         let limits = Limits::of_requirement(&row.window);
-        let mut findings = Vec::from([sizes_against(
-            row.what.clone(),
-            &readings,
-            &limits,
-            "a headset maker's technical page",
-            row.window.evidence(),
-            self.rule.unwrap_or_default(),
-        )]);
-        if wear_pattern {
-            findings.push(Finding::stated("wear pattern", "shows where the races were loaded, not why: faces out of parallel, a bent steerer and a crooked crown seat all wear one side"));
+        let (evidence, rule) = (row.window.evidence(), self.rule.unwrap_or_default());
+        let owner = "a headset maker";
+        let found = sizes_against(row.what.clone(), &readings, &limits, owner, evidence, rule);
+        let mut findings = Vec::from([found]);
+        if self.wear_pattern == Some(true) {
+            findings.push(Finding::of(SquareFact::WearPattern));
         }
-        let ceiling = limits.upper().known();
         let mut said = Verdict::from_findings("head-tube faces", findings);
-        let words = ceiling.map(|c| format!("{}", in_mm(c))).unwrap_or_default();
         said = match said.outcome {
-            Outcome::Undecided => {
-                let sentence = if wear_pattern {
-                    format!(
-                        "The wear alone decides nothing; one headset maker's ceiling between the faces is {words}."
-                    )
-                } else {
-                    let why = if parallelism.is_some() {
-                        "Too close to tell"
-                    } else {
-                        "Not enough data"
-                    };
-                    format!("{why}: one headset maker's ceiling between the faces is {words}.")
-                };
-                said.saying(sentence)
-                .then(NextStep::new("ink on both faces, then the first light cut, pilot centred in the opposite bore", "a face that was parallel loses its ink all round at once; a shop can hardly measure this otherwise", "marking ink, facing tool"))
-                .then(NextStep::new("straightness of the steerer and run-out of the crown seat", "a bent steerer gives the same sign", "V-blocks and dial indicator"))
-            }
-            Outcome::ConformityShown => {
-                said.saying(format!("The faces are parallel within {words}."))
-            }
-            Outcome::NonconformityShown => said.saying(format!(
-                "The faces are out of parallel by more than {words}: face both ends, or refer."
-            )),
-        };
-        if said.outcome == Outcome::NonconformityShown {
-            said = said
+            Outcome::Undecided => said
+                .then(NextStep::of(SquareAsk::InkBothFaces))
+                .then(NextStep::of(SquareAsk::SteererStraight)),
+            Outcome::ConformityShown => said,
+            Outcome::NonconformityShown => said
                 .cured(Curing::by(Remedy::Face))
-                .cured(Curing::by(Remedy::Refer));
-        }
-        if let Some(ceiling) = ceiling {
-            said = said.with(Worked::length("ceiling", ceiling, "as printed"));
-        }
-        Ok(said.minding("steering: when in doubt, hand over to a qualified workshop"))
+                .cured(Curing::by(Remedy::Refer)),
+        };
+        let most = limits.upper().known();
+        let ceiling = most.map(|most| Worked::length("ceiling", most, "as printed"));
+        said.worked.extend(ceiling);
+        Ok(said.minding(SquareFact::Steering))
     }
 }

@@ -2,12 +2,10 @@
 
 use alloc::format;
 use alloc::vec::Vec;
-use core::cmp::Ordering;
 
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, SettledBy, Verdict, Worked, size_reading};
-use super::{Finding, sizes_against};
+use super::verdict::{Curing, NextStep, Remedy, SettledBy, Verdict, Worked, size_reading};
+use super::{Finding, SquareAsk, SquareFact, sizes_against};
 use crate::Error;
-use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, in_mm, positive};
 use crate::read::{Outside, form, missing};
@@ -51,143 +49,73 @@ impl SpindleWidth {
         for (index, width) in self.width.iter().enumerate() {
             size_reading("", width).map_err(|e| e.within(&format!("width[{index}]")))?;
         }
-        let rule = self.rule.unwrap_or_default();
-        let named = self
-            .window
-            .as_deref()
-            .map(|code| {
-                tables
-                    .find::<ShellWindow>(code)
-                    .map_err(|e| e.named("window"))
-            })
-            .transpose()?;
-        let of_row = named.and_then(|row| row.nominal.nominal());
-        let made_for = self
-            .made_for
-            .map(|w| positive("made_for", w))
-            .transpose()?
-            .or(of_row)
-            .ok_or_else(|| missing("made_for"))?;
-        if of_row.is_some_and(|n| settled_cmp(n, made_for).is_ne()) {
+        let code = self.window.as_deref();
+        let named = code.map(|code| tables.find::<ShellWindow>(code));
+        let named = named.transpose().map_err(|e| e.named("window"))?;
+        let made = |row: &ShellWindow| row.nominal.nominal();
+        let of_row = named.and_then(made);
+        let made_for = self.made_for.map(|w| positive("made_for", w)).transpose()?;
+        let width = made_for.or(of_row).ok_or_else(|| missing("made_for"))?;
+        if of_row.is_some_and(|n| settled_cmp(n, width).is_ne()) {
             return Err(Error::new(
                 crate::ErrorKind::Contradiction,
                 "window",
                 self.window.clone().unwrap_or_default(),
-                format!("is no window for a width of {}", in_mm(made_for)),
+                format!("is no window for a width of {}", in_mm(width)),
                 "name the window of the width it was made for",
             ));
         }
-        let farthest = self
-            .width
-            .iter()
-            .max_by(|a, b| {
-                let off = |r: &Reading| (r.value() - made_for).abs();
-                settled_cmp(off(a), off(b))
-            })
-            .ok_or_else(|| missing("width"))?;
-        let windows: Vec<(&ShellWindow, Finding)> = tables
+        let off = |r: &Reading| (r.value() - width).abs();
+        let farthest = self.width.iter().max_by(|a, b| settled_cmp(off(a), off(b)));
+        let shell = farthest.ok_or_else(|| missing("width"))?.value();
+        let meant = |row: &&ShellWindow| match named {
+            Some(named) => row.code == named.code,
+            None => made(row).is_some_and(|n| settled_cmp(n, width).is_eq()),
+        };
+        let windows: Vec<&ShellWindow> = tables
             .all::<ShellWindow>()
-            .filter(|row| match named {
-                Some(named) => row.code == named.code,
-                None => row
-                    .nominal
-                    .nominal()
-                    .is_some_and(|n| settled_cmp(n, made_for).is_eq()),
-            })
+            .filter(meant)
             .filter(|row| row.window.lower().is_some() && row.window.upper().is_some())
-            .map(|row| {
-                let limits = Limits::of_size(&row.window);
-                let evidence = row.window.evidence();
-                let code = row.code.clone();
-                (
-                    row,
-                    sizes_against(code, &self.width, &limits, &row.owner, evidence, rule),
-                )
-            })
             .collect();
-        let short = farthest.value() - made_for;
-        let off = match settled_cmp(short, NOTHING) {
-            Ordering::Greater => format!("{} too short", in_mm(short)),
-            Ordering::Less => format!("{} too long", in_mm(-short)),
-            Ordering::Equal => "as made for".into(),
-        };
-        let mut outcomes = windows.iter().filter_map(|(_, f)| f.outcome);
-        let first = outcomes.next();
-        let agree = outcomes.all(|o| Some(o) == first);
-        let undecided = |words: &'static str| Finding {
-            outcome: Some(Outcome::Undecided),
-            grade: Some(Grade::CommonPractice),
-            ..Finding::stated("shell width", words)
-        };
-        let (deciding, beside, said_of) = match first {
-            None => (
-                Vec::from([undecided(
-                    "no window is published for the width it was made for",
-                )]),
-                Vec::new(),
-                "; no window is published for that width, so nothing is shown. A whole width out is felt at once: the cup face falls below or stands above the shell face.",
-            ),
-            Some(outcome) if agree => (
-                windows.iter().map(|(_, f)| f.clone()).collect(),
-                Vec::new(),
-                match outcome {
-                    Outcome::NonconformityShown => {
-                        ", outside every window that a maker prints for that width; the cup would end inside the shell or stand out of it. Take a spindle for this width, and keep the cups that fit the thread."
-                    }
-                    Outcome::ConformityShown => {
-                        ", inside every window that a maker prints for that width."
-                    }
-                    Outcome::Undecided => "; too close to a window's edge to tell.",
-                },
-            ),
-            Some(_) => (
-                Vec::from([undecided(
-                    "the makers' windows for this width lead to different answers",
-                )]),
-                windows.iter().map(|(_, f)| f.clone()).collect(),
-                "; the makers' windows for that width differ here, so whose unit it is decides.",
-            ),
-        };
-        let mut said = Verdict::from_findings("spindle in shell", deciding)
-            .saying(format!(
-                "Made for {}, the shell is {}: {off}{said_of}",
-                in_mm(made_for),
-                in_mm(farthest.value())
-            ))
-            .with(Worked::length(
-                "spindle short by",
-                short,
-                "shell width less the width it was made for",
-            ))
-            .with(Worked::length(
-                "at each end",
-                short / 2.0,
-                "half of it, where both ends share it",
-            ));
+        let held = windows.iter().map(|row| {
+            let limits = Limits::of_size(&row.window);
+            let (evidence, rule) = (row.window.evidence(), self.rule.unwrap_or_default());
+            let code = row.code.clone();
+            sizes_against(code, &self.width, &limits, &row.owner, evidence, rule)
+        });
+        let mut findings: Vec<Finding> = held.collect();
+        let first = findings.first().and_then(|f| f.outcome);
+        let mut beside = Vec::new();
+        if first.is_none() {
+            findings.push(Finding::practice(Outcome::Undecided, SquareFact::NoWindow));
+        } else if findings.iter().any(|f| f.outcome != first) {
+            let differ = Finding::practice(Outcome::Undecided, SquareFact::WindowsDiffer);
+            beside = core::mem::replace(&mut findings, Vec::from([differ]));
+        }
+        let by = shell - width;
+        let fact = SquareFact::MadeFor { width, shell, by };
+        findings.insert(0, Finding::of(fact));
+        let mut said = Verdict::from_findings("spindle in shell", findings);
+        said.worked = Vec::from([
+            Worked::length("spindle short by", by, "shell - made for"),
+            Worked::length("at each end", by / 2.0, "half of it"),
+        ]);
         said.beside = beside;
-        match said.outcome {
+        Ok(match said.outcome {
             Outcome::NonconformityShown => {
-                said = said.cured(Curing::by(Remedy::OtherPart).sized(farthest.value()));
-                let most = windows.iter().filter_map(|(row, _)| row.window.upper());
-                let most = most.reduce(|a, b| if settled_below(a, b) { b } else { a });
-                if let Some(most) = most.filter(|most| settled_below(*most, farthest.value())) {
-                    said = said.cured(Curing::by(Remedy::Face).sized(most));
-                } else {
-                    said = said.cured(Curing::by(Remedy::Spacer).sized(-short));
-                }
+                let most = windows.iter().filter_map(|row| row.window.upper());
+                let most = most.max_by(|a, b| settled_cmp(*a, *b));
+                let cure = match most.filter(|most| settled_below(*most, shell)) {
+                    Some(most) => Curing::by(Remedy::Face).sized(most),
+                    None => Curing::by(Remedy::Spacer).sized(-by),
+                };
+                said.cures = Vec::from([Curing::by(Remedy::OtherPart).sized(shell), cure]);
+                said
             }
             Outcome::Undecided => {
-                said = said.then(
-                    NextStep::new(
-                        "the maker's width window for this unit",
-                        "the window belongs to the crank, not to the shell",
-                        "maker's instructions",
-                    )
-                    .by(SettledBy::Written),
-                );
+                said.then(NextStep::of(SquareAsk::UnitWindow).by(SettledBy::Written))
             }
-            Outcome::ConformityShown => {}
-        }
-        Ok(said)
+            Outcome::ConformityShown => said,
+        })
     }
 }

@@ -1,15 +1,14 @@
-//! Threads of an interface: hole against part, side by side; holes before tapping; which way to loosen; gauges.
+//! Threads of an interface: hole against part, side by side.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Finding;
 use super::verdict::{NextStep, Verdict, Worked};
+use super::{Finding, ThreadAsk, ThreadFact};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::Outcome;
-use crate::quantity::{in_mm, to_mm};
 use crate::standard::Shell;
 use crate::thread::{Designation, Mates, Mismatch, ShellThreads, Side, mismatch};
 
@@ -24,93 +23,65 @@ use crate::thread::{Designation, Mates, Mismatch, ShellThreads, Side, mismatch};
 #[must_use]
 pub fn thread_pair(hole: &Designation, part: &Designation) -> Verdict {
     let found = mismatch(hole, part);
-    let mut said =
-        Verdict::from_findings(format!("{part} in {hole}"), grounds("", hole, part, &found))
-            .saying(words(&found));
-    said = numbers(said, "", &found);
-    if found.mates == Mates::CannotTell {
-        said = said.then(NextStep::new(
-            "pitch diameter",
-            "the form of one thread is not known",
-            "three wires and a micrometer",
-        ));
-    }
+    let findings = grounds(None, hole, part, &found);
+    let mut said = Verdict::from_findings(format!("{part} in {hole}"), findings);
+    said.worked = numbers(None, &found);
     if found.mates == Mates::No {
-        said = said.minding(
-            "do not force it: a crossed thread does not come back, and is then spoilt, not fitting",
-        );
+        said = said.minding(ThreadFact::DoNotForce);
     }
-    said
+    open(said)
 }
 
 /// A part with two threaded sides in a shell, each side by itself.
 ///
 /// ```
-/// use framegauge::{judge::shell_and_part, measure::Outcome, thread::{ShellThreads, hand_pattern}};
+/// use framegauge::{judge::{Fact, ThreadFact, shell_and_part}, measure::Outcome, thread::{ShellThreads, Side, hand_pattern}};
 /// let french = ShellThreads::of_pattern("M35x1".parse().unwrap(), hand_pattern("french").unwrap());
 /// let english = ShellThreads::of_pattern("1.370 in x 24 tpi BSC".parse().unwrap(), hand_pattern("bsc").unwrap());
 /// let said = shell_and_part(&french, &english);
 /// assert_eq!(said.outcome, Outcome::NonconformityShown);
-/// assert!(said.findings.iter().any(|f| f.what() == "drive side, hand"));
-/// assert!(!said.findings.iter().any(|f| f.what() == "non-drive side, hand")); // right-hand in both
+/// let by_hand = |f: &framegauge::judge::Finding| match f.fact { Fact::Thread(ThreadFact::Hands { on, .. }) => on, _ => None };
+/// let sides: Vec<Side> = said.findings.iter().filter_map(by_hand).collect();
+/// assert_eq!(sides, [Side::Drive]); // the other side is right-hand in both
 /// ```
 #[must_use]
 pub fn shell_and_part(shell: &ShellThreads, part: &ShellThreads) -> Verdict {
     let mut findings = Vec::new();
-    let mut said_of = Vec::new();
-    let mut compared_sides = Vec::new();
-    for side in [Side::Drive, Side::NonDrive] {
-        let label = side_words(side);
-        match (shell.side(side), part.side(side)) {
+    let mut worked = Vec::new();
+    for on in [Side::Drive, Side::NonDrive] {
+        match (shell.side(on), part.side(on)) {
             (Some(hole), Some(cup)) => {
                 let found = mismatch(&hole, &cup);
-                findings.extend(grounds(label, &hole, &cup, &found));
-                said_of.push(format!(
-                    "{}: {}",
-                    super::words::capital(label),
-                    words(&found)
-                ));
-                compared_sides.push((label, found));
+                findings.extend(grounds(Some(on), &hole, &cup, &found));
+                worked.extend(numbers(Some(on), &found));
             }
             (None, None) => {}
-            _ => {
-                let words = "one has a thread here, the other has none";
-                said_of.push(format!("{}: {words}.", super::words::capital(label)));
-                findings.push(Finding {
-                    outcome: Some(Outcome::NonconformityShown),
-                    grade: Some(Grade::CommonPractice),
-                    ..Finding::stated(format!("{label}, thread"), words)
-                });
-            }
+            _ => findings.push(out(ThreadFact::OneThreaded { on })),
         }
     }
-    let compared = shell.against(part);
-    let mut sentence = said_of.join(" ");
-    if compared.swapped {
-        sentence.push_str(
-            " The hands are swapped: the shell sits back to front, or the part is turned round.",
-        );
-        findings.push(Finding {
-            outcome: Some(Outcome::NonconformityShown),
-            grade: Some(Grade::CommonPractice),
-            ..Finding::stated("hands", "both sides have the right thread of the wrong hand: swapped; reject before assembly")
-        });
+    if shell.against(part).swapped {
+        findings.push(out(ThreadFact::HandsSwapped));
     }
-    let mut said = Verdict::from_findings("part in shell", findings).saying(sentence);
-    for (label, found) in &compared_sides {
-        said = numbers(said, label, found);
-    }
+    let mut said = Verdict::from_findings("part in shell", findings);
+    said.worked = worked;
     if shell.is_hybrid() {
-        said = said.minding("a hybrid shell: each side needs its own cup; write both threads and both hands on the frame");
+        said = said.minding(ThreadFact::Hybrid);
     }
+    open(said)
+}
+
+/// Out by a rule of the trade.
+fn out(fact: ThreadFact) -> Finding {
+    Finding::practice(Outcome::NonconformityShown, fact)
+}
+
+/// Where nothing stands against it and nothing proves it, the form of a thread is not known.
+fn open(said: Verdict) -> Verdict {
     if said.outcome == Outcome::Undecided {
-        said = said.then(NextStep::new(
-            "pitch diameter of the thread whose form is not known",
-            "nothing stands against it, nothing proves it",
-            "three wires and a micrometer",
-        ));
+        said.then(NextStep::of(ThreadAsk::PitchDiameter))
+    } else {
+        said
     }
-    said
 }
 
 /// A shell held against the pattern it is believed to be, before it is brazed in or before assembly: hands and sizes per side.
@@ -127,20 +98,11 @@ pub fn shell_and_part(shell: &ShellThreads, part: &ShellThreads) -> Verdict {
 /// assert!(said.words().contains("swapped"));
 /// ```
 pub fn shell_orientation(found: &ShellThreads, pattern: &Shell) -> Result<Verdict, Error> {
-    let meant = pattern_threads(pattern)?;
-    let mut said = shell_and_part(found, &meant);
+    let mut said = shell_and_part(found, &pattern_threads(pattern)?);
     said.place = format!("shell as {}", pattern.name);
-    for fact in [pattern.hand_drive.as_ref(), pattern.hand_non_drive.as_ref()]
-        .into_iter()
-        .flatten()
-    {
-        if let Some(evidence) = fact.evidence() {
-            said.weakest = Some(
-                said.weakest
-                    .map_or(evidence.worth(), |w| w.weaker(evidence.worth())),
-            );
-        }
-    }
+    let hands = [&pattern.hand_drive, &pattern.hand_non_drive];
+    let worth = hands.into_iter().flatten().filter_map(|f| f.evidence());
+    said.weakest = worth.map(|e| e.worth()).chain(said.weakest).min();
     Ok(said)
 }
 
@@ -173,6 +135,7 @@ pub fn pattern_threads(shell: &Shell) -> Result<ShellThreads, Error> {
     Ok(threads)
 }
 
+/// `drive side`, `non-drive side`.
 pub(crate) const fn side_words(side: Side) -> &'static str {
     match side {
         Side::Drive => "drive side",
@@ -180,103 +143,66 @@ pub(crate) const fn side_words(side: Side) -> &'static str {
     }
 }
 
-fn words(found: &Mismatch) -> String {
-    let mut text = super::words::capital(&found.to_string());
-    text.push('.');
-    text
-}
-
 /// One finding a ground.
-fn grounds(label: &str, hole: &Designation, part: &Designation, found: &Mismatch) -> Vec<Finding> {
-    let name = |what: &str| {
-        if label.is_empty() {
-            String::from(what)
-        } else {
-            format!("{label}, {what}")
-        }
+fn grounds(
+    on: Option<Side>,
+    hole: &Designation,
+    part: &Designation,
+    found: &Mismatch,
+) -> Vec<Finding> {
+    let stands = found.grounds;
+    let diameter = stands.diameter.then(|| ThreadFact::Diameter {
+        on,
+        hole: hole.size.major(),
+        part: part.size.major(),
+        apart: found.apart_min,
+        allowed: found.allowance,
+    });
+    let pitch = stands.pitch.then(|| ThreadFact::Pitch {
+        on,
+        hole: hole.size.pitch(),
+        part: part.size.pitch(),
+        a_turn: found.drift.per_turn,
+    });
+    let form = stands.form.then_some(ThreadFact::FlankAngle { on });
+    let hands = stands.hand.then_some(ThreadFact::Hands {
+        on,
+        hole: hole.hand,
+        part: part.hand,
+    });
+    let (outcome, none) = match found.mates {
+        Mates::Yes => (Outcome::ConformityShown, Some(ThreadFact::Alike { on })),
+        Mates::No => (Outcome::NonconformityShown, None),
+        Mates::CannotTell => (Outcome::Undecided, Some(ThreadFact::FormNotKnown { on })),
     };
-    let basic = |outcome: Outcome, what: &str, words: String| Finding {
+    let facts = [diameter, pitch, form, hands, none];
+    let held = facts.into_iter().flatten().map(|fact| Finding {
         outcome: Some(outcome),
         grade: Some(Grade::Derived),
-        owner: String::from("basic sizes of both threads"),
-        ..Finding::stated(name(what), words)
-    };
-    let mut out = Vec::new();
-    if found.grounds.diameter {
-        out.push(basic(Outcome::NonconformityShown, "diameter", format!("{} against {}: pitch diameters {} apart, allowance {}; equal-looking crests prove nothing", in_mm(hole.size.major()), in_mm(part.size.major()), in_mm(found.apart_min), in_mm(found.allowance))));
-    }
-    if found.grounds.pitch {
-        out.push(basic(
-            Outcome::NonconformityShown,
-            "pitch",
-            format!(
-                "{} against {}: {} a turn, {:.2} mm over ten",
-                hole.size.pitch(),
-                part.size.pitch(),
-                in_mm(found.drift.per_turn),
-                to_mm(found.drift.per_turn) * 10.0
-            ),
-        ));
-    }
-    if found.grounds.form {
-        out.push(basic(
-            Outcome::NonconformityShown,
-            "flank angle",
-            String::from("the flanks meet on a line, not on a face"),
-        ));
-    }
-    if found.grounds.hand {
-        out.push(basic(
-            Outcome::NonconformityShown,
-            "hand",
-            format!(
-                "{}-hand hole, {}-hand part: it only starts by cutting its own way",
-                hole.hand, part.hand
-            ),
-        ));
-    }
-    if out.is_empty() {
-        let (outcome, text) = match found.mates {
-            Mates::CannotTell => (Outcome::Undecided, "the form of one thread is not known"),
-            _ => (Outcome::ConformityShown, "same pitch, hand and form"),
-        };
-        out.push(basic(outcome, "thread", String::from(text)));
-    }
-    out
+        owner: String::from("basic sizes"),
+        ..Finding::of(fact)
+    });
+    held.collect()
 }
 
-fn numbers(said: Verdict, label: &str, found: &Mismatch) -> Verdict {
-    let name = |what: &str| {
-        if label.is_empty() {
-            String::from(what)
-        } else {
-            format!("{label}, {what}")
-        }
+fn numbers(on: Option<Side>, found: &Mismatch) -> Vec<Worked> {
+    let name = |what: &str| match on {
+        Some(side) => format!("{}, {what}", side_words(side)),
+        None => String::from(what),
     };
-    let mut said = said
-        .with(Worked::length(
-            name("pitch diameters apart"),
-            found.apart_min,
-            "difference of the basic pitch diameters",
-        ))
-        .with(Worked::length(
+    let apart = name("pitch diameters apart");
+    let (drift, half) = (found.drift, found.drift.turns_to_half_pitch());
+    let half = half.map(|turns| Worked::plain(name("half-pitch turns"), turns, "half / drift"));
+    let bound = found.turns_until_binding;
+    let bound =
+        bound.map(|turns| Worked::plain(name("turns until binding"), turns, "slack / drift"));
+    let lengths = [
+        Worked::length(apart, found.apart_min, "basic pitch diameters"),
+        Worked::length(
             name("drift a turn"),
-            found.drift.per_turn,
-            "difference of the pitches",
-        ));
-    if let Some(turns) = found.turns_until_binding {
-        said = said.with(Worked::plain(
-            name("turns until binding"),
-            turns,
-            "slack in the pitch diameter / (drift x cotangent of half the flank angle)",
-        ));
-    }
-    if let Some(turns) = found.drift.turns_to_half_pitch() {
-        said = said.with(Worked::plain(
-            name("turns to half a pitch"),
-            turns,
-            "half the finer pitch / drift",
-        ));
-    }
-    said
+            drift.per_turn,
+            "difference of pitches",
+        ),
+    ];
+    lengths.into_iter().chain(bound).chain(half).collect()
 }

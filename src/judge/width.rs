@@ -1,15 +1,14 @@
 //! A width, with its spacers, against the window that a unit or a maker wants.
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::held::{FigureName, OwnLimits, held, tightest};
-use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked};
-use super::{from_to, sizes_against};
+use super::held::{FigureName, Held, OwnLimits, held, tightest};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked};
+use super::{SquareAsk, SquareFact};
 use crate::Error;
 use crate::measure::{DecisionRule, Outcome, Reading, settled_below};
-use crate::quantity::{in_mm, not_negative};
+use crate::quantity::not_negative;
 use crate::read::{Outside, form, missing};
 use crate::standard::Tables;
 
@@ -52,79 +51,50 @@ impl WidthWindow {
         if self.width.is_empty() {
             return Err(missing("width"));
         }
-        let mut stack: Option<Reading> = None;
         for (field, readings) in [("width", &self.width), ("spacers", &self.spacers)] {
             for (index, reading) in readings.iter().enumerate() {
                 not_negative("", reading.value())
                     .map_err(|e| e.within(&format!("{field}[{index}]")))?;
             }
         }
-        for spacer in &self.spacers {
-            stack = Some(stack.map_or(*spacer, |s| s.plus(spacer)));
-        }
-        let over_all: Vec<Reading> = self
-            .width
-            .iter()
-            .map(|w| stack.map_or(*w, |s| w.plus(&s)))
-            .collect();
+        let spacers = self.spacers.iter().copied();
+        let stack = spacers.reduce(|all, one| all.plus(&one));
+        let stacked = |width: &Reading| stack.map_or(*width, |stack| width.plus(&stack));
+        let over_all: Vec<Reading> = self.width.iter().map(stacked).collect();
         let all = held(&self.wanted, self.figure.as_ref(), tables)?;
         let Some(limits) = tightest(&all, "wanted")? else {
             return Err(missing("wanted"));
         };
-        let rule = self.rule.unwrap_or_default();
-        let findings = all
-            .iter()
-            .map(|h| sizes_against("width", &over_all, &h.limits, &h.owner, h.evidence, rule))
-            .collect();
+        let against = |held: &Held<'_>| held.against("width", &over_all, self.rule);
+        let findings = all.iter().map(against).collect();
         let extremes = super::extremes(&over_all);
         let (Some(low), Some(high)) = (extremes.first(), extremes.last()) else {
             return Err(missing("width"));
         };
-        let mut said = Verdict::from_findings("width", findings)
-            .saying(format!(
-                "{} over all, wanted {limits}.",
-                from_to(low.value(), high.value())
-            ))
-            .with(Worked::length(
-                "over all",
-                high.value(),
-                "widest place and spacers added",
-            ));
-        if let Some(most) = limits.upper().known()
-            && settled_below(most, high.value())
-        {
-            let by = high.value() - most;
-            said = said.with(Worked::length(
-                "too wide by",
-                by,
-                "widest place less the upper limit",
-            ));
-            if said.outcome == Outcome::NonconformityShown {
-                let face = most - stack.map_or(crate::quantity::mm(0.0), |s| s.value());
+        let (low, high) = (low.value(), high.value());
+        let mut said = Verdict::from_findings("width", findings);
+        said = said.with(Worked::length("over all", high, "widest + spacers"));
+        let out = said.outcome == Outcome::NonconformityShown;
+        let (least, most) = (limits.lower().known(), limits.upper().known());
+        if let Some(most) = most.filter(|most| settled_below(*most, high)) {
+            let by = high - most;
+            said = said.with(Worked::length("too wide by", by, "widest - limit"));
+            if out {
+                let face = most - stack.map_or(NOTHING, |stack| stack.value());
                 said = said.cured(Curing::by(Remedy::Face).sized(face));
             }
         }
-        if let Some(least) = limits.lower().known()
-            && settled_below(low.value(), least)
-        {
-            let by = least - low.value();
-            said = said.with(Worked::length(
-                "too narrow by",
-                by,
-                "lower limit less the narrowest place",
-            ));
-            if said.outcome == Outcome::NonconformityShown {
-                said.words()
-                    .push_str(&format!(" {} is missing; do not face it.", in_mm(by)));
-                said = said.cured(Curing::by(Remedy::Spacer).sized(by));
+        if let Some(least) = least.filter(|least| settled_below(low, *least)) {
+            let by = least - low;
+            said = said.with(Worked::length("too narrow by", by, "limit - narrowest"));
+            if out {
+                said = said
+                    .minding(SquareFact::TooNarrow { by })
+                    .cured(Curing::by(Remedy::Spacer).sized(by));
             }
         }
         if said.outcome == Outcome::Undecided {
-            said = said.then(NextStep::new(
-                String::from("the width at four places, with a finer tool"),
-                "too close to a limit for this one",
-                "outside micrometer, or caliper set by gauge blocks",
-            ));
+            said = said.then(NextStep::of(SquareAsk::WidthFiner));
         }
         Ok(said)
     }

@@ -16,9 +16,11 @@ use crate::{Error, ErrorKind};
 
 /// The survey of a face from its readings.
 pub(super) fn survey(face: &Face, probes: &[FacePoint], datum: &str) -> Result<RingSurvey, Error> {
+    let missing = |what: &'static str| {
+        Error::new(ErrorKind::Missing, what, "", "is not stated", "measure it")
+    };
     let radius = |what: &'static str, length: Option<Length>| {
-        let missing = |about, remedy| Error::new(ErrorKind::Missing, what, "", about, remedy);
-        Radius::new(length.ok_or_else(|| missing("is not stated", "measure it on the face"))?)
+        Radius::new(length.ok_or_else(|| missing(what))?)
     };
     let ring = Annulus::new(
         radius("inner_radius", face.inner_radius)?,

@@ -7,7 +7,7 @@ use super::work::PlaceWork;
 use super::{MountAsk, MountFact, identity};
 use crate::judge::BoltLength;
 use crate::measure::Outcome;
-use crate::quantity::{mm, settled_mm};
+use crate::quantity::settled_mm;
 
 pub(super) fn bolt(mount: &Mount<'_>, work: &mut PlaceWork) {
     let bolt = mount.sheet.bolt;
@@ -38,10 +38,6 @@ pub(super) fn bolt(mount: &Mount<'_>, work: &mut PlaceWork) {
     };
     // What the list gives for the nearest thickness is as near as anybody prints.
     let listed = verdict.millimetres("bolt length");
-    work.settled(MountFact::BoltListed {
-        thickness,
-        bolt: listed.map(mm),
-    });
     let other = bolt.is_some_and(|bolt| Some(settled_mm(bolt)) != listed);
     if other && verdict.outcome == Outcome::Undecided {
         work.ask(mount.field("bolt"), MountAsk::Bolt);

@@ -8,10 +8,9 @@ use super::sheet::{Heard, Limited, MakerLimit};
 use super::site::{Joint, Site, covered};
 use super::thread_now::{Now, cured_by};
 use super::work::{ByHand, Draft, PlaceWork};
-use super::{Fact, ThreadAsk, ThreadFact, ThreadTask, thread_cut};
+use super::{Fact, ThreadAsk, ThreadFact, ThreadTask, cures, thread_cut};
 use crate::judge::{
-    CONTRADICTION, Finding, HoleToTap, Instrument, MinorHeld, OwnLimits, Passed, Remedy,
-    ThreadSeen, minor_held,
+    HoleToTap, Instrument, MinorHeld, OwnLimits, Passed, Remedy, ThreadSeen, minor_held,
 };
 use crate::measure::{Outcome, Reading};
 use crate::standard::{Place, ThreadedPart};
@@ -95,12 +94,7 @@ fn held(size: &ThreadSize, own: Option<&OwnLimits>) -> Option<MinorHeld> {
 
 pub(super) fn work(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     let now = &bench.now;
-    let (go, not_go) = (now.go, now.not_go);
-    let gauged = go.or(not_go).is_some();
-    if gauged {
-        work.settled(ThreadFact::Gauged { go, not_go });
-    }
-    if now.state == Some(ThreadSeen::Uncut) && !gauged {
+    if now.state == Some(ThreadSeen::Uncut) && now.go.or(now.not_go).is_none() {
         uncut(site, work, bench);
     } else {
         cut(site, work, bench);
@@ -114,11 +108,6 @@ pub(super) fn work(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
             ThreadTask::Align { what },
         ));
     }
-}
-
-/// Whether it was found where two statements cannot both be true.
-fn contradicts(found: &&Finding) -> bool {
-    found.what() == CONTRADICTION
 }
 
 /// A thread that is there.
@@ -136,11 +125,9 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     let to_chase = cured_by(&said, Remedy::Chase);
     // A bore that is out is out, whatever runs in by hand.
     let out = said.outcome == Outcome::NonconformityShown && !to_chase;
-    // What is out is dealt with below: chased, referred, or out for good.
-    if !out || now.lost() {
-        work.found(&said);
-    }
-    for found in said.findings.iter().filter(contradicts) {
+    work.found(&said);
+    let contradictions = said.findings.iter();
+    for found in contradictions.filter(|f| f.fact.is_contradiction()) {
         let field = if now.not_go.is_none() {
             "not_go"
         } else {
@@ -157,7 +144,10 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         Some(ThreadSeen::Crossed) if bench.replaceable => work.steps.push(bench.replace(false)),
         // More must be known before anything is done.
         Some(ThreadSeen::Loose) => work.ask(bench.field("not_go"), ThreadAsk::NotGo),
-        _ if out => work.verdict(&said),
+        _ if out => {
+            work.out = true;
+            work.cures.extend(cures::of_verdict(&said));
+        }
         Some(ThreadSeen::TakesPart) if !to_chase => work.leave(ThreadFact::TakesPart),
         _ if clean && now.go == Some(Passed::Passed) => work.leave(ThreadFact::TakesPart),
         _ if clean && now.go.is_none() => work.ask(bench.field("go"), ThreadAsk::Go),

@@ -108,7 +108,7 @@ fn cut(
     let check = match bench.hole() {
         Some(hole) => ThreadFact::CheckHole {
             limits: hole.limits,
-            by: hole.owner,
+            by: hole.owner.into_owned(),
         },
         None => ThreadFact::PartDecides { size },
     };
@@ -157,7 +157,7 @@ pub(super) fn open_hole(
     let readings: Vec<Reading> = bench.now.minor.iter().map(|p| p.reading).collect();
     let hole = extremes(&readings).first().copied()?;
     let (least, most) = (held.limits.lower().known()?, held.limits.upper().known()?);
-    let (on, by) = (Limited::Minor, held.owner.clone());
+    let (on, by) = (Limited::Minor, String::from(&*held.owner));
     let limit = CommonFact::AtMost { on, most, by };
     let left = Reading::exact(most).ok()?.less(&hole);
     let cap = CutLimit::new(LimitKind::Other, limit, left, held.limits.grade()).ok()?;

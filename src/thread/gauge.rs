@@ -1,7 +1,5 @@
 //! GO and NOT GO gauges: what each says and does not say, and what chasing can and cannot restore.
 
-use alloc::vec::Vec;
-
 use super::Member;
 use crate::measure::Outcome;
 use crate::{Error, ErrorKind};
@@ -138,23 +136,17 @@ pub struct Gauging {
 /// What the gauges show together.
 ///
 /// ```
-/// use framegauge::{measure::Outcome, thread::{Gauging, Member, judge_gauging}};
+/// use framegauge::{measure::Outcome, thread::{Gauging, judge_gauging}};
 /// let only_go = Gauging { go_passes: Some(true), ..Gauging::default() };
-/// let verdict = judge_gauging(Member::Internal, &only_go).unwrap();
-/// assert_eq!(verdict.outcome, Outcome::Undecided);
-/// assert!(verdict.next.contains("NOT GO"));
+/// assert_eq!(judge_gauging(&only_go).unwrap().outcome, Outcome::Undecided);
 /// ```
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct GaugingVerdict {
     /// Conformity is shown only when all four gauges agree.
     pub outcome: Outcome,
-    /// What each finding means.
-    pub says: Vec<&'static str>,
     /// Whether chasing may cure what was found.
     pub chasing_may_help: bool,
-    /// What to do next.
-    pub next: &'static str,
 }
 
 /// What the gauges show together (ISO 1502 principle: GO full form over the full length, NOT GO one element at a time).
@@ -163,14 +155,14 @@ pub struct GaugingVerdict {
 /// `NotFinite` and `OutOfRange` for turns that are none; `Missing` when no gauge was used.
 ///
 /// ```
-/// use framegauge::{measure::Outcome, thread::{Gauging, Member, judge_gauging}};
+/// use framegauge::{measure::Outcome, thread::{Gauging, judge_gauging}};
 /// // Every known-good cup is loose: the NOT GO plug runs right in.
 /// let over_tapped = Gauging { go_passes: Some(true), not_go_turns: Some(6.0), ..Gauging::default() };
-/// let verdict = judge_gauging(Member::Internal, &over_tapped).unwrap();
+/// let verdict = judge_gauging(&over_tapped).unwrap();
 /// assert_eq!(verdict.outcome, Outcome::NonconformityShown);
 /// assert!(!verdict.chasing_may_help);
 /// ```
-pub fn judge_gauging(member: Member, found: &Gauging) -> Result<GaugingVerdict, Error> {
+pub fn judge_gauging(found: &Gauging) -> Result<GaugingVerdict, Error> {
     if let Some(turns) = found.not_go_turns {
         if !turns.is_finite() {
             return Err(Error::new(
@@ -200,93 +192,23 @@ pub fn judge_gauging(member: Member, found: &Gauging) -> Result<GaugingVerdict, 
             "run the GO gauge first",
         ));
     }
-    let hole = member == Member::Internal;
-    let mut says = Vec::new();
-    let mut fails = false;
-    let mut worn = false;
-    let mut blocked = false;
-    match found.go_passes {
-        Some(true) => says.push("GO passes: nothing stands in the way of a mating part"),
-        Some(false) => {
-            fails = true;
-            blocked = true;
-            says.push("GO stops: dirt, paint, burrs, a crossed start, or too little metal removed");
-        }
-        None => {}
-    }
-    match found.not_go_turns {
-        Some(turns) if turns > NOT_GO_TURNS => {
-            fails = true;
-            worn = true;
-            says.push(if hole {
-                "NOT GO enters: the pitch diameter is too large, worn or over-tapped"
-            } else {
-                "NOT GO goes on: the pitch diameter is too small, worn or overcut"
-            });
-        }
-        Some(_) => says.push("NOT GO stops within two turns: the pitch diameter holds"),
-        None => {}
-    }
-    match found.plain_go_passes {
-        Some(true) if hole => says.push("plain GO passes: the bore is large enough"),
-        Some(true) => says.push("plain GO passes: the crests are low enough"),
-        Some(false) => {
-            fails = true;
-            blocked = true;
-            says.push(if hole {
-                "plain GO stops: the bore is too small, or coated"
-            } else {
-                "plain GO stops: the crests are too high, or coated"
-            });
-        }
-        None => {}
-    }
-    match found.plain_not_go_enters {
-        Some(true) => {
-            fails = true;
-            worn = true;
-            says.push(if hole {
-                "plain NOT GO enters: the bore is too large, so the threads are too shallow"
-            } else {
-                "plain NOT GO goes on: the crests are gone, so the threads are too shallow"
-            });
-        }
-        Some(false) => says.push("plain NOT GO stops: the threads are deep enough"),
-        None => {}
-    }
+    let worn = found.not_go_turns.is_some_and(|turns| turns > NOT_GO_TURNS)
+        || found.plain_not_go_enters == Some(true);
+    let blocked = found.go_passes == Some(false) || found.plain_go_passes == Some(false);
     let complete = found.go_passes.is_some()
         && found.not_go_turns.is_some()
         && found.plain_go_passes.is_some()
         && found.plain_not_go_enters.is_some();
-    let outcome = if fails {
+    let outcome = if worn || blocked {
         Outcome::NonconformityShown
     } else if complete {
         Outcome::ConformityShown
     } else {
         Outcome::Undecided
     };
-    let next = if worn && hole {
-        "chasing cannot bring metal back: see what flank engagement is left, or retap to the next pattern"
-    } else if worn {
-        "chasing cannot bring metal back: see what flank engagement is left, or replace the part"
-    } else if blocked && hole {
-        "clean first, then chase with a chaser of the same pitch and hand, then run GO, NOT GO and the bore check again"
-    } else if blocked {
-        "clean first, then chase with a chasing die of the same pitch and hand, then run GO, NOT GO and the crest check again"
-    } else if found.go_passes.is_none() {
-        "run the threaded GO gauge through by hand"
-    } else if found.not_go_turns.is_none() {
-        "try the threaded NOT GO gauge at both ends"
-    } else if complete {
-        "nothing: all four gauges agree"
-    } else {
-        "check the crest diameter with plain gauges, or measure it"
-    };
     Ok(GaugingVerdict {
         outcome,
-        says,
         chasing_may_help: blocked && !worn,
-        next,
     })
 }
 

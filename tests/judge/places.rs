@@ -278,7 +278,11 @@ fn threads_that_contradict_themselves() {
         .answer(Tables::ours())
         .unwrap()
     };
-    let odd = |said: &Verdict| said.findings.iter().any(|f| f.what() == "contradiction");
+    let odd = |said: &Verdict| {
+        said.findings
+            .iter()
+            .any(|f| f.fact.code() == "contradiction")
+    };
     let (passed, failed) = (Some(Passed::Passed), Some(Passed::Failed));
     let both = of(failed, failed, &[ThreadSeen::Sound]);
     assert!(odd(&both) && both.outcome == OUT, "{both}");

@@ -1,7 +1,7 @@
 //! Threads by gauges and by what was seen of them.
 
 use super::asked::{ThreadSigns, gauged_thread};
-use framegauge::judge::Verdict;
+use framegauge::judge::{Remedy, Verdict};
 use framegauge::thread::{Gauging, Member};
 
 use super::{OPEN, OUT, WITHIN, case, hold};
@@ -177,4 +177,29 @@ fn seen_and_gauged() {
             ),
         ],
     );
+}
+
+/// Metal that is gone does not come back: a worn hole is sleeved or retapped, a worn screw is replaced (common practice).
+#[test]
+fn a_worn_screw_is_replaced_and_a_worn_hole_is_not() {
+    let of = |member, go, turns| {
+        let found = Gauging {
+            go_passes: Some(go),
+            not_go_turns: Some(turns),
+            ..Gauging::default()
+        };
+        gauged_thread(member, &ThreadSigns::default(), Some(&found)).unwrap()
+    };
+    let cures = |said: &Verdict| said.cures.iter().map(|c| c.by).collect::<Vec<_>>();
+    let next = |said: &Verdict| said.next[0].to_string();
+    let (hole, screw) = (Member::Internal, Member::External);
+    assert_eq!(cures(&of(screw, true, 3.5)), [Remedy::OtherPart]);
+    assert_eq!(cures(&of(hole, true, 3.5)), [Remedy::Sleeve, Remedy::Refer]);
+    assert!(next(&of(hole, true, 3.5)).contains("retapping"));
+    assert_eq!(
+        cures(&of(screw, false, 0.5)),
+        [Remedy::Clean, Remedy::Chase]
+    );
+    assert!(next(&of(screw, false, 0.5)).contains("die of the same pitch and hand"));
+    assert!(next(&of(hole, false, 0.5)).contains("chaser of the same pitch and hand"));
 }

@@ -336,7 +336,7 @@ fn gauges_and_chasing() {
         plain_go_passes: Some(plain_go),
         plain_not_go_enters: Some(plain_not_go),
     };
-    let judge = |found: Gauging| judge_gauging(Member::Internal, &found).unwrap();
+    let judge = |found: Gauging| judge_gauging(&found).unwrap();
     assert_eq!(
         judge(all(true, 2.0, true, false)).outcome,
         Outcome::ConformityShown
@@ -345,7 +345,7 @@ fn gauges_and_chasing() {
     assert_eq!(loose.outcome, Outcome::NonconformityShown);
     assert!(!loose.chasing_may_help);
     let blocked = judge(all(false, 0.0, true, false));
-    assert!(blocked.chasing_may_help && blocked.next.contains("clean"));
+    assert!(blocked.chasing_may_help);
     let both = judge(all(false, 5.0, true, false));
     assert!(!both.chasing_may_help, "a crossed thread stays crossed");
     let half = judge(Gauging {
@@ -353,14 +353,13 @@ fn gauges_and_chasing() {
         ..Gauging::default()
     });
     assert_eq!(half.outcome, Outcome::Undecided);
-    assert!(half.next.contains("NOT GO"));
-    assert!(judge_gauging(Member::Internal, &Gauging::default()).is_err());
+    assert!(judge_gauging(&Gauging::default()).is_err());
     for bad in [f64::NAN, -1.0, 1e9] {
         let found = Gauging {
             not_go_turns: Some(bad),
             ..Gauging::default()
         };
-        assert!(judge_gauging(Member::External, &found).is_err());
+        assert!(judge_gauging(&found).is_err());
     }
     for member in [Member::Internal, Member::External] {
         for gauge in [Gauge::Go, Gauge::NotGo, Gauge::PlainGo, Gauge::PlainNotGo] {

@@ -107,7 +107,7 @@ fn answers() {
         ("gauging", to_value(gauging)),
         (
             "gauging verdict",
-            to_value(judge_gauging(Member::Internal, &gauging).unwrap()),
+            to_value(judge_gauging(&gauging).unwrap()),
         ),
         ("gauge", to_value(Gauge::PlainNotGo)),
         (

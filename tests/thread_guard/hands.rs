@@ -14,71 +14,30 @@ fn gauges() {
         Some(true) => 'y',
         Some(false) => 'n',
     };
-    for member in [Member::Internal, Member::External] {
-        page.title(&format!(
-            "{member}: GO passes, turns of NOT GO, plain GO passes, plain NOT GO enters"
-        ));
-        for go_passes in tried {
-            for not_go_turns in [None, Some(0.0), Some(2.0), Some(2.001)] {
-                for plain_go_passes in tried {
-                    for plain_not_go_enters in tried {
-                        let found = Gauging {
-                            go_passes,
-                            not_go_turns,
-                            plain_go_passes,
-                            plain_not_go_enters,
-                        };
-                        // The two members differ in words only; a hole shows every combination, a screw each finding alone.
-                        let used = [
-                            go_passes.is_some(),
-                            not_go_turns.is_some(),
-                            plain_go_passes.is_some(),
-                            plain_not_go_enters.is_some(),
-                        ];
-                        if member == Member::External && used.iter().filter(|u| **u).count() != 1 {
-                            continue;
-                        }
-                        let said = judge_gauging(member, &found).map(|verdict| {
-                            let says = if member == Member::External {
-                                verdict.says.join("; ")
-                            } else {
-                                verdict.says.len().to_string()
-                            };
-                            format!(
-                                "{} | chase {} | {says} | {}",
-                                verdict.outcome, verdict.chasing_may_help, verdict.next
-                            )
-                        });
-                        let asked = format!(
-                            "{} {} {} {}",
-                            shown(go_passes),
-                            not_go_turns.map_or("-".into(), |t| t.to_string()),
-                            shown(plain_go_passes),
-                            shown(plain_not_go_enters)
-                        );
-                        answered(&mut page, &asked, said);
-                    }
+    page.title("GO passes, turns of NOT GO, plain GO passes, plain NOT GO enters");
+    for go_passes in tried {
+        for not_go_turns in [None, Some(0.0), Some(2.0), Some(2.001)] {
+            for plain_go_passes in tried {
+                for plain_not_go_enters in tried {
+                    let found = Gauging {
+                        go_passes,
+                        not_go_turns,
+                        plain_go_passes,
+                        plain_not_go_enters,
+                    };
+                    let said = judge_gauging(&found).map(|verdict| {
+                        format!("{} | chase {}", verdict.outcome, verdict.chasing_may_help)
+                    });
+                    let asked = format!(
+                        "{} {} {} {}",
+                        shown(go_passes),
+                        not_go_turns.map_or("-".into(), |t| t.to_string()),
+                        shown(plain_go_passes),
+                        shown(plain_not_go_enters)
+                    );
+                    answered(&mut page, &asked, said);
                 }
             }
-        }
-    }
-    page.title("what each finding says of a hole");
-    for found in [
-        Gauging {
-            go_passes: Some(true),
-            not_go_turns: Some(1.5),
-            plain_go_passes: Some(true),
-            plain_not_go_enters: Some(false),
-        },
-        Gauging {
-            go_passes: Some(false),
-            not_go_turns: Some(3.0),
-            plain_go_passes: Some(false),
-            plain_not_go_enters: Some(true),
-        },
-    ] {
-        for says in judge_gauging(Member::Internal, &found).unwrap().says {
-            page.line(says);
         }
     }
     page.title("turns that are none");
@@ -87,15 +46,13 @@ fn gauges() {
             not_go_turns: Some(turns),
             ..Gauging::default()
         };
-        page.line(&refusal(
-            &judge_gauging(Member::Internal, &found).unwrap_err(),
-        ));
+        page.line(&refusal(&judge_gauging(&found).unwrap_err()));
     }
     let many = Gauging {
         not_go_turns: Some(200.0),
         ..Gauging::default()
     };
-    assert!(judge_gauging(Member::Internal, &many).is_ok());
+    assert!(judge_gauging(&many).is_ok());
     page.title("what each gauge means");
     for gauge in Gauge::iter() {
         for member in [Member::Internal, Member::External] {

@@ -30,7 +30,7 @@ fn e06(run: &mut Run) -> Result<(), Error> {
     run.says.push(said.words());
     run.length(&said, "spacing off by", 6.0);
     run.length(&said, "each side", 3.0);
-    run.length(&said, "length that this angle implies", 28.636);
+    run.length(&said, "length implied", 28.636);
     run.says(&said.words(), "washers cure neither");
     run.says(&said.words(), "for neither is a limit published");
     let both = Dropouts {
@@ -58,7 +58,7 @@ fn e08(run: &mut Run) -> Result<(), Error> {
     .answer(OURS)?;
     run.outcome(&said, Outcome::Undecided);
     // 142 mm over the end caps: two pages agree.
-    run.length(&said, "wanted over the end caps", 142.0);
+    run.length(&said, "wanted width", 142.0);
     run.says(&said.words(), "before touching the mount");
     run.says(&said.words(), "not cured by facing");
     Ok(())
@@ -80,7 +80,7 @@ fn f02(run: &mut Run) -> Result<(), Error> {
         said.next.iter().any(|n| n.measure().contains("dial")),
     );
     // 0.2 mm on each side of the rotor at least: a published pad clearance.
-    run.length(&said, "least free play of the rotor", 0.4);
+    run.length(&said, "least free play", 0.4);
     Ok(())
 }
 
@@ -94,7 +94,7 @@ fn f04(run: &mut Run) -> Result<(), Error> {
     };
     let said = wrong.answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
-    run.length(&said, "caliper too high by", 10.0);
+    run.length(&said, "too high by", 10.0);
     run.says(&said.words(), "has to give +0 mm");
     run.check(
         "turned round it is right",

@@ -69,6 +69,11 @@ impl Run {
             got.is_some_and(|g| (g - wanted).abs() < 0.0011),
         );
     }
+    /// Checks that a verdict finds a fact of this code.
+    pub fn finds(&mut self, verdict: &Verdict, code: &str) {
+        let found = verdict.findings.iter().any(|f| f.fact.code() == code);
+        self.check(format!("finds `{code}`"), found);
+    }
     /// Checks that a sentence says something.
     pub fn says(&mut self, text: &str, part: &str) {
         self.check(format!("says `{part}`"), text.contains(part));

@@ -2,7 +2,7 @@
 
 use framegauge::identify::{Feature, Observation, Options, Standing, identify};
 use framegauge::judge::{
-    CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, SpindleBinds, SpindleWidth,
+    CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, Remedy, SpindleBinds, SpindleWidth,
     head_tube_from_stock, per_inch_rule,
 };
 use framegauge::measure::{Limits, Outcome, instrument};
@@ -154,8 +154,8 @@ fn b09(run: &mut Run) -> Result<(), Error> {
         rule: None,
     }
     .answer(OURS)?;
-    run.length(&all, "offset of the bores", 0.5);
-    run.says(&all.sentence, "not on one axis");
+    run.length(&all, "offset", 0.5);
+    run.finds(&all, "off_axis");
     Ok(())
 }
 
@@ -308,7 +308,12 @@ fn c14(run: &mut Run) -> Result<(), Error> {
     .answer(OURS)?;
     run.outcome(&said, Outcome::NonconformityShown);
     run.length(&said, "stands proud", 3.0);
-    run.says(&said.words(), "shorten the cup");
+    for cure in [Remedy::OtherPart, Remedy::Deepen] {
+        run.check(
+            format!("cured by {cure}"),
+            said.cures.iter().any(|c| c.by == cure),
+        );
+    }
     Ok(())
 }
 

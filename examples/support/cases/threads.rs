@@ -99,7 +99,7 @@ fn a03(run: &mut Run) -> Result<(), Error> {
     let pair = thread_pair(&old, &cup);
     run.outcome(&pair, Outcome::NonconformityShown);
     run.length(&pair, "drift a turn", 0.081);
-    let half = pair.number("turns to half a pitch").and_then(|w| w.bare());
+    let half = pair.number("half-pitch turns").and_then(|w| w.bare());
     run.check("half a pitch after six threads", half == Some(6.0));
     let spindle = SpindleWidth {
         width: vec![read("71 +/- 0.1 mm")?],
@@ -170,7 +170,7 @@ fn a05(run: &mut Run) -> Result<(), Error> {
 fn a07(run: &mut Run) -> Result<(), Error> {
     let loose = seen(&[ThreadSeen::LooseWithSeveral])?;
     run.outcome(&loose, Outcome::NonconformityShown);
-    run.says(&loose.sentence, "over-tapped");
+    run.says(&loose.words(), "over-tapped");
     run.check(
         "asks for the pitch-diameter gauge",
         loose.next.iter().any(|n| n.measure().contains("NOT GO")),
@@ -178,7 +178,7 @@ fn a07(run: &mut Run) -> Result<(), Error> {
     let english = shell("bsc")?;
     let turned = shell_orientation(&pattern_threads(english)?.back_to_front(), english)?;
     run.outcome(&turned, Outcome::NonconformityShown);
-    run.says(&turned.sentence, "swapped");
+    run.finds(&turned, "hands_swapped");
     Ok(())
 }
 
@@ -311,7 +311,7 @@ fn e04(run: &mut Run) -> Result<(), Error> {
     // M10x1-6H minor 8.917 to 9.153 mm, M10x1.5-6H 8.376 to 8.676 mm (ISO 965-1).
     let fine = hole_to_tap("M10x1", hole)?;
     run.outcome(&fine, Outcome::NonconformityShown);
-    run.length(&fine, "to enlarge by, least", 0.417);
+    run.length(&fine, "enlarge by, least", 0.417);
     run.check(
         "a 9.0 mm hole suits",
         hole_to_tap("M10x1", read("9.0 +/- 0.05 mm")?)?.outcome == Outcome::ConformityShown,
@@ -341,14 +341,14 @@ fn g02(run: &mut Run) -> Result<(), Error> {
     run.outcome(&pair, Outcome::NonconformityShown);
     run.check(
         "the hand alone",
-        pair.findings.len() == 1 && pair.findings[0].what() == "hand",
+        pair.findings.len() == 1 && pair.findings[0].fact.code() == "hands",
     );
     let chased = seen(&[ThreadSeen::Crossed, ThreadSeen::TakesPart])?;
     run.check(
         "chased and by hand is still undecided",
         chased.outcome == Outcome::Undecided,
     );
-    run.says(&chased.sentence, "gauge before use");
+    run.says(&chased.words(), "gauge before use");
     run.check(
         "asks for NOT GO",
         chased.next.iter().any(|n| n.measure().contains("NOT GO")),

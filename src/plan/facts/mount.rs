@@ -56,8 +56,6 @@ facts! {
         Called { proved: bool, name: Text },
         /// Thickness of the mount now.
         Thickness { is: Reading },
-        /// The bolt that the tables list for a thickness.
-        BoltListed { thickness: Reading, bolt: Option<Length> },
         /// A bolt that is not judged here.
         BoltNotJudged { bolt: Length },
         /// The mount gets thinner, so its bolts get too long.

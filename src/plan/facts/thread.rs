@@ -4,7 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use crate::fact::facts;
-use crate::judge::{Instrument, Passed};
+use crate::judge::Instrument;
 use crate::measure::{Limits, Reading};
 use crate::quantity::{Length, Pitch};
 use crate::standard::ThreadedPart;
@@ -25,8 +25,6 @@ facts! {
         HandIsOther { found: Hand, listed: Hand },
         /// Which thread it is, and by what: its pitch, its part, what was proved, what it was taken for.
         Is { size: ThreadSize, by_pitch: bool, by_part: bool, proved: bool, taken_for: bool },
-        /// What the gauges did.
-        Gauged { go: Option<Passed>, not_go: Option<Passed> },
         /// The bore over the crests, held against nothing since threads with other bores look the same.
         BoreNotHeld { read: Vec<Reading> },
         /// It takes its part by hand and is left alone.
@@ -105,4 +103,4 @@ impl ThreadAsk {
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(Passed, Pitch, ThreadSize, ThreadedPart);
+crate::fact::values_as_they_are!(ThreadedPart);

@@ -120,13 +120,6 @@ impl fmt::Display for MountFact {
                 ..
             } => return write!(f, "called {name}"),
             Self::Thickness { is } => return write!(f, "{is}"),
-            Self::BoltListed { thickness, bolt } => {
-                write!(f, "a mount of {}", in_mm(thickness.value()))?;
-                return match bolt {
-                    Some(bolt) => write!(f, ": the nearest bolt listed is {} long", in_mm(*bolt)),
-                    None => f.write_str(": no bolt is listed for it"),
-                };
-            }
             Self::BoltNotJudged { bolt } => {
                 return write!(
                     f,
@@ -205,7 +198,6 @@ impl Worded for MountFact {
             Self::SquareWithin { .. } | Self::NoSquareness => "squareness",
             Self::Called { .. } => "which mount",
             Self::Thickness { .. } => "thickness",
-            Self::BoltListed { .. } => "bolt",
             Self::BoltNotJudged { .. } => "bolt at hand",
             Self::MountCutter | Self::ShellCutter | Self::HeadCutter => "cutter",
             Self::GuidedByThread { .. }

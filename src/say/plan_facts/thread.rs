@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use crate::fact::Worded;
-use crate::judge::{Passed, extremes};
+use crate::judge::extremes;
 use crate::plan::{ThreadAsk, ThreadFact, ThreadTask};
 use crate::quantity::in_mm;
 use crate::say::judge::spread;
@@ -36,18 +36,6 @@ impl fmt::Display for ThreadFact {
                 } else {
                     write!(f, "{size}, by {}", by.join(" and "))
                 }
-            }
-            Self::Gauged { go, not_go } => {
-                let go = go.map(|result| match result {
-                    Passed::Passed => "GO went through by hand",
-                    Passed::Failed => "GO did not go through by hand",
-                });
-                let not_go = not_go.map(|result| match result {
-                    Passed::Passed => "NOT GO stopped within two turns",
-                    Passed::Failed => "NOT GO went in further than two turns",
-                });
-                let said: Vec<&str> = go.into_iter().chain(not_go).collect();
-                f.write_str(&said.join("; "))
             }
             Self::BoreNotHeld { read } => write!(
                 f,
@@ -89,7 +77,6 @@ impl fmt::Display for ThreadFact {
 impl Worded for ThreadFact {
     fn about(&self) -> Cow<'static, str> {
         Cow::Borrowed(match self {
-            Self::Gauged { .. } => "gauge",
             Self::BoreNotHeld { .. } => "bore over the crests",
             Self::EndOfThread | Self::DepthOfPart => "depth of thread",
             Self::HoleCutter { .. }
