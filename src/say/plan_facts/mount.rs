@@ -64,7 +64,7 @@ impl fmt::Display for MountFact {
             Self::Grew { by } => {
                 return write!(
                     f,
-                    "it stands {} higher than before in one place: the surveys do not share a datum, or something lies under the indicator",
+                    "it stands {} higher than before in one place: the two surveys were not read from one zero, or something lies under the gauge",
                     in_mm(*by)
                 );
             }

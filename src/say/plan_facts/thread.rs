@@ -28,7 +28,7 @@ impl fmt::Display for ThreadFact {
                     (*by_pitch, "the pitch gauge"),
                     (*by_part, "the mating part"),
                     (*proved, "what was proved"),
-                    (*taken_for && !proved, "what it was taken for"),
+                    (*taken_for && !proved, "its name in the sheet"),
                 ];
                 let by: Vec<&str> = by.iter().filter(|b| b.0).map(|b| b.1).collect();
                 if by.is_empty() {
