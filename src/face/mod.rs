@@ -10,7 +10,7 @@
 //! rigid, axially pressed cup comes to rest) and [`cutter_plane`] (square to the pilot). The tangent planes of
 //! ISO 5459 and ASME Y14.5.1 are [`minimax_tangent`] and [`least_squares_tangent`].
 
-mod report;
+pub(crate) mod report;
 
 mod allowance;
 mod answer;
@@ -43,7 +43,7 @@ mod warn;
 mod widths;
 mod zone;
 
-pub use allowance::{Allowance, CutLimit, LimitKind, Pass};
+pub use allowance::{Allowance, Cap, Caps, CutLimit, LimitKind, LimitName, Pass};
 pub use answer::FaceAnswer;
 pub use bore::{BoreReading, BoreShape, BoreSurvey, Gauge, Size, Taper};
 pub use caliper::{CaliperTilt, MountKind, PadShape};

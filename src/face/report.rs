@@ -1,9 +1,10 @@
 //! One declaration for a result type and its serialized form: the field, its type, how it is written, and its name
 //! with the unit. Numbers are settled on the way out.
 
-/// Declares a public result type; with feature `serde` it serializes under the names given.
+/// Declares a public result type; with feature `serde` it serializes under the names given, and with what it says besides.
 macro_rules! report {
-    ($(#[$meta:meta])* $name:ident { $( $(#[$field_meta:meta])* $field:ident : $type:ty as $form:ident $label:literal ),* $(,)? }) => {
+    ($(#[$meta:meta])* $name:ident { $( $(#[$field_meta:meta])* $field:ident : $type:ty as $form:ident $label:literal ),* $(,)? }
+        $(and { $( $more:literal => $said:expr ),* $(,)? })?) => {
         $(#[$meta])*
         #[derive(Debug, Clone, PartialEq)]
         pub struct $name {
@@ -14,9 +15,10 @@ macro_rules! report {
         impl serde::Serialize for $name {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 use serde::ser::SerializeStruct;
-                let fields = [$($label),*].len();
+                let fields = [$($label),* $(, $($more),*)?].len();
                 let mut out = serializer.serialize_struct(stringify!($name), fields)?;
                 $( out.serialize_field($label, &crate::face::report::form::$form(&self.$field))?; )*
+                $( $( out.serialize_field($more, &($said)(self))?; )* )?
                 out.end()
             }
         }
@@ -55,6 +57,14 @@ pub(crate) mod form {
     }
     pub(crate) fn own<T>(value: &T) -> &T {
         value
+    }
+    /// A fact by its code and values, where its sentence stands beside it.
+    pub(crate) fn bare<T>(fact: &T) -> crate::fact::Bare<'_, T> {
+        crate::fact::Bare(fact)
+    }
+    /// In words.
+    pub(crate) fn said<T: alloc::string::ToString>(value: &T) -> alloc::string::String {
+        value.to_string()
     }
 }
 

@@ -432,3 +432,11 @@ pub(crate) fn size_reading(field: &'static str, reading: &Reading) -> Result<(),
 }
 
 pub(crate) const NOTHING: Length = mm(0.0);
+
+#[cfg(feature = "serde")]
+impl crate::fact::Value for CuredAt {
+    type Out<'a> = String;
+    fn out(&self) -> String {
+        alloc::string::ToString::to_string(self)
+    }
+}

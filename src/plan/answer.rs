@@ -4,12 +4,13 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::caution::Caution;
-use super::facts::{Ask, Fact, Found, Task};
-use crate::evidence::{Citation, Grade, Text};
-use crate::face::Allowance;
+use super::facts::{Allowance, Ask, CutLimit, Earlier, Fact, Found, Task};
+use crate::evidence::{Citation, Grade};
+use crate::face::report::report;
 use crate::identify::Identification;
 use crate::quantity::Length;
-use crate::standard::Place;
+pub use crate::standard::Operation;
+use crate::standard::{Place, Turning};
 use crate::thread::{Hand, Turn};
 
 /// Version of the contract that a plan is told in.
@@ -18,63 +19,6 @@ use crate::thread::{Hand, Turn};
 /// assert_eq!(framegauge::plan::CONTRACT, 2);
 /// ```
 pub const CONTRACT: u32 = 2;
-
-/// What is done at a place.
-#[derive(
-    Debug,
-    Clone,
-    Copy,
-    PartialEq,
-    Eq,
-    PartialOrd,
-    Ord,
-    Hash,
-    strum::Display,
-    strum::EnumIter,
-    strum::IntoStaticStr,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Operation {
-    /// Take paint or dirt off by hand, without cutting metal.
-    Clean,
-    /// Open a bore with a reamer.
-    Ream,
-    /// Cut a bore deeper.
-    Deepen,
-    /// Follow an existing thread with a chaser.
-    Chase,
-    /// Cut a thread.
-    Tap,
-    /// Cut a face flat and square to its pilot.
-    Face,
-    /// Measure or try again after something else moved it.
-    Check,
-    /// Put another part in the place of this one.
-    Replace,
-    /// Not ours to cut: frame maker or qualified builder.
-    Refer,
-}
-
-impl Operation {
-    /// Whether metal comes off.
-    ///
-    /// ```
-    /// use framegauge::plan::Operation;
-    /// assert!(Operation::Face.cuts() && !Operation::Clean.cuts());
-    /// ```
-    #[must_use]
-    pub const fn cuts(self) -> bool {
-        matches!(
-            self,
-            Self::Ream | Self::Deepen | Self::Chase | Self::Tap | Self::Face
-        )
-    }
-}
 
 /// Where the work at a place stands.
 #[derive(
@@ -150,101 +94,113 @@ pub struct Off {
     pub most: Length,
 }
 
-/// What stops a cut.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Stop {
-    /// The limit, with whose it is.
-    pub limit: Fact,
-    /// How much may come off before it for certain; `None` where the limit is no amount.
-    pub to_go: Option<Length>,
-    /// What the limit is worth; `None` where it is no figure.
-    pub grade: Option<Grade>,
-    /// Where this limit was read.
-    pub sources: Vec<Citation>,
+report! {
+    /// What stops a cut.
+    Stop {
+        /// The limit, with whose it is.
+        limit: Fact as own "limit",
+        /// How much may come off before it for certain; `None` where the limit is no amount.
+        to_go: Option<Length> as mm_or_null "to_go_mm",
+        /// What the limit is worth; `None` where it is no figure.
+        grade: Option<Grade> as own "grade",
+        /// Where this limit was read.
+        sources: Vec<Citation> as own "sources",
+    }
 }
 
-/// A tool, by its code and in words.
-#[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Tool {
-    /// What kind it is: `reamer`, `chaser`, `tap`, `facing_cutter`, `hand_tools`.
-    pub code: &'static str,
-    /// Which one, with its size.
-    pub which: Fact,
-    /// Hand of the thread it cuts; `None` for reamers and facing cutters.
-    pub hand: Option<Hand>,
+impl From<CutLimit> for Stop {
+    fn from(limit: CutLimit) -> Self {
+        let (to_go, grade) = (limit.surely(), Some(limit.grade()));
+        let (limit, sources) = limit.into_name();
+        Self {
+            limit,
+            to_go,
+            grade,
+            sources,
+        }
+    }
 }
 
-/// A step that must be finished before, and why.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct After {
-    /// Its number.
-    pub step: usize,
-    /// Why.
-    pub why: &'static str,
+report! {
+    /// A tool: what kind it is, and which one.
+    Tool {
+        /// What kind it is: `reamer`, `chaser`, `tap`, `facing_cutter`, `hand_tools`.
+        code: &'static str as own "code",
+        /// Which one, with its size.
+        which: Fact as own "which",
+        /// Hand of the thread it cuts; `None` for reamers and facing cutters.
+        hand: Option<Hand> as own "hand",
+    }
 }
 
-/// What a step changes at another place.
-#[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Change {
-    /// Where it is felt.
-    pub place: Place,
-    /// What changes.
-    pub what: Fact,
-    /// By how much at most; `None` where it is no amount.
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            rename = "by_mm",
-            serialize_with = "crate::quantity::serial::as_mm_or_null"
-        )
-    )]
-    pub by: Option<Length>,
+report! {
+    /// A step that must be finished before, and why.
+    After {
+        /// Its number.
+        step: usize as own "step",
+        /// Why.
+        why: Earlier as said "why",
+    }
 }
 
-/// One step of the work.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Step {
-    /// Number in the order of work, from 1.
-    pub number: usize,
-    /// Where.
-    pub place: Place,
-    /// What.
-    pub operation: Operation,
-    /// Steps that must be finished before.
-    pub after: Vec<After>,
-    /// Questions that must be answered first, by number.
-    pub waits_for: Vec<usize>,
-    /// How much comes off; only where metal is cut and the amount is known.
-    pub off: Option<Off>,
-    /// What stops the cut: at least one for every cut, none for anything else.
-    pub stops: Vec<Stop>,
-    /// With what.
-    pub tools: Vec<Tool>,
-    /// What guides the cutter; `None` where nothing does.
-    pub pilot: Option<Fact>,
-    /// The end at which the tool starts, from which its turning is told; empty where nothing turns.
-    pub start: Text,
-    /// Which way it turns to cut, seen from the end at which it starts.
-    pub turn: Option<Turn>,
-    /// How it is turned on the way: turned back to break the chip, or never turned back.
-    pub turning: &'static str,
-    /// How many passes to expect.
-    pub passes: &'static str,
-    /// What it changes elsewhere.
-    pub changes: Vec<Change>,
-    /// What to check after it.
-    pub checks: Vec<Fact>,
-    /// What proves it; `None` where it is no cut and no trial.
-    pub proof: Option<Fact>,
-    /// What belongs to it in danger.
-    pub cautions: Vec<Caution>,
-    /// What the sheet notes at this place.
-    pub notes: Vec<String>,
-    /// What is to be done, and why.
-    pub task: Task,
+report! {
+    /// What a step changes at another place.
+    Change {
+        /// Where it is felt.
+        place: Place as own "place",
+        /// What changes.
+        what: Fact as own "what",
+        /// By how much at most; `None` where it is no amount.
+        by: Option<Length> as mm_or_null "by_mm",
+    }
+}
+
+report! {
+    /// One step of the work.
+    Step {
+        /// Number in the order of work, from 1.
+        number: usize as own "number",
+        /// Where.
+        place: Place as own "place",
+        /// What.
+        operation: Operation as own "operation",
+        /// Steps that must be finished before.
+        after: Vec<After> as own "after",
+        /// Questions that must be answered first, by number.
+        waits_for: Vec<usize> as own "waits_for",
+        /// How much comes off; only where metal is cut and the amount is known.
+        off: Option<Off> as own "off",
+        /// What stops the cut: at least one for every cut, none for anything else.
+        stops: Vec<Stop> as own "stops",
+        /// With what.
+        tools: Vec<Tool> as own "tools",
+        /// What guides the cutter; `None` where nothing does.
+        pilot: Option<Fact> as own "pilot",
+        /// The end at which the tool starts, from which its turning is told; empty where nothing turns.
+        start: &'static str as own "start",
+        /// Which way it turns to cut, seen from the end at which it starts.
+        turn: Option<Turn> as own "turn",
+        /// How many passes to expect.
+        passes: &'static str as own "passes",
+        /// What it changes elsewhere.
+        changes: Vec<Change> as own "changes",
+        /// What to check after it.
+        checks: Vec<Fact> as own "checks",
+        /// What proves it; `None` where it is no cut and no trial.
+        proof: Option<Fact> as own "proof",
+        /// What belongs to it in danger.
+        cautions: Vec<Caution> as own "cautions",
+        /// What the sheet notes at this place.
+        notes: Vec<String> as own "notes",
+        /// What is to be done, and why.
+        task: Task as bare "task",
+    }
+    and {
+        "cuts" => Step::cuts,
+        "turning" => |step: &Step| step.turning().map_or("", Turning::words),
+        "words" => Step::words,
+        "why" => |step: &Step| step.why(),
+    }
 }
 
 impl Step {
@@ -253,21 +209,34 @@ impl Step {
     pub const fn cuts(&self) -> bool {
         self.operation.cuts()
     }
+
+    /// How its cutter is turned on the way; `None` where nothing is cut.
+    #[must_use]
+    pub const fn turning(&self) -> Option<Turning> {
+        self.operation.turning()
+    }
 }
 
-/// A question that must be answered first, and the field of the sheet where its answer is written.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Question {
-    /// Number in the plan, from 1.
-    pub number: usize,
-    /// Where.
-    pub place: Place,
-    /// What to measure, look at or ask, why, and with what.
-    pub ask: Ask,
-    /// The field of the sheet where the answer is written; answering it closes the question.
-    pub answer: String,
-    /// What the place is called.
-    pub name: String,
+report! {
+    /// A question that must be answered first, and the field of the sheet where its answer is written.
+    Question {
+        /// Number in the plan, from 1.
+        number: usize as own "number",
+        /// Where.
+        place: Place as own "place",
+        /// What to measure, look at or ask, why, and with what.
+        ask: Ask as bare "ask",
+        /// The field of the sheet where the answer is written; answering it closes the question.
+        answer: String as own "answer",
+        /// What the place is called.
+        name: String as own "name",
+    }
+    and {
+        "measure" => Question::measure,
+        "instrument" => Question::instrument,
+        "words" => Question::words,
+        "why" => |question: &Question| question.why(),
+    }
 }
 
 /// What is known of one place, and where the work there stands.
@@ -314,6 +283,13 @@ pub struct WeakFigure {
     pub owner: String,
     /// What it is worth.
     pub grade: Grade,
+}
+
+impl WeakFigure {
+    /// Whether it is this figure again.
+    pub(super) fn is_same(&self, what: &Fact, owner: &str) -> bool {
+        self.what.code() == what.code() && self.owner == owner
+    }
 }
 
 /// The plan for a whole frame.
@@ -375,91 +351,25 @@ impl Plan {
 }
 
 #[cfg(feature = "serde")]
-mod serial {
-    use serde::ser::{Serialize, SerializeStruct, Serializer};
-
-    use super::{Off, Question, Step, Stop, WeakFigure};
-    use crate::fact::{Bare, Worded};
-    use crate::quantity::settled_mm;
-    use alloc::string::ToString;
-
-    impl Serialize for Off {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Off", 2)?;
-            out.serialize_field("of", &self.of)?;
-            out.serialize_field(
-                "mm",
-                &crate::quantity::serial::Between {
-                    min: Some(settled_mm(self.least)),
-                    max: Some(settled_mm(self.most)),
-                },
-            )?;
-            out.end()
-        }
+impl serde::Serialize for Off {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let [min, max] = [self.least, self.most].map(|off| Some(crate::quantity::settled_mm(off)));
+        let mut out = serializer.serialize_struct("Off", 2)?;
+        out.serialize_field("of", &self.of)?;
+        out.serialize_field("mm", &crate::quantity::serial::Between { min, max })?;
+        out.end()
     }
+}
 
-    impl Serialize for Stop {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Stop", 4)?;
-            out.serialize_field("limit", &self.limit)?;
-            out.serialize_field("to_go_mm", &self.to_go.map(settled_mm))?;
-            out.serialize_field("grade", &self.grade)?;
-            out.serialize_field("sources", &self.sources)?;
-            out.end()
-        }
-    }
-
-    impl Serialize for Step {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Step", 22)?;
-            out.serialize_field("number", &self.number)?;
-            out.serialize_field("place", &self.place)?;
-            out.serialize_field("operation", &self.operation)?;
-            out.serialize_field("cuts", &self.cuts())?;
-            out.serialize_field("after", &self.after)?;
-            out.serialize_field("waits_for", &self.waits_for)?;
-            out.serialize_field("off", &self.off)?;
-            out.serialize_field("stops", &self.stops)?;
-            out.serialize_field("tools", &self.tools)?;
-            out.serialize_field("pilot", &self.pilot)?;
-            out.serialize_field("start", &self.start)?;
-            out.serialize_field("turn", &self.turn)?;
-            out.serialize_field("turning", &self.turning)?;
-            out.serialize_field("passes", &self.passes)?;
-            out.serialize_field("changes", &self.changes)?;
-            out.serialize_field("checks", &self.checks)?;
-            out.serialize_field("proof", &self.proof)?;
-            out.serialize_field("cautions", &self.cautions)?;
-            out.serialize_field("notes", &self.notes)?;
-            out.serialize_field("task", &Bare(&self.task))?;
-            out.serialize_field("words", &self.task.to_string())?;
-            out.serialize_field("why", &self.task.why())?;
-            out.end()
-        }
-    }
-
-    impl Serialize for Question {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Question", 8)?;
-            out.serialize_field("number", &self.number)?;
-            out.serialize_field("place", &self.place)?;
-            out.serialize_field("ask", &Bare(&self.ask))?;
-            out.serialize_field("measure", &self.ask.to_string())?;
-            out.serialize_field("instrument", &self.ask.with().to_string())?;
-            out.serialize_field("answer", &self.answer)?;
-            out.serialize_field("words", &self.to_string())?;
-            out.serialize_field("why", &self.ask.why())?;
-            out.end()
-        }
-    }
-
-    impl Serialize for WeakFigure {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("WeakFigure", 3)?;
-            out.serialize_field("place", &self.place)?;
-            out.serialize_field("what", &self.to_string())?;
-            out.serialize_field("grade", &self.grade)?;
-            out.end()
-        }
+#[cfg(feature = "serde")]
+impl serde::Serialize for WeakFigure {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut out = serializer.serialize_struct("WeakFigure", 3)?;
+        out.serialize_field("place", &self.place)?;
+        out.serialize_field("what", &alloc::string::ToString::to_string(self))?;
+        out.serialize_field("grade", &self.grade)?;
+        out.end()
     }
 }

@@ -117,13 +117,9 @@ fn end_of<'a>(
 ) -> HeadEnd<'a> {
     let fitted = |end: &HeadEndSheet| end.part.as_ref().and_then(|p| p.fitted);
     let pilot = match (fitted(sheet), other.and_then(fitted)) {
-        (Some(Fitted::Yes), _) => Pilot::Missing("a part sits in this bore; take it out first"),
-        (_, Some(Fitted::Stuck)) => Pilot::Missing(
-            "the opposite bore, in which the cutter is centred, is filled by a part that stays; whether a cutter guided by its own bore or by a rod through that part may be used is for the frame maker",
-        ),
-        (_, Some(Fitted::Yes)) => Pilot::Missing(
-            "the opposite bore, in which the cutter is centred, is filled by a part; take that out first",
-        ),
+        (Some(Fitted::Yes), _) => Pilot::Missing("a part sits in this bore; take it out first".into()),
+        (_, Some(Fitted::Stuck)) => Pilot::Missing("the opposite bore, in which the cutter is centred, is filled by a part that stays; whether a cutter guided by its own bore or by a rod through that part may be used is for the frame maker".into()),
+        (_, Some(Fitted::Yes)) => Pilot::Missing("the opposite bore, in which the cutter is centred, is filled by a part; take that out first".into()),
         _ => Pilot::There,
     };
     HeadEnd {

@@ -6,13 +6,14 @@ use alloc::vec::Vec;
 
 use super::answer::{Change, Counted, Operation};
 use super::caution::Caution;
+use super::facts::{Allowance, CutLimit};
 use super::head::{HeadEnd, Named, heard};
 use super::permit::{Identity, Pilot, Reason, Request, Ruling, rule};
 use super::sheet::{Heard, Limited};
 use super::site::{Wish, take, tool};
 use super::work::{Draft, PlaceWork};
 use crate::evidence::Grade;
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::judge::{CupDepth, Finding, Verdict, sizes_against};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::{Length, in_mm, mm};
@@ -203,9 +204,7 @@ fn deepen(
         joint: end.path,
         readings: end.field("bore_depth"),
         operation: Operation::Deepen,
-        what: end.what(),
         only_coating: false,
-        instrument: "depth rod",
     };
     if matches!(ruling, Ruling::Ask(Reason::NoStop)) {
         work.ask_plain(

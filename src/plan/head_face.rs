@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::answer::Change;
 use super::face::{self, Facing};
 use super::face_now;
+use super::facts::CutLimit;
 use super::head::HeadEnd;
 use super::head_depth::{as_good, gap_limit, too_shallow};
 use super::head_parallel::{parallel, together};
@@ -15,7 +16,7 @@ use super::sheet::{Face, Fitted, HeadTubeSheet, Heard, Limited};
 use super::site::Site;
 use super::work::PlaceWork;
 use crate::evidence::{Evidence, Grade, Text};
-use crate::face::{CutLimit, LimitKind, RingSurvey};
+use crate::face::{LimitKind, RingSurvey};
 use crate::judge::sizes_against;
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::mm;
@@ -141,34 +142,27 @@ fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: boo
         });
     }
     let pilot = if planned.row.is_none() {
-        Pilot::Missing(
-            "the seat is not named yet, and where a bearing lies in the frame itself the face is not cut",
-        )
+        Pilot::Missing("the seat is not named yet, and where a bearing lies in the frame itself the face is not cut".into())
     } else if end.pilot == Pilot::There && too_shallow(end) {
-        Pilot::Missing(
-            "the bore is too shallow for its part, and facing makes it shallower; that is settled first",
-        )
+        Pilot::Missing("the bore is too shallow for its part, and facing makes it shallower; that is settled first".into())
     } else {
         end.pilot.clone()
     };
     let besides = out_of_parallel.then(|| {
         (
             Reading::zero(),
-            String::from("the two faces are out of parallel by more than their limit"),
+            "the two faces are out of parallel by more than their limit".into(),
         )
     });
     let mut work = face::plan(
         site,
         Facing {
             place,
-            path: format!("{}.face", end.path),
-            what: String::from(Place::HeadFace(end.end).words()),
             face,
             joint: end.joint,
-            joint_path: end.path,
             coating: end.sheet.coating,
             contradicted: planned.contradicted,
-            cutter: "head-tube facing cutter",
+            cutter: super::MountFact::HeadCutter.into(),
             pilot,
             guided: None,
             square,

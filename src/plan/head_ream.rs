@@ -7,13 +7,14 @@ use alloc::vec::Vec;
 use super::answer::{Counted, Operation};
 use super::bore_caps;
 use super::caution::Caution;
+use super::facts::{Allowance, CutLimit};
 use super::head::{HeadEnd, Named};
 use super::permit::{Identity, Request, rule};
 use super::sheet::{Heard, Limited};
 use super::site::{Wish, take, tool};
 use super::work::{Draft, PlaceWork};
 use crate::evidence::{Evidence, Grade};
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::judge::{BoreFit, FigureName, OwnLimits, Verdict, extremes};
 use crate::measure::{Reading, settled_cmp};
 use crate::quantity::{Length, in_mm};
@@ -195,9 +196,7 @@ pub(super) fn ream(
         joint: end.path,
         readings: end.field(if end.now.worked { "passes" } else { "bore" }),
         operation: Operation::Ream,
-        what: end.what(),
         only_coating: false,
-        instrument: "three-point internal micrometer",
     };
     let Some(permit) = take(work, ruling, &wish) else {
         return;

@@ -1,19 +1,18 @@
 //! What a place's planner gives: facts, steps, questions and what becomes of the place. A plan is the fold of these.
 
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::answer::{Change, Operation, PlaceReport, State, Tool, WeakFigure};
+use super::answer::{Change, Off, PlaceReport, State, Stop, Tool, WeakFigure};
 use super::caution::Caution;
-use super::facts::{Ask, CommonAsk, CommonFact, CommonTask, Fact, Found, Task};
+use super::facts::{Allowance, Ask, CommonAsk, CommonFact, CommonTask, Fact, Found, Task};
 use super::permit::Permit;
 use super::sheet::MakerLimit;
 use crate::evidence::{Grade, Text};
-use crate::face::Allowance;
 use crate::identify::Identification;
 use crate::judge::{Instrument, SettledBy, Verdict};
 use crate::measure::{Outcome, Reading};
-use crate::standard::Place;
+use crate::standard::{Operation, Place};
 use crate::thread::Turn;
 
 /// A question before it has a number; the answer's field is what it is known by.
@@ -33,17 +32,27 @@ pub(super) enum ByHand {
 
 /// What a step is: a cut, which only a permit makes; work by hand; or a step that is not ours.
 #[derive(Debug, Clone)]
-enum Kind {
+pub(super) enum Kind {
     Cut(Permit),
     ByHand(ByHand),
     Refer,
+}
+
+impl Kind {
+    /// How much comes off, and what stops it.
+    pub(super) fn into_amount(self) -> (Option<Off>, Vec<Stop>) {
+        match self {
+            Self::Cut(permit) => (permit.off(), permit.into_stops()),
+            Self::ByHand(_) | Self::Refer => (None, Vec::new()),
+        }
+    }
 }
 
 /// A step before it has a number.
 #[derive(Debug, Clone)]
 pub(super) struct Draft {
     pub place: Place,
-    kind: Kind,
+    pub kind: Kind,
     pub task: Task,
     pub tools: Vec<Tool>,
     pub turn: Option<Turn>,
@@ -120,13 +129,6 @@ impl Draft {
         }
     }
 
-    pub(super) const fn permit(&self) -> Option<&Permit> {
-        match &self.kind {
-            Kind::Cut(permit) => Some(permit),
-            _ => None,
-        }
-    }
-
     pub(super) fn with(mut self, tool: Tool) -> Self {
         self.tools.push(tool);
         self
@@ -176,7 +178,7 @@ pub(super) struct Answers<'a> {
 }
 
 /// What a place's planner gives.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Default)]
 pub(super) struct PlaceWork {
     pub place: Place,
     pub name: String,
@@ -207,26 +209,11 @@ pub(super) struct PlaceWork {
 
 impl PlaceWork {
     pub(super) fn new(place: Place) -> Self {
+        let name = place.words().into_owned();
         Self {
-            name: place.words().to_string(),
             place,
-            identification: None,
-            facts: Vec::new(),
-            out: false,
-            contradictions: Vec::new(),
-            held: false,
-            cured_beside: false,
-            leave: Vec::new(),
-            cures: Vec::new(),
-            notes: Vec::new(),
-            removed: Vec::new(),
-            limits: Allowance::default(),
-            measured: false,
-            worked: false,
-            steps: Vec::new(),
-            questions: Vec::new(),
-            cautions: Vec::new(),
-            weak: Vec::new(),
+            name,
+            ..Self::default()
         }
     }
 
@@ -285,11 +272,23 @@ impl PlaceWork {
         self.settled(found);
     }
 
-    /// A fact that a step or a question of this place deals with.
+    /// A fact that a step or a question of this place deals with. One that rests on a weak figure is told once.
     pub(super) fn settled(&mut self, found: impl Into<Found>) {
+        use Grade::{CommonPractice, Derived, Memory, SecondHand};
         let found = found.into();
-        if let Some(grade) = found.grade {
-            self.weak_figure(found.fact.clone(), &found.owner, grade);
+        if let Some(grade @ (Memory | CommonPractice | Derived | SecondHand)) = found.grade
+            && !self
+                .weak
+                .iter()
+                .any(|weak| weak.is_same(&found.fact, &found.owner))
+        {
+            self.weak.push(WeakFigure {
+                place: self.place.clone(),
+                name: self.name.clone(),
+                what: found.fact.clone(),
+                owner: found.owner.clone(),
+                grade,
+            });
         }
         self.facts.push(found);
     }
@@ -297,14 +296,11 @@ impl PlaceWork {
     /// Every limit that a maker wrote for this place, with whose it is.
     pub(super) fn hear(&mut self, limits: &[MakerLimit]) {
         for limit in limits {
+            let (on, is, by) = (limit.what, limit.limits, limit.owner.clone());
             self.settled(Found {
-                limits: Some(limit.limits),
-                owner: limit.owner.clone(),
-                ..Found::of(CommonFact::MakersLimit {
-                    on: limit.what,
-                    is: limit.limits,
-                    by: limit.owner.clone(),
-                })
+                limits: Some(is),
+                owner: by.clone(),
+                ..Found::of(CommonFact::MakersLimit { on, is, by })
             });
         }
     }
@@ -313,31 +309,23 @@ impl PlaceWork {
     pub(super) fn verdict(&mut self, verdict: &Verdict) {
         if verdict.outcome == Outcome::NonconformityShown {
             self.out = true;
-            self.cures.extend(
-                super::cures::of_verdict(verdict)
-                    .into_iter()
-                    .map(Fact::from),
-            );
+            self.cures.extend(super::cures::of_verdict(verdict));
         }
         self.found(verdict);
     }
 
     /// A verdict that decides: out leaves the place out, undecided asks for what would decide it.
     pub(super) fn judged(&mut self, verdict: &Verdict, answers: Answers<'_>) {
-        match verdict.outcome {
-            Outcome::NonconformityShown => self.verdict(verdict),
-            Outcome::ConformityShown => self.found(verdict),
-            Outcome::Undecided => {
-                self.found(verdict);
-                if let Some(next) = verdict.next.first() {
-                    let field = match next.settled_by {
-                        SettledBy::Reading => answers.reading,
-                        SettledBy::Trial => answers.trial,
-                        SettledBy::Written => answers.written,
-                    };
-                    self.ask(field, next.ask.clone());
-                }
-            }
+        self.verdict(verdict);
+        if verdict.outcome == Outcome::Undecided
+            && let Some(next) = verdict.next.first()
+        {
+            let field = match next.settled_by {
+                SettledBy::Reading => answers.reading,
+                SettledBy::Trial => answers.trial,
+                SettledBy::Written => answers.written,
+            };
+            self.ask(field, next.ask.clone());
         }
     }
 
@@ -365,23 +353,6 @@ impl PlaceWork {
         self.contradictions.push(what);
     }
 
-    pub(super) fn weak_figure(&mut self, what: Fact, owner: &str, grade: Grade) {
-        let weak = matches!(
-            grade,
-            Grade::Memory | Grade::CommonPractice | Grade::Derived | Grade::SecondHand
-        );
-        let known = |w: &WeakFigure| w.what.code() == what.code() && w.owner == owner;
-        if weak && !self.weak.iter().any(known) {
-            self.weak.push(WeakFigure {
-                place: self.place.clone(),
-                name: self.name.clone(),
-                what,
-                owner: owner.into(),
-                grade,
-            });
-        }
-    }
-
     /// Whether a fact is shown to be out.
     fn shows_out(&self) -> bool {
         self.facts
@@ -407,9 +378,7 @@ impl PlaceWork {
             State::Out
         } else if self.worked {
             State::Done
-        } else if !self.leave.is_empty() {
-            State::Leave
-        } else if self.measured {
+        } else if !self.leave.is_empty() || self.measured {
             // Measured, nothing out, nothing to do: that is a reason to leave it.
             State::Leave
         } else {
@@ -417,8 +386,7 @@ impl PlaceWork {
         }
     }
 
-    pub(super) fn report(self) -> PlaceReport {
-        let state = self.state();
+    pub(super) fn report(self, state: State) -> PlaceReport {
         PlaceReport {
             place: self.place,
             name: self.name,

@@ -9,7 +9,7 @@ use super::amounts::{amount, doing, have, room, standing, turn};
 use super::text::{Paper, count, list};
 use crate::measure::Outcome;
 use crate::plan::{Caution, Operation, PlaceReport, Plan, State, Step};
-use crate::standard::Place;
+use crate::standard::{Place, Turning};
 
 /// The bench page before it is set: every text once, in the order of the job.
 pub(super) struct Bench {
@@ -290,7 +290,7 @@ impl Ways {
 /// Everything that is said of how a step is done, where it ends and what proves it.
 fn way(step: &Step) -> Vec<String> {
     let ends = step.stops.iter().filter(|s| s.to_go.is_none()).map(room);
-    let how = [step.turning, step.passes]
+    let how = [step.turning().map_or("", Turning::words), step.passes]
         .into_iter()
         .filter(|words| !words.is_empty());
     ends.chain(how.map(ToString::to_string))

@@ -109,8 +109,8 @@ impl Letter {
 
 fn opening(record: &Record) -> String {
     let of = |wanted: State| -> Vec<String> {
-        let entries = record.entries.iter().filter(|e| e.state == wanted);
-        entries.map(|e| e.name.clone()).collect()
+        let entries = record.entries.iter().filter(|e| e.now.state == wanted);
+        entries.map(|e| e.now.name.clone()).collect()
     };
     let mut out = format!(
         "We looked at {} of this frame.",
@@ -147,20 +147,20 @@ fn told(index: usize, entry: &RecordEntry) -> Told {
             lines.push(("found", words));
         }
     }
-    if entry.worked {
+    if entry.now.worked {
         let done = entry.planned.iter().map(ToString::to_string);
         lines.extend(done.map(|words| ("done", words)));
-        let after = entry.after.iter().find(|f| !f.readings.is_empty());
+        let after = entry.after().iter().find(|f| !f.readings.is_empty());
         lines.extend(after.map(|f| ("now", said(f))));
-        lines.extend(entry.after.iter().filter(out).map(|f| ("now", said(f))));
+        lines.extend(entry.after().iter().filter(out).map(|f| ("now", said(f))));
     }
     if entry.too_much {
         lines.push(("now", "more came off than was planned".to_string()));
     }
     let all = [
-        ("not clear", &entry.contradictions),
-        ("left", &entry.leave),
-        ("could cure it", &entry.cures),
+        ("not clear", &entry.now.contradictions),
+        ("left", &entry.now.leave),
+        ("could cure it", &entry.now.cures),
     ];
     for (label, facts) in all {
         lines.extend(facts.iter().map(|fact| (label, fact.to_string())));
@@ -177,9 +177,9 @@ fn told(index: usize, entry: &RecordEntry) -> Told {
             .iter()
             .map(|ask| ("we still ask", ask.to_string())),
     );
-    lines.extend(entry.notes.iter().map(|note| ("note", note.clone())));
+    lines.extend(entry.now.notes.iter().map(|note| ("note", note.clone())));
     Told {
-        title: format!("{}: {}", entry.name, state(entry.state)),
+        title: format!("{}: {}", entry.now.name, state(entry.now.state)),
         lines,
         entry: index,
     }
@@ -191,12 +191,12 @@ fn row(entry: &RecordEntry) -> Option<[String; 4]> {
         let readings = &found.iter().find(|f| !f.readings.is_empty())?.readings;
         between(readings)
     };
-    let after = sizes(&entry.after)?;
+    let after = sizes(entry.after())?;
     Some([
-        entry.name.clone(),
+        entry.now.name.clone(),
         sizes(&entry.before).unwrap_or_default(),
         after,
-        between(&entry.removed).unwrap_or_default(),
+        between(&entry.now.removed).unwrap_or_default(),
     ])
 }
 
@@ -301,7 +301,7 @@ pub fn letter(record: &Record, pictures: &[Picture]) -> String {
     }
     for place in &letter.places {
         out.push_str("<section class=\"job\">\n");
-        let here = record.entries.get(place.entry).map(|entry| &entry.place);
+        let here = record.entries.get(place.entry).map(|entry| &entry.now.place);
         for picture in pictures.iter().filter(|p| Some(&p.place) == here) {
             out.push_str(&format!("<div class=\"pic\">{}</div>\n", picture.svg));
         }

@@ -3,6 +3,7 @@
 mod amounts;
 mod bench;
 mod blank;
+mod face;
 mod html;
 mod judge;
 mod letter;
@@ -10,6 +11,7 @@ mod measure;
 mod plan;
 mod plan_facts;
 mod text;
+mod work;
 
 pub use bench::bench;
 pub use blank::blank;

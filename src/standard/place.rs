@@ -79,7 +79,7 @@ pub enum LeftRight {
 /// assert_eq!(place.words(), "rear axle");
 /// assert!("axel.rear".parse::<Place>().unwrap_err().remedy().contains("axle.rear"));
 /// ```
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Place {
     /// The bore of the seat tube.
     SeatTube,
@@ -118,6 +118,7 @@ pub enum Place {
     /// The chain-guide tabs around the shell.
     Iscg,
     /// A thread of which nothing else is said.
+    #[default]
     Thread,
 }
 
@@ -257,6 +258,21 @@ impl Place {
             .map(|(code, words, _)| (*code, *words))
     }
 
+    /// Its code.
+    ///
+    /// ```
+    /// use framegauge::{standard::Place, thread::Side};
+    /// assert_eq!(Place::ShellFace(Side::Drive).code(), "shell.drive.face");
+    /// ```
+    #[must_use]
+    pub fn code(&self) -> Text {
+        match (self.row(), self) {
+            (Some((code, _)), _) => Cow::Borrowed(code),
+            (None, Self::Boss(name)) => Cow::Owned(format!("boss.{name}")),
+            (None, _) => Cow::Borrowed("place"),
+        }
+    }
+
     /// The place in words.
     ///
     /// ```
@@ -321,11 +337,7 @@ impl Place {
 
 impl fmt::Display for Place {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match (self.row(), self) {
-            (Some((code, _)), _) => f.write_str(code),
-            (None, Self::Boss(name)) => write!(f, "boss.{name}"),
-            (None, _) => f.write_str("place"),
-        }
+        f.write_str(&self.code())
     }
 }
 
