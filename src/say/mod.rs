@@ -1,11 +1,14 @@
 //! What a person reads of a plan: the plan itself, the record of the work. Facts come in, plain workshop English goes out.
 
 mod face;
+mod fit;
+mod ground;
 mod judge;
 mod plan;
 mod plan_facts;
 mod record;
 mod text;
+mod thread;
 mod work;
 
 pub use plan::plan;

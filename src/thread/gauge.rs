@@ -57,60 +57,6 @@ pub struct GaugeMeaning {
 /// ```
 pub const NOT_GO_TURNS: f64 = 2.0;
 
-impl Gauge {
-    /// What this gauge means on a hole or a screw (principle of ISO 1502, as two gauge makers' usage texts agree).
-    ///
-    /// ```
-    /// use framegauge::thread::{Gauge, Member};
-    /// assert!(Gauge::Go.meaning(Member::Internal).silent_on.contains("minor diameter"));
-    /// ```
-    #[must_use]
-    pub const fn meaning(self, member: Member) -> GaugeMeaning {
-        match (self, member) {
-            (Self::Go, Member::Internal) => GaugeMeaning {
-                shows: "the functional pitch diameter is not below its minimum, pitch and flank errors included, and the major diameter is large enough",
-                silent_on: "the minor diameter, and how much too large the thread is",
-                used: "screws in by hand through the whole thread, without force",
-            },
-            (Self::Go, Member::External) => GaugeMeaning {
-                shows: "the functional pitch diameter is not above its maximum, and the root clears",
-                silent_on: "the major diameter, and how much too small the thread is",
-                used: "screws on by hand over the whole thread, without force",
-            },
-            (Self::NotGo, Member::Internal) => GaugeMeaning {
-                shows: "the pitch diameter itself is not above its maximum",
-                silent_on: "pitch, flanks and the minor diameter",
-                used: "may enter from each end by no more than two turns",
-            },
-            (Self::NotGo, Member::External) => GaugeMeaning {
-                shows: "the pitch diameter itself is not below its minimum",
-                silent_on: "pitch, flanks and the major diameter",
-                used: "may go on from each end by no more than two turns",
-            },
-            (Self::PlainGo, Member::Internal) => GaugeMeaning {
-                shows: "the minor diameter is not below its minimum",
-                silent_on: "everything about the flanks",
-                used: "a plain plug that goes through",
-            },
-            (Self::PlainGo, Member::External) => GaugeMeaning {
-                shows: "the major diameter is not above its maximum",
-                silent_on: "everything about the flanks",
-                used: "a plain ring that goes over",
-            },
-            (Self::PlainNotGo, Member::Internal) => GaugeMeaning {
-                shows: "the minor diameter is not above its maximum",
-                silent_on: "everything about the flanks: a sound bore proves no pitch diameter",
-                used: "a plain plug that does not enter",
-            },
-            (Self::PlainNotGo, Member::External) => GaugeMeaning {
-                shows: "the major diameter is not below its minimum",
-                silent_on: "everything about the flanks",
-                used: "a plain ring that does not go over",
-            },
-        }
-    }
-}
-
 /// What was found with the gauges; `None` for a gauge that was not used.
 ///
 /// ```
@@ -201,93 +147,102 @@ pub fn judge_gauging(member: Member, found: &Gauging) -> Result<GaugingVerdict, 
         ));
     }
     let hole = member == Member::Internal;
-    let mut says = Vec::new();
-    let mut fails = false;
-    let mut worn = false;
-    let mut blocked = false;
-    match found.go_passes {
-        Some(true) => says.push("GO passes: nothing stands in the way of a mating part"),
-        Some(false) => {
-            fails = true;
-            blocked = true;
-            says.push("GO stops: dirt, paint, burrs, a crossed start, or too little metal removed");
-        }
-        None => {}
-    }
-    match found.not_go_turns {
-        Some(turns) if turns > NOT_GO_TURNS => {
-            fails = true;
-            worn = true;
-            says.push(if hole {
-                "NOT GO enters: the pitch diameter is too large, worn or over-tapped"
-            } else {
-                "NOT GO goes on: the pitch diameter is too small, worn or overcut"
-            });
-        }
-        Some(_) => says.push("NOT GO stops within two turns: the pitch diameter holds"),
-        None => {}
-    }
-    match found.plain_go_passes {
-        Some(true) if hole => says.push("plain GO passes: the bore is large enough"),
-        Some(true) => says.push("plain GO passes: the crests are low enough"),
-        Some(false) => {
-            fails = true;
-            blocked = true;
-            says.push(if hole {
-                "plain GO stops: the bore is too small, or coated"
-            } else {
-                "plain GO stops: the crests are too high, or coated"
-            });
-        }
-        None => {}
-    }
-    match found.plain_not_go_enters {
-        Some(true) => {
-            fails = true;
-            worn = true;
-            says.push(if hole {
-                "plain NOT GO enters: the bore is too large, so the threads are too shallow"
-            } else {
-                "plain NOT GO goes on: the crests are gone, so the threads are too shallow"
-            });
-        }
-        Some(false) => says.push("plain NOT GO stops: the threads are deep enough"),
-        None => {}
-    }
-    let complete = found.go_passes.is_some()
-        && found.not_go_turns.is_some()
-        && found.plain_go_passes.is_some()
-        && found.plain_not_go_enters.is_some();
-    let outcome = if fails {
+    let or = |inside, outside| if hole { inside } else { outside };
+    let then = |inside, outside| if hole { inside } else { outside };
+    let go = found.go_passes.map(|passes| match passes {
+        true => Gauged::GoPasses,
+        false => Gauged::GoStops,
+    });
+    let not_go = found.not_go_turns.map(|turns| match turns > NOT_GO_TURNS {
+        true => or(Gauged::NotGoEnters, Gauged::NotGoGoesOn),
+        false => Gauged::NotGoStops,
+    });
+    let plain_go = found.plain_go_passes.map(|passes| match passes {
+        true => or(Gauged::BoreLargeEnough, Gauged::CrestsLowEnough),
+        false => or(Gauged::BoreTooSmall, Gauged::CrestsTooHigh),
+    });
+    let plain_not_go = found.plain_not_go_enters.map(|enters| match enters {
+        true => or(Gauged::BoreTooLarge, Gauged::CrestsGone),
+        false => Gauged::DeepEnough,
+    });
+    let all = [go, not_go, plain_go, plain_not_go];
+    let complete = all.iter().all(Option::is_some);
+    let says: Vec<Gauged> = all.into_iter().flatten().collect();
+    let worn = says.iter().any(|said| said.is_worn());
+    let blocked = says.iter().any(|said| said.is_blocked());
+    let outcome = if worn || blocked {
         Outcome::NonconformityShown
     } else if complete {
         Outcome::ConformityShown
     } else {
         Outcome::Undecided
     };
-    let next = if worn && hole {
-        "chasing cannot bring metal back: see what flank engagement is left, or retap to the next pattern"
-    } else if worn {
-        "chasing cannot bring metal back: see what flank engagement is left, or replace the part"
-    } else if blocked && hole {
-        "clean first, then chase with a chaser of the same pitch and hand, then run GO, NOT GO and the bore check again"
+    let next = if worn {
+        then(NextGauge::EngagementOrRetap, NextGauge::EngagementOrReplace)
     } else if blocked {
-        "clean first, then chase with a chasing die of the same pitch and hand, then run GO, NOT GO and the crest check again"
+        then(NextGauge::ChaseAndBore, NextGauge::ChaseAndCrest)
     } else if found.go_passes.is_none() {
-        "run the threaded GO gauge through by hand"
+        NextGauge::Go
     } else if found.not_go_turns.is_none() {
-        "try the threaded NOT GO gauge at both ends"
+        NextGauge::NotGo
     } else if complete {
-        "nothing: all four gauges agree"
+        NextGauge::Nothing
     } else {
-        "check the crest diameter with plain gauges, or measure it"
+        NextGauge::Plain
     };
     Ok(GaugingVerdict {
         outcome,
-        says,
+        says: says.into_iter().map(Gauged::words).collect(),
         chasing_may_help: blocked && !worn,
-        next,
+        next: next.words(),
     })
+}
+
+/// What one gauge found.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Gauged {
+    GoPasses,
+    GoStops,
+    NotGoEnters,
+    NotGoGoesOn,
+    NotGoStops,
+    BoreLargeEnough,
+    CrestsLowEnough,
+    BoreTooSmall,
+    CrestsTooHigh,
+    BoreTooLarge,
+    CrestsGone,
+    DeepEnough,
+}
+
+impl Gauged {
+    /// Metal is gone.
+    const fn is_worn(self) -> bool {
+        matches!(
+            self,
+            Self::NotGoEnters | Self::NotGoGoesOn | Self::BoreTooLarge | Self::CrestsGone
+        )
+    }
+    /// Something stands in the way.
+    const fn is_blocked(self) -> bool {
+        matches!(
+            self,
+            Self::GoStops | Self::BoreTooSmall | Self::CrestsTooHigh
+        )
+    }
+}
+
+/// What is to be done after gauging.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum NextGauge {
+    EngagementOrRetap,
+    EngagementOrReplace,
+    ChaseAndBore,
+    ChaseAndCrest,
+    Go,
+    NotGo,
+    Plain,
+    Nothing,
 }
 
 /// What chasing a thread does. Common practice; it follows from what the gauges measure.
@@ -312,26 +267,5 @@ pub struct Chasing {
 /// ```
 #[must_use]
 pub const fn chasing() -> Chasing {
-    Chasing {
-        restores: &[
-            "GO acceptance where burrs, paint or displaced metal blocked it",
-            "a bruised first thread",
-        ],
-        never_restores: &[
-            "pitch diameter lost to wear, to a loose tap or to a crossed start",
-            "the bore: shallow threads stay shallow",
-            "a torn-out flank",
-        ],
-        before: &[
-            "pick out and wash the grooves: hardened compound and paint feel like a crossed thread",
-            "name the thread: pitch by leaf, hand by sight; a chaser of another pitch ruins it",
-            "start the chaser by hand from the sound end, following the old helix",
-        ],
-        check_after: &[
-            "GO through the whole thread by hand",
-            "NOT GO at both ends: a chaser can only make this worse",
-            "bore, or crest diameter, against its limits",
-            "the mating part by hand; a hand fit is neither gauge",
-        ],
-    }
+    Chasing::OF_THE_TRADE
 }

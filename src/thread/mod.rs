@@ -61,3 +61,5 @@ pub use tell::{BoreCandidates, CaliperShows, caliper_shows, candidates_by_bore};
 pub use turning::{Reason, Turning, turning};
 pub use unified::Series;
 pub use wire::ThreeWire;
+
+pub(crate) use gauge::{Gauged, NextGauge};
