@@ -53,23 +53,4 @@ impl Grade {
     pub fn weaker(self, other: Self) -> Self {
         self.min(other)
     }
-
-    /// The grade in words for a person.
-    ///
-    /// ```
-    /// assert_eq!(framegauge::Grade::Memory.words(), "from memory");
-    /// ```
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Shop => "your own row",
-            Self::Memory => "from memory",
-            Self::CommonPractice => "common practice",
-            Self::Derived => "derived",
-            Self::SecondHand => "second-hand",
-            Self::Published => "published once",
-            Self::Agreeing => "published, two agree",
-            Self::Standard => "read in the standard",
-        }
-    }
 }

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::clock::Clock;
 use super::report::report;
-use super::section::{ONE_AXIS, Section, extremes, mean, rms, section};
+use super::section::{Section, extremes, mean, rms, section};
 use crate::measure::{Decision, DecisionRule, Limits, Reading, decide};
 use crate::quantity::{BoreDiameter, Length, deg, in_mm, mm, to_mm};
 use crate::{Error, ErrorKind};
@@ -244,7 +244,7 @@ impl BoreSurvey {
             }
             _ => None,
         };
-        let axes = |s: &Section| !s.blind_to.iter().any(|b| b == ONE_AXIS);
+        let axes = |s: &Section| !s.blind_to.iter().any(|b| b == Section::ONE_AXIS);
         Ok(BoreShape {
             size,
             complete: sections.len() > 1 && sections.iter().all(axes),

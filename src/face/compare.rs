@@ -1,15 +1,13 @@
 //! Before and after: what a pass really took off, and whether the cutter ran square.
 
-use alloc::format;
-
 use super::kernel::{P, lsq};
 use super::plane::{Plane, RunOut};
 use super::report::report;
 use super::ring::RingSurvey;
 use super::tilt::Tilt;
 use crate::evidence::Text;
-use crate::measure::{Decision, DecisionRule, Outcome, Reading, decide};
-use crate::quantity::{Length, in_mm, mm, to_mm};
+use crate::measure::{Decision, DecisionRule, Reading, decide};
+use crate::quantity::{mm, to_mm};
 use crate::{Error, ErrorKind};
 
 report! {
@@ -132,7 +130,7 @@ impl RingSurvey {
             _ => None,
         };
         let zero_moved = least < -2.0 * u - 1e-6;
-        let words = words(mm(least), mm(most), ran_square.as_ref(), zero_moved);
+        let words = PassRecord::said(mm(least), mm(most), ran_square.as_ref(), zero_moved);
         Ok(PassRecord {
             stations,
             cut: cut.len(),
@@ -147,19 +145,4 @@ impl RingSurvey {
             words,
         })
     }
-}
-
-fn words(least: Length, most: Length, ran_square: Option<&Decision>, zero_moved: bool) -> Text {
-    if zero_moved {
-        return "the face seems to have grown: the zero of the indicator moved, so amounts cannot be told".into();
-    }
-    let square = match ran_square.map(|d| d.outcome) {
-        Some(Outcome::ConformityShown) => "the cutter ran square",
-        Some(Outcome::NonconformityShown) => {
-            "the cutter did not run square: look for play or chips in the pilot"
-        }
-        Some(Outcome::Undecided) => "whether the cutter ran square is not shown",
-        None => "too little was cut to say how the cutter ran",
-    };
-    format!("{} to {} came off; {square}", in_mm(least), in_mm(most)).into()
 }

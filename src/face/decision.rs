@@ -1,7 +1,5 @@
 //! The facing decision: done, one more pass, stop, cannot clean up, or measure first.
 
-use alloc::format;
-
 use super::allowance::{Allowance, CutLimit, Pass};
 use super::depth::{CleanUp, checked_share};
 use super::report::report;
@@ -234,7 +232,7 @@ impl RingSurvey {
         .into_iter()
         .flatten()
         .fold(square.grade, Grade::weaker);
-        let words = words(&step);
+        let words = step.words();
         Ok(FacingReport {
             step,
             words,
@@ -278,9 +276,7 @@ impl RingSurvey {
         }
         if !judged().any(shown(Outcome::NonconformityShown)) {
             let coarse = judged().any(|d| d.why == Why::InstrumentTooCoarse);
-            return Ok(FacingStep::Undecided {
-                measure: self.look_closer(coarse),
-            });
+            return Ok(FacingStep::undecided(self.look_closer(coarse)));
         }
         self.one_pass(&self.needed(goal, clean_up)?, allowance, rule)
     }
@@ -310,23 +306,9 @@ impl RingSurvey {
                     limit: limit.clone(),
                 }
             }
-            Pass::TooClose { limit } => FacingStep::Undecided {
-                measure: format!(
-                    "both finer, or cut part of it and survey again: {} needed and {} left under \"{}\" are too close",
-                    in_mm(needed.value()),
-                    in_mm(limit.may_come_off().map_or(mm(0.0), Reading::value)),
-                    limit.what(),
-                )
-                .into(),
-            },
-            Pass::Unknown { limit } => FacingStep::Undecided {
-                measure: limit.measure().map_or_else(Text::default, |measure| {
-                    format!("{}: {measure}", limit.what()).into()
-                }),
-            },
-            Pass::NoLimit => FacingStep::Undecided {
-                measure: "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into(),
-            },
+            Pass::TooClose { limit } => FacingStep::undecided(Closer::Both { needed, limit }),
+            Pass::Unknown { limit } => FacingStep::undecided(Closer::Limit { limit }),
+            Pass::NoLimit => FacingStep::undecided(Closer::AnyLimit),
         })
     }
 
@@ -340,40 +322,36 @@ impl RingSurvey {
         Reading::new(depth, clean_up.standard_uncertainty)
     }
 
-    fn look_closer(&self, coarse: bool) -> Text {
+    fn look_closer(&self, coarse: bool) -> Closer<'_> {
         if coarse {
-            return "the face with a finer indicator: this one cannot show the limit".into();
+            return Closer::Finer;
         }
-        let more = super::sampling::recommended_probes(self.points.len());
-        format!("the face again: {more} probes all round, each read twice and pooled").into()
+        let probes = super::sampling::recommended_probes(self.points.len());
+        Closer::Again { probes }
     }
 }
 
-fn words(step: &FacingStep) -> Text {
-    match step {
-        FacingStep::Done => "done: square enough as it is".into(),
-        FacingStep::OnePass { depth, up_to, .. } => format!(
-            "one more pass: {} after first touch, at most {}",
-            in_mm(*depth),
-            in_mm(*up_to)
-        )
-        .into(),
-        FacingStep::Stop { limit } => format!(
-            "stop: nothing more may come off because of {}",
-            limit.what()
-        )
-        .into(),
-        FacingStep::CannotCleanUp {
-            depth,
-            share_reachable,
-            limit,
-        } => format!(
-            "cannot clean up: {} allows {}, which touches {:.0} % of the face",
-            limit.what(),
-            in_mm(*depth),
-            share_reachable * 100.0
-        )
-        .into(),
-        FacingStep::Undecided { measure } => format!("undecided: measure {}", measure).into(),
+/// What must be measured before it can be decided.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Closer<'a> {
+    /// The face with a finer indicator.
+    Finer,
+    /// The face again, with so many probes.
+    Again { probes: usize },
+    /// What is needed and what is left lie too close together.
+    Both {
+        needed: &'a Reading,
+        limit: &'a CutLimit,
+    },
+    /// A limit that is not known.
+    Limit { limit: &'a CutLimit },
+    /// Nobody stated any limit.
+    AnyLimit,
+}
+
+impl FacingStep {
+    fn undecided(measure: Closer<'_>) -> Self {
+        let measure = measure.words();
+        Self::Undecided { measure }
     }
 }

@@ -7,11 +7,11 @@ use core::fmt::Write;
 
 use super::allowance::{Caps, LimitName};
 use super::pads::PadSurvey;
-use super::page::{Page, WIDTH, label, limits_in_words, n};
+use super::page::{Page, WIDTH, label, n};
 use super::ring::RingSurvey;
 use super::tangent::cutter_plane;
 use crate::Error;
-use crate::quantity::{Length, in_mm, to_mm};
+use crate::quantity::{Length, to_mm};
 
 impl RingSurvey {
     /// Draws the face as seen from outside, 12 o'clock up: heights in millimetres at the probes, the profile around the
@@ -60,14 +60,8 @@ impl RingSurvey {
             )
         };
         let mut page = Page::new();
-        page.text(WIDTH / 2.0, 9.0, 5.0, "middle", "Face as seen from outside");
-        page.text(
-            WIDTH / 2.0,
-            14.5,
-            3.6,
-            "middle",
-            &format!("heights in mm, outwards along: {}", self.datum()),
-        );
+        page.text(WIDTH / 2.0, 9.0, 5.0, "middle", Self::TITLE);
+        page.text(WIDTH / 2.0, 14.5, 3.6, "middle", &Page::scale(self.datum()));
         page.path(
             &self.touched_outline(depth, place)?,
             "fill=\"url(#touched)\" stroke=\"none\"",
@@ -103,17 +97,11 @@ impl RingSurvey {
             };
             page.text(spot.0, spot.1 + 1.2, 3.4, "middle", &label(point.z));
         }
-        let clean = self.clean_up();
-        let mut lines = alloc::vec![
-            format!("Hatched: touched at {} after first contact, {:.0} % of the face", in_mm(depth), share * 100.0),
-            format!("Clean-up depth: {} at the probes, {} to the outer edge (up to {})", in_mm(clean.at_probes), in_mm(clean.at_outer_edge), in_mm(clean.upper)),
-            "Double ring: highest probe. Filled: touched. Open: not touched. Cross: carries a pressed cup.".into(),
-            "Outer line: profile, heights exaggerated; dashed: where the cutter would stand.".into(),
-        ];
-        lines.extend(limits_in_words(allowance));
-        lines.extend(self.warnings().iter().map(|w| format!("Note: {w}")));
+        let mut lines = self.legend(depth, share);
+        lines.extend(allowance.lines());
+        lines.extend(self.warnings().iter().map(super::Warning::note));
         page.notes(152.0, &lines);
-        Ok(page.finish("Face as seen from outside"))
+        Ok(page.finish(Self::TITLE))
     }
 
     fn clock_marks(&self, page: &mut Page, outer: f64, place: impl Fn(f64, f64) -> (f64, f64)) {
@@ -251,20 +239,8 @@ impl PadSurvey {
             )
         };
         let mut page = Page::new();
-        page.text(
-            WIDTH / 2.0,
-            9.0,
-            5.0,
-            "middle",
-            "Mount as seen from outside",
-        );
-        page.text(
-            WIDTH / 2.0,
-            14.5,
-            3.6,
-            "middle",
-            &format!("heights in mm, outwards along: {}", self.datum()),
-        );
+        page.text(WIDTH / 2.0, 9.0, 5.0, "middle", Self::TITLE);
+        page.text(WIDTH / 2.0, 14.5, 3.6, "middle", &Page::scale(self.datum()));
         self.pad_outlines(&mut page, place);
         for (index, point) in self.points.iter().enumerate() {
             let at = place(point.x, point.y);
@@ -273,19 +249,11 @@ impl PadSurvey {
         }
         #[expect(clippy::cast_precision_loss, reason = "a count")]
         let share = touched.len() as f64 / self.points.len() as f64;
-        let mut lines = alloc::vec![
-            format!(
-                "At {} after first contact {:.0} % of the probed places are touched",
-                in_mm(depth),
-                share * 100.0
-            ),
-            format!("Depth to touch all of them: {}", in_mm(self.range())),
-            "Double ring: first contact. Filled: touched. Open: not touched.".into(),
-        ];
-        lines.extend(limits_in_words(allowance));
-        lines.push("Brake part: the makers' written limits come first.".into());
+        let mut lines = self.legend(depth, share);
+        lines.extend(allowance.lines());
+        lines.push(Self::LAST_LINE.into());
         page.notes(middle + half + 22.0, &lines);
-        Ok(page.finish("Mount as seen from outside"))
+        Ok(page.finish(Self::TITLE))
     }
 
     fn pad_outlines(&self, page: &mut Page, place: impl Fn(f64, f64) -> (f64, f64)) {

@@ -74,3 +74,6 @@ pub use two::{CupTilt, Misalignment, Parallelism, pilot_play};
 pub use warn::Warning;
 pub use widths::{WidthReading, WidthShape, WidthSurvey};
 pub use zone::{Certificate, ContactPattern, MinimumZone, minimum_zone};
+
+pub(crate) use decision::Closer;
+pub(crate) use page::Page;

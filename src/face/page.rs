@@ -4,7 +4,6 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::allowance::{Caps, LimitName};
 use crate::evidence::escaped;
 use crate::quantity::{mm, settled, settled_mm};
 
@@ -127,23 +126,6 @@ fn wrapped(line: &str) -> Vec<String> {
         }
     }
     parts
-}
-
-pub(crate) fn limits_in_words<N: LimitName, M: LimitName>(allowance: &Caps<N, M>) -> Vec<String> {
-    let nearest = allowance.nearest();
-    let mut lines = Vec::new();
-    for limit in allowance.limits() {
-        let mark = if nearest == Some(limit) {
-            " (nearest)"
-        } else {
-            ""
-        };
-        lines.push(format!("Limit: {limit}{mark}"));
-    }
-    if lines.is_empty() {
-        lines.push("Limits: none stated".into());
-    }
-    lines
 }
 
 /// Height above the lowest reading, signed against zero as read.

@@ -98,8 +98,6 @@ pub(crate) fn extremes(readings: &[&BoreReading]) -> (Reading, Reading) {
     (least, most)
 }
 
-pub(crate) const ONE_AXIS: &str = "anything but one axis: read a second one, square to it";
-
 pub(crate) fn section(depth: f64, own: &[&BoreReading]) -> Result<Section, Error> {
     let (least, most) = extremes(own);
     let of = |gauge: Gauge| {
@@ -118,19 +116,17 @@ pub(crate) fn section(depth: f64, own: &[&BoreReading]) -> Result<Section, Error
         .fold(0.0, f64::max);
     let mut blind_to: Vec<Text> = Vec::new();
     if own.len() < 2 {
-        blind_to.push(ONE_AXIS.into());
+        blind_to.push(Section::ONE_AXIS.into());
     }
     if three.is_empty() {
-        blind_to.push("odd lobes: two contacts read the same across them".into());
+        blind_to.push(Section::ODD_LOBES.into());
     }
     if two.len() < 2 && !three.is_empty() {
-        blind_to.push("an ellipse: three contacts average it away".into());
+        blind_to.push(Section::ELLIPSE.into());
     }
     let ellipse = ellipse(&two);
     if two.len() >= 2 && ellipse.is_none() {
-        blind_to.push(
-            "an ellipse that stands between the axes read: read a third at 60 or 45 degrees".into(),
-        );
+        blind_to.push(Section::BETWEEN_AXES.into());
     }
     Ok(Section {
         depth: mm(depth),

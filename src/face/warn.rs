@@ -1,7 +1,6 @@
 //! What a survey cannot tell, and what looks wrong in it. Warnings never change an answer.
 
 use alloc::vec::Vec;
-use core::fmt;
 
 use super::ring::RingSurvey;
 use crate::evidence::Text;
@@ -47,32 +46,6 @@ pub enum Warning {
         /// How many there are.
         probes: usize,
     },
-}
-
-impl fmt::Display for Warning {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Suspect { probe, reading } => {
-                write!(
-                    f,
-                    "reading {} ({reading}) stands apart from all the others; kept, but read it again",
-                    probe + 1
-                )
-            }
-            Self::AxisOutside => {
-                f.write_str("all probes lie on one side of the axis; probe all round")
-            }
-            Self::Few { probes } => {
-                write!(f, "{probes} probes cannot show a saddle; take 5, 7 or 9")
-            }
-            Self::EvenCount { probes } => {
-                write!(
-                    f,
-                    "{probes} evenly spaced probes make a seat look as if it rocked; 5, 7 or 9 do not"
-                )
-            }
-        }
-    }
 }
 
 impl RingSurvey {

@@ -36,18 +36,6 @@ pub enum FitKind {
     Interference,
 }
 
-impl FitKind {
-    /// The kind in words for a person.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Clearance => "clearance fit: goes in by hand",
-            Self::Transition => "transition fit: gap or light press, depending on the parts",
-            Self::Interference => "interference fit: has to be pressed",
-        }
-    }
-}
-
 /// Which member lies outside its limits.
 ///
 /// ```
@@ -76,18 +64,6 @@ pub enum Out {
 }
 
 impl Out {
-    /// In words for a person.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Neither => "neither member is out",
-            Self::Hole => "the hole is out",
-            Self::Shaft => "the inner part is out",
-            Self::Both => "both members are out",
-            Self::CannotTell => "the readings do not tell which member is out",
-        }
-    }
-
     pub(crate) fn of(hole: Option<Outcome>, shaft: Option<Outcome>) -> Self {
         let out = |o: Option<Outcome>| o == Some(Outcome::NonconformityShown);
         let within = |o: Option<Outcome>| o == Some(Outcome::ConformityShown);

@@ -1,6 +1,5 @@
 //! Whether an instrument can decide a tolerance at all, which one can, and deciding from few readings.
 
-use alloc::format;
 use alloc::vec::Vec;
 
 use super::decision::{SHOWN, Tails, told};
@@ -9,7 +8,7 @@ use super::{
     acceptance_zone, student,
 };
 use crate::evidence::Text;
-use crate::quantity::{in_mm, mm};
+use crate::quantity::mm;
 
 /// Which instruments could show conformity with limits, and which never could.
 #[derive(Debug, Clone, PartialEq)]
@@ -68,25 +67,10 @@ pub fn able(
             .collect()
     };
     let (can, cannot) = (pick(true), pick(false));
-    let words = match (can.first(), cannot.is_empty()) {
-        (Some(best), true) => format!("{best} can decide {limits}"),
-        (Some(best), false) => format!(
-            "{} cannot decide {limits}; {best} can",
-            cannot.join(" and ")
-        ),
-        (None, false) => format!(
-            "none of {} can decide {limits}: a finer instrument is needed",
-            cannot.join(", ")
-        ),
-        (None, true) => format!(
-            "no instrument here measures this with a known uncertainty at {}",
-            in_mm(size)
-        ),
-    };
     Able {
+        words: Able::said(&can, &cannot, limits, size),
         can,
         cannot,
-        words: words.into(),
     }
 }
 

@@ -2,7 +2,6 @@
 //! binary a gap of 34.85 - 34.80 mm is larger than 0.05 mm.
 
 use core::cmp::Ordering;
-use core::fmt;
 
 use crate::evidence::{Figure, Grade};
 use crate::quantity::{Length, in_mm, nanometres};
@@ -243,31 +242,6 @@ impl Limits {
         match (below, above) {
             (Some(a), Some(b)) => Some(a.min(b)),
             (one, other) => one.or(other),
-        }
-    }
-}
-
-impl fmt::Display for Limits {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match (self.lower, self.upper) {
-            (Bound::At(low), Bound::At(high)) => write!(
-                f,
-                "{:.3} to {}",
-                crate::quantity::settled_mm(low),
-                in_mm(high)
-            ),
-            (Bound::At(low), Bound::Open) => write!(f, "at least {}", in_mm(low)),
-            (Bound::Open, Bound::At(high)) => write!(f, "at most {}", in_mm(high)),
-            (Bound::At(low), Bound::Unknown) => {
-                write!(f, "from {}, upper limit unknown", in_mm(low))
-            }
-            (Bound::Unknown, Bound::At(high)) => {
-                write!(f, "up to {}, lower limit unknown", in_mm(high))
-            }
-            (Bound::Open, Bound::Open) => f.write_str("no limit"),
-            (Bound::Unknown | Bound::Open, Bound::Unknown) | (Bound::Unknown, Bound::Open) => {
-                f.write_str("limits unknown")
-            }
         }
     }
 }

@@ -32,27 +32,17 @@ pub(super) struct Pass<'a> {
     pub part: Option<PartDid>,
 }
 
-impl<'a> From<&'a BorePass> for Pass<'a> {
-    fn from(pass: &'a BorePass) -> Self {
-        Self {
-            bore: &pass.bore,
-            left: pass.coating_left,
-            marks: pass.marks,
-            part: pass.part,
+macro_rules! passes {
+    ($($kind:ty),*) => {$(
+        impl<'a> From<&'a $kind> for Pass<'a> {
+            fn from(pass: &'a $kind) -> Self {
+                let (left, marks, part) = (pass.coating_left, pass.marks, pass.part);
+                Self { bore: &pass.bore, left, marks, part }
+            }
         }
-    }
+    )*};
 }
-
-impl<'a> From<&'a ShellPass> for Pass<'a> {
-    fn from(pass: &'a ShellPass) -> Self {
-        Self {
-            bore: &pass.bore,
-            left: pass.coating_left,
-            marks: pass.marks,
-            part: pass.part,
-        }
-    }
-}
+passes!(BorePass, ShellPass);
 
 /// The bore now. After a cut every reading lies on metal unless the pass says that paint remains; after work by hand what it
 /// lies on is not known unless that is said.
@@ -91,27 +81,26 @@ pub(super) fn of<'a>(
         };
         now.covered = lies_on == Surface::OverPaint;
         if !pass.bore.is_empty() {
-            now.bore = pass
-                .bore
-                .iter()
-                .map(|placed| Placed {
-                    surface: if placed.surface == Surface::NotKnown {
-                        lies_on
-                    } else {
-                        placed.surface
-                    },
-                    ..*placed
+            let surface = |said| {
+                if said == Surface::NotKnown {
+                    lies_on
+                } else {
+                    said
+                }
+            };
+            let here = pass.bore.iter();
+            now.bore = here
+                .map(|p| Placed {
+                    surface: surface(p.surface),
+                    ..*p
                 })
                 .collect();
         }
     }
     if now.worked {
-        let plain = |readings: &[Placed]| readings.iter().map(|p| p.reading).collect::<Vec<_>>();
-        let (old, new) = (extremes(&plain(first)), extremes(&plain(&now.bore)));
-        now.removed = match (old.first(), new.first()) {
-            (Some(old), Some(new)) => Some(new.less(old)),
-            _ => None,
-        };
+        let plain: Vec<Reading> = first.iter().map(|p| p.reading).collect();
+        let old = extremes(&plain).first().copied();
+        now.removed = old.zip(now.smallest()).map(|(old, new)| new.less(&old));
     }
     now
 }

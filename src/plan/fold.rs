@@ -213,45 +213,53 @@ fn questions(works: &mut [PlaceWork], states: &[State]) -> Vec<Question> {
     numbered.collect()
 }
 
-/// Numbers the steps, each with what comes before it.
+/// What comes before each step; a step that is not ours waits for nothing and nothing waits for it.
+fn afters(drafts: &[Draft]) -> Vec<Vec<After>> {
+    let ours = |draft: &Draft| draft.operation() != Operation::Refer;
+    let mut at: BTreeMap<(&Place, Stage), Vec<usize>> = BTreeMap::new();
+    for (draft, number) in drafts.iter().zip(1..).filter(|(draft, _)| ours(draft)) {
+        at.entry((&draft.place, stage(draft)))
+            .or_default()
+            .push(number);
+    }
+    let after = |(draft, number): (&Draft, usize)| {
+        let mut after = Vec::new();
+        let mut tell = |place: &Place, before: Stage, why: Earlier| {
+            let steps = at.get(&(place, before)).into_iter().flatten().copied();
+            let earlier = steps.filter(|step| *step < number);
+            after.extend(earlier.map(|step| After { step, why }));
+        };
+        if ours(draft) {
+            if draft.place != Place::SeatTube {
+                tell(&Place::SeatTube, Stage::Bore, Earlier::Stand);
+            }
+            earlier(&draft.place, stage(draft), &mut tell);
+        }
+        after
+    };
+    drafts.iter().zip(1..).map(after).collect()
+}
+
+/// Numbers the steps, each with what comes before it, the questions it waits for and the notes of its place.
 fn steps(drafts: Vec<Draft>, places: &[PlaceReport], questions: &[Question]) -> Vec<Step> {
     let numbers: BTreeMap<&str, usize> = questions
         .iter()
         .map(|q| (q.answer.as_str(), q.number))
         .collect();
-    let mut notes: BTreeMap<&Place, &[String]> = BTreeMap::new();
-    for report in places.iter().filter(|p| !p.notes.is_empty()) {
-        notes.insert(&report.place, &report.notes);
-    }
-    let mut at: BTreeMap<(Place, Stage), Vec<usize>> = BTreeMap::new();
-    for (index, draft) in drafts.iter().enumerate() {
-        if draft.operation() != Operation::Refer {
-            at.entry((draft.place.clone(), stage(draft)))
-                .or_default()
-                .push(index + 1);
-        }
-    }
-    let numbered = drafts.into_iter().enumerate().map(|(index, draft)| {
-        let number = index + 1;
-        let mut after = Vec::new();
-        if draft.operation() != Operation::Refer {
-            let mut tell = |place: &Place, before: Stage, why: Earlier| {
-                let steps = at.get(&(place.clone(), before)).into_iter().flatten();
-                let earlier = steps.filter(|step| **step < number);
-                after.extend(earlier.map(|step| After { step: *step, why }));
-            };
-            if draft.place != Place::SeatTube {
-                tell(&Place::SeatTube, Stage::Bore, Earlier::Stand);
-            }
-            earlier(&draft.place, stage(&draft), &mut tell);
-        }
-        let here = notes
-            .get(&draft.place)
-            .copied()
-            .unwrap_or_default()
-            .to_vec();
-        step(draft, number, after, &numbers, here)
-    });
+    let notes: BTreeMap<&Place, &Vec<String>> =
+        places.iter().map(|p| (&p.place, &p.notes)).collect();
+    let afters = afters(&drafts);
+    let numbered = drafts
+        .into_iter()
+        .zip(afters)
+        .zip(1..)
+        .map(|((draft, after), number)| {
+            let notes = notes
+                .get(&draft.place)
+                .map(|notes| notes.to_vec())
+                .unwrap_or_default();
+            step(draft, number, after, &numbers, notes)
+        });
     numbered.collect()
 }
 

@@ -1,9 +1,17 @@
 //! Surveys of faces in words.
 
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
 use core::fmt;
 
-use crate::face::{Cap, LimitName};
-use crate::quantity::in_mm;
+use crate::evidence::Text;
+use crate::face::{
+    Cap, Caps, Closer, FacingStep, LimitName, PadSurvey, Page, PassRecord, RingSurvey, Section,
+    Warning,
+};
+use crate::measure::{Decision, Outcome, Reading};
+use crate::quantity::{Length, in_mm, mm};
 
 impl<N: LimitName, M: LimitName> fmt::Display for Cap<N, M> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -13,5 +21,185 @@ impl<N: LimitName, M: LimitName> fmt::Display for Cap<N, M> {
             (None, Some(measure)) => write!(f, "unknown, {measure}"),
             (None, None) => Ok(()),
         }
+    }
+}
+
+impl fmt::Display for Warning {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Suspect { probe, reading } => {
+                write!(
+                    f,
+                    "reading {} ({reading}) stands apart from all the others; kept, but read it again",
+                    probe + 1
+                )
+            }
+            Self::AxisOutside => {
+                f.write_str("all probes lie on one side of the axis; probe all round")
+            }
+            Self::Few { probes } => {
+                write!(f, "{probes} probes cannot show a saddle; take 5, 7 or 9")
+            }
+            Self::EvenCount { probes } => {
+                write!(
+                    f,
+                    "{probes} evenly spaced probes make a seat look as if it rocked; 5, 7 or 9 do not"
+                )
+            }
+        }
+    }
+}
+
+impl PassRecord {
+    /// What came off, and how the cutter ran.
+    pub(crate) fn said(
+        least: Length,
+        most: Length,
+        ran_square: Option<&Decision>,
+        zero_moved: bool,
+    ) -> Text {
+        if zero_moved {
+            return "the face seems to have grown: the zero of the indicator moved, so amounts cannot be told".into();
+        }
+        let square = match ran_square.map(|d| d.outcome) {
+            Some(Outcome::ConformityShown) => "the cutter ran square",
+            Some(Outcome::NonconformityShown) => {
+                "the cutter did not run square: look for play or chips in the pilot"
+            }
+            Some(Outcome::Undecided) => "whether the cutter ran square is not shown",
+            None => "too little was cut to say how the cutter ran",
+        };
+        format!("{} to {} came off; {square}", in_mm(least), in_mm(most)).into()
+    }
+}
+
+impl FacingStep {
+    /// In a sentence.
+    pub(crate) fn words(&self) -> Text {
+        match self {
+            FacingStep::Done => "done: square enough as it is".into(),
+            FacingStep::OnePass { depth, up_to, .. } => format!(
+                "one more pass: {} after first touch, at most {}",
+                in_mm(*depth),
+                in_mm(*up_to)
+            )
+            .into(),
+            FacingStep::Stop { limit } => format!(
+                "stop: nothing more may come off because of {}",
+                limit.what()
+            )
+            .into(),
+            FacingStep::CannotCleanUp {
+                depth,
+                share_reachable,
+                limit,
+            } => format!(
+                "cannot clean up: {} allows {}, which touches {:.0} % of the face",
+                limit.what(),
+                in_mm(*depth),
+                share_reachable * 100.0
+            )
+            .into(),
+            FacingStep::Undecided { measure } => format!("undecided: measure {}", measure).into(),
+        }
+    }
+}
+
+impl Closer<'_> {
+    /// What to measure.
+    pub(crate) fn words(self) -> Text {
+        match self {
+            Self::Finer => "the face with a finer indicator: this one cannot show the limit".into(),
+            Self::Again { probes } => {
+                format!("the face again: {probes} probes all round, each read twice and pooled").into()
+            }
+            Self::Both { needed, limit } => format!(
+                "both finer, or cut part of it and survey again: {} needed and {} left under \"{}\" are too close",
+                in_mm(needed.value()),
+                in_mm(limit.may_come_off().map_or(mm(0.0), Reading::value)),
+                limit.what(),
+            )
+            .into(),
+            Self::Limit { limit } => limit
+                .measure()
+                .map_or_else(Text::default, |measure| format!("{}: {measure}", limit.what()).into()),
+            Self::AnyLimit => {
+                "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into()
+            }
+        }
+    }
+}
+
+/// What a section is blind to.
+impl Section {
+    pub(crate) const ONE_AXIS: &'static str =
+        "anything but one axis: read a second one, square to it";
+    pub(crate) const ODD_LOBES: &'static str = "odd lobes: two contacts read the same across them";
+    pub(crate) const ELLIPSE: &'static str = "an ellipse: three contacts average it away";
+    pub(crate) const BETWEEN_AXES: &'static str =
+        "an ellipse that stands between the axes read: read a third at 60 or 45 degrees";
+}
+
+impl<N: LimitName, M: LimitName> Caps<N, M> {
+    /// One line a limit, the nearest marked.
+    pub(crate) fn lines(&self) -> Vec<String> {
+        let nearest = self.nearest();
+        let mut lines = Vec::new();
+        for limit in self.limits() {
+            let mark = if nearest == Some(limit) {
+                " (nearest)"
+            } else {
+                ""
+            };
+            lines.push(format!("Limit: {limit}{mark}"));
+        }
+        if lines.is_empty() {
+            lines.push("Limits: none stated".into());
+        }
+        lines
+    }
+}
+
+impl Warning {
+    pub(crate) fn note(&self) -> String {
+        format!("Note: {self}")
+    }
+}
+
+impl Page {
+    /// What the heights of a drawing are.
+    pub(crate) fn scale(datum: &str) -> String {
+        format!("heights in mm, outwards along: {datum}")
+    }
+}
+
+impl RingSurvey {
+    pub(crate) const TITLE: &'static str = "Face as seen from outside";
+    /// What a drawing shows.
+    pub(crate) fn legend(&self, depth: Length, share: f64) -> Vec<String> {
+        let clean = self.clean_up();
+        alloc::vec![
+            format!("Hatched: touched at {} after first contact, {:.0} % of the face", in_mm(depth), share * 100.0),
+            format!("Clean-up depth: {} at the probes, {} to the outer edge (up to {})", in_mm(clean.at_probes), in_mm(clean.at_outer_edge), in_mm(clean.upper)),
+            "Double ring: highest probe. Filled: touched. Open: not touched. Cross: carries a pressed cup.".into(),
+            "Outer line: profile, heights exaggerated; dashed: where the cutter would stand.".into(),
+        ]
+    }
+}
+
+impl PadSurvey {
+    pub(crate) const TITLE: &'static str = "Mount as seen from outside";
+    pub(crate) const LAST_LINE: &'static str = "Brake part: the makers' written limits come first.";
+    /// What a drawing shows.
+    pub(crate) fn legend(&self, depth: Length, share: f64) -> Vec<String> {
+        alloc::vec![
+            format!(
+                "At {} after first contact {:.0} % of the probed places are touched",
+                in_mm(depth),
+                share * 100.0
+            ),
+            format!("Depth to touch all of them: {}", in_mm(self.range())),
+            "Double ring: first contact. Filled: touched. Open: not touched.".into(),
+        ]
     }
 }

@@ -301,7 +301,10 @@ pub fn letter(record: &Record, pictures: &[Picture]) -> String {
     }
     for place in &letter.places {
         out.push_str("<section class=\"job\">\n");
-        let here = record.entries.get(place.entry).map(|entry| &entry.now.place);
+        let here = record
+            .entries
+            .get(place.entry)
+            .map(|entry| &entry.now.place);
         for picture in pictures.iter().filter(|p| Some(&p.place) == here) {
             out.push_str(&format!("<div class=\"pic\">{}</div>\n", picture.svg));
         }

@@ -4,6 +4,8 @@ mod amounts;
 mod bench;
 mod blank;
 mod face;
+mod fit;
+mod ground;
 mod html;
 mod judge;
 mod letter;
@@ -11,6 +13,7 @@ mod measure;
 mod plan;
 mod plan_facts;
 mod text;
+mod thread;
 mod work;
 
 pub use bench::bench;

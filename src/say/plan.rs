@@ -7,9 +7,7 @@ use alloc::vec::Vec;
 use super::text::wrapped;
 use crate::fact::Worded;
 use crate::measure::Outcome;
-use crate::plan::{
-    Counted, Earlier, Off, Operation, PlaceReport, Plan, State, Step, Stop,
-};
+use crate::plan::{Counted, Earlier, Off, Operation, PlaceReport, Plan, State, Step, Stop};
 use crate::quantity::in_mm;
 use crate::standard::{Place, Turning};
 

@@ -157,9 +157,6 @@ pub struct FlankEngagement {
     pub caution: &'static str,
 }
 
-/// A sound bore says nothing about the flanks above it.
-const BORE_IS_NOT_PITCH_DIAMETER: &str = "crest diameters alone prove nothing about the pitch diameter: an over-tapped thread keeps its bore; try a NOT GO gauge or measure over wires";
-
 /// What still bears between an actual outside diameter and an actual bore: radial overlap, capped at the basic height.
 ///
 /// # Errors
@@ -191,6 +188,6 @@ pub fn flank_engagement(
         depth,
         basic_height: basic,
         percent_of_basic_height: 100.0 * depth.value / basic.value,
-        caution: BORE_IS_NOT_PITCH_DIAMETER,
+        caution: FlankEngagement::CAUTION,
     })
 }

@@ -59,24 +59,6 @@ impl ThreadForm {
         }
     }
 
-    /// The form in words for a person.
-    ///
-    /// ```
-    /// use framegauge::thread::ThreadForm;
-    /// assert_eq!(ThreadForm::Bsc.words(), "BSC, 60 degrees, rounded");
-    /// ```
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::IsoMetric => "ISO metric, 60 degrees",
-            Self::IsoInch => "ISO profile at an inch pitch, 60 degrees",
-            Self::Unified => "Unified, 60 degrees",
-            Self::Bsc => "BSC, 60 degrees, rounded",
-            Self::Whitworth => "Whitworth, 55 degrees",
-            Self::Unknown => "form not known",
-        }
-    }
-
     /// The word that ends a designation; empty where the designation needs none.
     pub(super) const fn mark(self) -> &'static str {
         match self {

@@ -55,60 +55,6 @@ pub struct GaugeMeaning {
 /// ```
 pub const NOT_GO_TURNS: f64 = 2.0;
 
-impl Gauge {
-    /// What this gauge means on a hole or a screw (principle of ISO 1502, as two gauge makers' usage texts agree).
-    ///
-    /// ```
-    /// use framegauge::thread::{Gauge, Member};
-    /// assert!(Gauge::Go.meaning(Member::Internal).silent_on.contains("minor diameter"));
-    /// ```
-    #[must_use]
-    pub const fn meaning(self, member: Member) -> GaugeMeaning {
-        match (self, member) {
-            (Self::Go, Member::Internal) => GaugeMeaning {
-                shows: "the functional pitch diameter is not below its minimum, pitch and flank errors included, and the major diameter is large enough",
-                silent_on: "the minor diameter, and how much too large the thread is",
-                used: "screws in by hand through the whole thread, without force",
-            },
-            (Self::Go, Member::External) => GaugeMeaning {
-                shows: "the functional pitch diameter is not above its maximum, and the root clears",
-                silent_on: "the major diameter, and how much too small the thread is",
-                used: "screws on by hand over the whole thread, without force",
-            },
-            (Self::NotGo, Member::Internal) => GaugeMeaning {
-                shows: "the pitch diameter itself is not above its maximum",
-                silent_on: "pitch, flanks and the minor diameter",
-                used: "may enter from each end by no more than two turns",
-            },
-            (Self::NotGo, Member::External) => GaugeMeaning {
-                shows: "the pitch diameter itself is not below its minimum",
-                silent_on: "pitch, flanks and the major diameter",
-                used: "may go on from each end by no more than two turns",
-            },
-            (Self::PlainGo, Member::Internal) => GaugeMeaning {
-                shows: "the minor diameter is not below its minimum",
-                silent_on: "everything about the flanks",
-                used: "a plain plug that goes through",
-            },
-            (Self::PlainGo, Member::External) => GaugeMeaning {
-                shows: "the major diameter is not above its maximum",
-                silent_on: "everything about the flanks",
-                used: "a plain ring that goes over",
-            },
-            (Self::PlainNotGo, Member::Internal) => GaugeMeaning {
-                shows: "the minor diameter is not above its maximum",
-                silent_on: "everything about the flanks: a sound bore proves no pitch diameter",
-                used: "a plain plug that does not enter",
-            },
-            (Self::PlainNotGo, Member::External) => GaugeMeaning {
-                shows: "the major diameter is not below its minimum",
-                silent_on: "everything about the flanks",
-                used: "a plain ring that does not go over",
-            },
-        }
-    }
-}
-
 /// What was found with the gauges; `None` for a gauge that was not used.
 ///
 /// ```

@@ -6,7 +6,7 @@ use core::fmt;
 use super::basic::{minor_span, pitch_diameter_span};
 use super::{Designation, PitchDrift, ThreadForm, ThreadSize};
 use crate::measure::settled_cmp;
-use crate::quantity::{Length, in_mm, mm};
+use crate::quantity::{Length, mm};
 
 /// Whether two threads mate.
 ///
@@ -206,35 +206,5 @@ pub fn mismatch(a: &Designation, b: &Designation) -> Mismatch {
             .ok()
             .flatten()
             .filter(|_| reaches),
-    }
-}
-
-impl fmt::Display for Mismatch {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.mates {
-            Mates::Yes => f.write_str("these threads mate")?,
-            Mates::CannotTell => {
-                return f.write_str(
-                    "cannot tell: the form of one thread is not known; measure its pitch diameter over wires",
-                );
-            }
-            Mates::No => write!(f, "these threads do not mate: {}", self.grounds)?,
-        }
-        if self.grounds.diameter {
-            write!(f, "; pitch diameters {} apart", in_mm(self.apart_min))?;
-        }
-        if self.grounds.pitch {
-            write!(f, "; {} drift a turn", in_mm(self.drift.per_turn))?;
-            if let (Some(turns), Some(wider)) = (self.turns_until_binding, self.wider) {
-                write!(
-                    f,
-                    ", with {wider} as the hole it binds after about {turns:.1} turns"
-                )?;
-            }
-        }
-        if self.grounds.hand {
-            f.write_str("; one is left-hand, the other right-hand")?;
-        }
-        Ok(())
     }
 }

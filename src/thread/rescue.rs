@@ -129,7 +129,7 @@ pub fn retap(
         old_thread_left_min: left(greatest),
         old_thread_left_max: left(least),
         wall_left,
-        caution: "cannot be undone: ask the frame maker what wall must stay, and never recut a bonded or composite shell",
+        caution: Retap::CAUTION,
     })
 }
 

@@ -48,11 +48,11 @@ pub fn caliper_shows(size: &ThreadSize, member: Member) -> Result<CaliperShows, 
         return Ok(match member {
             Member::Internal => CaliperShows {
                 reads: limits.minor,
-                from: "minor diameter limits of the usual class",
+                from: CaliperShows::USUAL_MINOR,
             },
             Member::External => CaliperShows {
                 reads: limits.major,
-                from: "major diameter limits of the usual class",
+                from: CaliperShows::USUAL_MAJOR,
             },
         });
     }
@@ -60,13 +60,13 @@ pub fn caliper_shows(size: &ThreadSize, member: Member) -> Result<CaliperShows, 
     match member {
         Member::External => Ok(CaliperShows {
             reads: Limits::between(mm(d - 0.2 * p), size.major(), Grade::Published)?,
-            from: "nominal less 0.2 mm at a pitch near 1 mm, two published pages; scaled with the pitch",
+            from: CaliperShows::PUBLISHED,
         }),
         Member::Internal => {
             let basic = BasicDiameters::of(size)?;
             Ok(CaliperShows {
                 reads: Limits::at_least(basic.minor, basic.evidence().worth())?,
-                from: "basic minor diameter; its upper limit was not found",
+                from: CaliperShows::BASIC_MINOR,
             })
         }
     }
@@ -132,23 +132,9 @@ pub fn candidates_by_bore(
             possible.push(*size);
         }
     }
-    let (ambiguous, next) = match possible.len() {
-        0 => (
-            false,
-            "none of these: measure the pitch with a leaf, and the bore again at both ends",
-        ),
-        1 => (
-            false,
-            "lay a leaf of this pitch on the threads before cutting; a bore alone proves no thread",
-        ),
-        _ => (
-            true,
-            "the bore cannot tell these apart: lay a leaf on the threads, or count them along 25.4 mm",
-        ),
-    };
     Ok(BoreCandidates {
+        ambiguous: possible.len() > 1,
+        next: BoreCandidates::next_for(possible.len()),
         possible,
-        ambiguous,
-        next,
     })
 }

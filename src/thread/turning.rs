@@ -1,7 +1,5 @@
 //! Which way to turn, why, and what the letters on a tap mean.
 
-use core::fmt;
-
 use super::{Hand, HandPattern, Side, Turn};
 use crate::evidence::Evidence;
 use crate::{Error, ErrorKind};
@@ -106,40 +104,6 @@ pub enum Reason {
     LocksAnother,
 }
 
-impl Reason {
-    /// The reason in words a mechanic would use.
-    ///
-    /// Source: an archived cycling answer list on left-hand threads, agreeing with a magazine article. Precession: under a
-    /// turning load a part that is a slightly loose fit rolls inside its seat against the load. It is stronger than the drag
-    /// of the bearing, so "the bearing would unscrew it" gives the wrong sign.
-    ///
-    /// ```
-    /// use framegauge::thread::{Side, hand_pattern, turning};
-    /// let cup = turning(hand_pattern("bsc").unwrap(), Side::Drive).unwrap();
-    /// assert!(cup.reason.words().contains("rolls"));
-    /// ```
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::PrecessionTightens => {
-                "under a turning load a slightly loose part rolls inside its seat against the load (precession); this hand is tightened by it, and the drag of the bearing is too weak to matter"
-            }
-            Self::TorqueOnly => {
-                "precession works against this hand here, so the part is held by its torque alone: tighten it fully and check it again"
-            }
-            Self::LittleTurningLoad => {
-                "hardly any turning load reaches this side, so the plain right-hand thread holds"
-            }
-            Self::DriveTightens => {
-                "pedalling screws it on; back-pedalling unscrews a fixed sprocket, so that one needs its left-hand lockring"
-            }
-            Self::LocksAnother => {
-                "the opposite hand to the sprocket's: when the sprocket backs out it drives the lockring tighter"
-            }
-        }
-    }
-}
-
 /// Which way to turn a part of a pattern on a side.
 ///
 /// ```
@@ -212,18 +176,4 @@ pub fn turning(pattern: &HandPattern, side: Side) -> Result<Turning, Error> {
         loosen: hand.loosen(),
         reason,
     })
-}
-
-impl fmt::Display for Turning {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(
-            f,
-            "{}, {}: {} thread. Facing that side from outside: tighten {}, loosen {}.",
-            self.name,
-            self.side.words(),
-            self.hand.words(),
-            self.tighten.words(),
-            self.loosen.words()
-        )
-    }
 }
