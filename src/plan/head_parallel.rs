@@ -1,135 +1,81 @@
 //! Parallelism of the two faces of a head tube.
 
 use alloc::format;
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::face_now;
-use super::head_face::{PUBLISHED, Planned, published, surveyed};
+use super::facts::{HeadAsk, HeadFact};
+use super::head::held;
+use super::head_face::{OWNER, Planned, published, surveyed};
 use super::sheet::{HeadTubeSheet, Limited};
-use super::site::{Site, verb};
+use super::site::Site;
 use super::work::PlaceWork;
-use crate::face::RingSurvey;
-use crate::judge::{Finding, sizes_against};
+use crate::judge::{Finding, Verdict, sizes_against};
 use crate::measure::Outcome;
 use crate::standard::Place;
 
-/// Parallelism of the two faces, as surveyed.
-pub(super) struct Parallel {
-    found: Vec<Finding>,
-    pub worst: Outcome,
-}
-
-/// The finding on both faces, where it belongs: at each of them.
-pub(super) fn together(ends: &[Planned<'_>], parallel: &Parallel, works: &mut [PlaceWork]) {
+/// The verdict on both faces, where it belongs: at each of them.
+pub(super) fn together(ends: &[Planned<'_>], parallel: &Verdict, works: &mut [PlaceWork]) {
     let deals = |w: &PlaceWork| !w.steps.is_empty() || !w.questions.is_empty();
     let dealt = works.iter().any(deals);
-    let will_change = works
-        .iter()
-        .any(|w| w.steps.iter().any(|s| s.operation().cuts()));
-    for work in works.iter_mut() {
+    let mut steps = works.iter().flat_map(|w| &w.steps);
+    let will_change = steps.any(|s| s.operation().cuts());
+    for work in works {
         let here = deals(work);
-        for finding in &parallel.found {
+        for finding in &parallel.findings {
             let out = finding.outcome == Some(Outcome::NonconformityShown);
-            match (here, dealt) {
-                (true, _) => work.settled(finding.clone()),
+            if here || dealt {
                 // What is done at the other face cures both.
-                (false, true) => work.settled(Finding {
-                    outcome: finding.outcome.filter(|_| !out),
+                work.settled(Finding {
+                    outcome: finding.outcome.filter(|_| here || !out),
                     ..finding.clone()
-                }),
-                (false, false) => {
-                    work.fact(finding.clone());
-                    if out {
-                        work.cure(format!(
-                            "{} both ends with the pilot centred in the opposite bore, where that is permitted; else the frame maker",
-                            verb(super::answer::Operation::Face)
-                        ));
-                    }
-                }
+                });
+                continue;
+            }
+            work.fact(finding.clone());
+            if out {
+                work.cure(HeadFact::FaceBothEnds);
             }
         }
-        if parallel.worst == Outcome::Undecided && !will_change {
-            let path = ends
-                .iter()
-                .find(|p| Place::HeadFace(p.end.end) == work.place)
-                .map_or("head_tube.lower", |p| p.end.path);
-            work.ask_plain(
-                format!("{path}.face.{}", probes_field(ends, &work.place)),
-                "heights of both faces again, finer; or ink both and take the first light cut where a cut is permitted",
-                "whether the two faces are parallel enough is not shown either way",
-                "dial indicator turned about the pilot",
-            );
+        if parallel.outcome == Outcome::Undecided && !will_change {
+            work.ask(heights_field(ends, &work.place), HeadAsk::FacesFiner);
         }
     }
 }
 
 /// Where new heights of a face are written.
-fn probes_field(ends: &[Planned<'_>], place: &Place) -> &'static str {
-    let face = ends
-        .iter()
-        .find(|p| Place::HeadFace(p.end.end) == *place)
-        .and_then(|p| p.end.sheet.face.as_ref());
-    match face {
-        Some(face) if !face_now::passes(face).is_empty() => "passes",
-        _ => "probes",
-    }
+fn heights_field(ends: &[Planned<'_>], place: &Place) -> String {
+    let planned = ends.iter().find(|p| Place::HeadFace(p.end.end) == *place);
+    let face = planned.and_then(|p| p.end.sheet.face.as_ref());
+    let worked = face.is_some_and(|face| !face_now::passes(face).is_empty());
+    let path = planned.map_or("head_tube.lower", |p| p.end.path);
+    format!("{path}.face.{}", if worked { "passes" } else { "probes" })
 }
 
 /// Both faces against every limit of parallelism, the makers' first.
-pub(super) fn parallel(site: &Site<'_>, sheet: &HeadTubeSheet, clamped: bool) -> Option<Parallel> {
+pub(super) fn parallel(site: &Site<'_>, sheet: &HeadTubeSheet, clamped: bool) -> Option<Verdict> {
     let (upper, lower) = (sheet.upper.as_ref()?, sheet.lower.as_ref()?);
-    let (here, there) = (
-        surveyed(upper.face.as_ref()?)?,
-        surveyed(lower.face.as_ref()?)?,
-    );
-    let outer = |s: &RingSurvey| s.face().outer().length();
-    let over = outer(&here).max(outer(&there)) * 2.0;
-    let measured = here.parallelism(&there, over).ok()?.run_out;
-    let mut found = Vec::new();
-    let mut worst = Outcome::ConformityShown;
-    let makers = [&upper.limits, &lower.limits]
-        .into_iter()
-        .flatten()
-        .filter(|l| l.what == Limited::Parallelism);
-    for limit in makers {
-        let finding = sizes_against(
-            "parallelism of both faces",
-            &[measured],
-            &limit.limits,
-            &limit.owner,
-            None,
-            site.rule,
-        );
-        worst = worse(worst, finding.outcome);
-        found.push(finding);
-    }
+    let here = surveyed(upper.face.as_ref()?)?;
+    let there = surveyed(lower.face.as_ref()?)?;
+    let [one, other] = [&here, &there].map(|s| s.face().outer().length());
+    let measured = here.parallelism(&there, one.max(other) * 2.0).ok()?.run_out;
+    let makers = upper.limits.iter().chain(&lower.limits);
+    let mut found: Vec<Finding> = makers
+        .filter(|l| l.what == Limited::Parallelism)
+        .map(|l| held("parallelism", &[measured], l, site.rule))
+        .collect();
     // What is printed is printed for cups that are clamped against both faces.
-    if let Some((limits, evidence)) = published(site).filter(|_| clamped) {
-        let mut finding = sizes_against(
-            "parallelism of both faces",
-            &[measured],
-            &limits,
-            PUBLISHED,
-            evidence,
-            site.rule,
-        );
-        if found.is_empty() {
-            worst = worse(worst, finding.outcome);
-        } else {
-            // The maker's own figure decides; this one is shown beside it.
-            finding.outcome = None;
-        }
-        found.push(finding);
+    if let Some((limits, row)) = published(site).filter(|_| clamped) {
+        let evidence = row.window.evidence();
+        let of = row.what.clone();
+        let printed = sizes_against(of, &[measured], &limits, OWNER, evidence, site.rule);
+        // A maker's own figure decides; this one is shown beside it.
+        let decides = found.is_empty();
+        found.push(Finding {
+            outcome: printed.outcome.filter(|_| decides),
+            ..printed
+        });
     }
-    (!found.is_empty()).then_some(Parallel { found, worst })
-}
-
-fn worse(one: Outcome, other: Option<Outcome>) -> Outcome {
-    match (one, other) {
-        (Outcome::NonconformityShown, _) | (_, Some(Outcome::NonconformityShown)) => {
-            Outcome::NonconformityShown
-        }
-        (Outcome::Undecided, _) | (_, Some(Outcome::Undecided)) => Outcome::Undecided,
-        _ => one,
-    }
+    (!found.is_empty()).then(|| Verdict::from_findings("head_tube", found))
 }

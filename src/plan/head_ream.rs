@@ -7,17 +7,18 @@ use alloc::vec::Vec;
 use super::answer::{Counted, Operation};
 use super::bore_caps;
 use super::caution::Caution;
+use super::facts::{HeadAsk, HeadFact, HeadTask};
 use super::head::{HeadEnd, Named};
-use super::permit::{Identity, Request, rule};
+use super::permit::{Identity, Reason, Ruling, rule};
 use super::sheet::{Heard, Limited};
-use super::site::{Wish, take, tool};
+use super::site::{take, tool};
 use super::work::{Draft, PlaceWork};
 use crate::evidence::{Evidence, Grade};
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::{CutLimit, LimitKind};
 use crate::judge::{BoreFit, FigureName, OwnLimits, Verdict, extremes};
-use crate::measure::{Reading, settled_cmp};
-use crate::quantity::{Length, in_mm};
-use crate::standard::{HeadSeat, Row, SeatKind};
+use crate::measure::{Reading, settled_below};
+use crate::quantity::Length;
+use crate::standard::{HeadSeat, Row};
 use crate::thread::Turn;
 
 /// One side of the limits of a bore, with whose it is.
@@ -39,35 +40,34 @@ pub(super) struct Window<'a> {
 impl<'a> Window<'a> {
     pub(super) fn of(end: &HeadEnd<'_>, row: Option<&'a HeadSeat>) -> Self {
         let heard = Heard::of(&end.sheet.limits, Limited::Bore);
-        let own = |side: Option<Length>, owner: &str| {
-            side.map(|at| Bounded {
-                at,
-                owner: owner.to_string(),
-                grade: Grade::Shop,
-                evidence: None,
-            })
-        };
-        let (low, high) = match &heard {
-            Some(h) => (
-                own(h.limits.lower().known(), &h.lower_owner),
-                own(h.limits.upper().known(), &h.upper_owner),
-            ),
-            None => (None, None),
+        let heard = heard.as_ref();
+        let (low, high) = (
+            heard.and_then(|h| h.limits.lower().known()),
+            heard.and_then(|h| h.limits.upper().known()),
+        );
+        let below = |a: Option<Length>, b: Option<Length>| {
+            a.zip(b).is_some_and(|(a, b)| settled_below(a, b))
         };
         // The makers' word comes first: what they limit on both sides, or beyond the list, the list has no say in.
-        let listed = row
-            .filter(|r| r.bore.lower().is_some() || r.bore.upper().is_some())
-            .filter(|_| low.is_none() || high.is_none())
-            .filter(|r| match (&low, r.bore.upper()) {
-                (Some(low), Some(most)) => settled_cmp(low.at, most).is_le(),
-                _ => true,
-            })
-            .filter(|r| match (&high, r.bore.lower()) {
-                (Some(high), Some(least)) => settled_cmp(least, high.at).is_le(),
-                _ => true,
-            });
-        let side = |at: Option<Length>| {
-            let row = listed?;
+        let row = row.filter(|r| {
+            let (least, most) = (r.bore.lower(), r.bore.upper());
+            (least.is_some() || most.is_some())
+                && (low.is_none() || high.is_none())
+                && !below(most, low)
+                && !below(high, least)
+        });
+        let (least, most) = (
+            row.and_then(|r| r.bore.lower()),
+            row.and_then(|r| r.bore.upper()),
+        );
+        let own = |at, owner: Option<&String>| Bounded {
+            at,
+            owner: owner.cloned().unwrap_or_default(),
+            grade: Grade::Shop,
+            evidence: None,
+        };
+        let listed = |at: Option<Length>| {
+            let row = row?;
             Some(Bounded {
                 at: at?,
                 owner: format!("{}, {}", row.code, row.name),
@@ -75,10 +75,15 @@ impl<'a> Window<'a> {
                 evidence: row.bore.evidence(),
             })
         };
+        // The one that asks more.
+        let low = low.filter(|low| least.is_none_or(|least| settled_below(least, *low)));
+        let high = high.filter(|high| most.is_none_or(|most| !settled_below(most, *high)));
+        let low = low.map(|at| own(at, heard.map(|h| &h.lower_owner)));
+        let high = high.map(|at| own(at, heard.map(|h| &h.upper_owner)));
         Self {
-            low: tighter(low, side(listed.and_then(|r| r.bore.lower())), true),
-            high: tighter(high, side(listed.and_then(|r| r.bore.upper())), false),
-            row: listed,
+            low: low.or_else(|| listed(least)),
+            high: high.or_else(|| listed(most)),
+            row,
         }
     }
 
@@ -88,11 +93,8 @@ impl<'a> Window<'a> {
 
     /// The bore against all of them.
     pub(super) fn judged(&self, end: &HeadEnd<'_>) -> Option<Verdict> {
-        let limits: Vec<OwnLimits> = end
-            .sheet
-            .limits
-            .iter()
-            .filter(|l| l.what == Limited::Bore)
+        let makers = end.limits(Limited::Bore);
+        let limits: Vec<_> = makers
             .map(|l| OwnLimits::of(l.limits, l.owner.clone()))
             .collect();
         let figure = self.row.map(|row| FigureName {
@@ -103,38 +105,13 @@ impl<'a> Window<'a> {
         if limits.is_empty() && figure.is_none() {
             return None;
         }
-        BoreFit {
+        let bore = BoreFit {
             bore: end.now.bore.clone(),
             limits,
             figure,
             rule: Some(end.site.rule),
-        }
-        .answer(end.site.tables)
-        .ok()
-    }
-
-    fn words(&self) -> String {
-        match (&self.low, &self.high) {
-            (Some(low), Some(high)) => {
-                format!("between {} and {}", in_mm(low.at), in_mm(high.at))
-            }
-            (Some(low), None) => format!("at least {}", in_mm(low.at)),
-            (None, Some(high)) => format!("at most {}", in_mm(high.at)),
-            (None, None) => String::new(),
-        }
-    }
-}
-
-/// The one that asks more.
-fn tighter<'a>(
-    one: Option<Bounded<'a>>,
-    other: Option<Bounded<'a>>,
-    lower: bool,
-) -> Option<Bounded<'a>> {
-    match (one, other) {
-        (Some(a), Some(b)) if settled_cmp(a.at, b.at).is_gt() == lower => Some(a),
-        (Some(_), Some(b)) => Some(b),
-        (one, other) => one.or(other),
+        };
+        bore.answer(end.site.tables).ok()
     }
 }
 
@@ -149,116 +126,84 @@ pub(super) fn ream(
     let (Some(smallest), Some(low)) = (end.now.smallest(), window.low.as_ref()) else {
         return;
     };
-    let Ok(needed) = Reading::new(low.at - smallest.value(), smallest.standard_uncertainty())
-    else {
+    let from = low.at;
+    let Ok(needed) = up_to(from, &smallest) else {
         return;
     };
-    let outside = end.field("outside");
-    let wall_unknown = end.sheet.outside.is_empty();
-    if wall_unknown {
-        waits.push(outside.clone());
+    let outside = extremes(&end.sheet.outside).first().copied();
+    if outside.is_none() {
+        waits.push(end.field("outside"));
     }
-    let ruling = rule(Request {
-        place: &end.place,
-        operation: Operation::Ream,
-        material: end.joint.material,
-        bonded: end.joint.bonded,
-        consent: end.joint.consent,
-        contradicted: !work.contradictions.is_empty(),
-        identity: identity(named, end),
-        metal_lost: false,
-        makers_shape: named.row.is_some_and(|r| r.kind == SeatKind::Integrated),
-        pilot: end.pilot.clone(),
-        to_size: false,
-        needed: Some((Counted::Diameter, needed)),
-        allowance: allowance(end, &smallest, window),
-        stops: Vec::new(),
-        waits,
-        decision: end.site.rule,
-    });
-    if wall_unknown
-        && matches!(
-            ruling,
-            super::permit::Ruling::Cut(_)
-                | super::permit::Ruling::Ask(super::permit::Reason::LimitUnknown { .. })
-        )
-    {
-        work.ask_plain(
-            outside,
-            "outside diameter of the head tube there",
-            "the wall that is left decides whether reaming is allowed",
-            "outside caliper",
-        );
+    let mut request = end.request(
+        Operation::Ream,
+        (Counted::Diameter, needed),
+        caps(end, &smallest, window),
+        named.row,
+        work,
+    );
+    request.identity = identity(named, end);
+    request.waits = waits;
+    let ruling = rule(request);
+    let wanted = matches!(
+        ruling,
+        Ruling::Cut(_) | Ruling::Ask(Reason::LimitUnknown { .. })
+    );
+    if outside.is_none() && wanted {
+        work.ask(end.field("outside"), HeadAsk::TubeOutside);
     }
-    let wish = Wish {
-        place: &end.place,
-        joint: end.path,
-        readings: end.field(if end.now.worked { "passes" } else { "bore" }),
-        operation: Operation::Ream,
-        what: end.what(),
-        only_coating: false,
-        instrument: "three-point internal micrometer",
-    };
+    let readings = if end.now.worked { "passes" } else { "bore" };
+    let wish = end.wish(Operation::Ream, readings, "three-point internal micrometer");
     let Some(permit) = take(work, ruling, &wish) else {
         return;
     };
-    let reach = permit
-        .off()
-        .map_or(low.at, |off| smallest.value() + off.most);
-    let mut draft = Draft::cut_plain(
-        permit,
-        format!(
-            "Ream the {} to between {} and {}",
-            end.what(),
-            in_mm(low.at),
-            in_mm(reach)
-        ),
-        "the bore is too small for the part it is meant for",
-    )
-    .with(tool(
-        "reamer",
-        format!("head-tube reamer that finishes {}", window.words()),
-    ))
-    .turned(Turn::Clockwise)
-    .minding(Caution::Steering);
-    if let Some(outside) = extremes(&end.sheet.outside).first() {
-        draft = draft.checking(format!(
-            "wall left: {} by outside less bore, halved; builders use 0.9 to 1.1 mm, a least wall is not published",
-            in_mm((outside.value() - reach) / 2.0)
-        ));
+    let to = permit.off().map_or(from, |off| smallest.value() + off.most);
+    let at = end.place.clone();
+    let finishes = HeadFact::Reamer {
+        from,
+        to: window.high.as_ref().map(|high| high.at),
+    };
+    let mut draft = Draft::cut(permit, HeadTask::Ream { at, from, to })
+        .with(tool("reamer", finishes))
+        .turned(Turn::Clockwise)
+        .minding(Caution::Steering);
+    if let Some(outside) = outside {
+        let left = (outside.value() - to) / 2.0;
+        draft = draft.checking(HeadFact::WallReamed { left });
     }
     work.steps.push(draft);
 }
 
 /// A bore that the makers limit may be cut to their limits whatever the seat is called.
 fn identity(named: &Named<'_>, end: &HeadEnd<'_>) -> Identity {
-    let own = Heard::of(&end.sheet.limits, Limited::Bore)
-        .is_some_and(|h| h.limits.lower().known().is_some() && h.limits.upper().known().is_some());
+    let heard = Heard::of(&end.sheet.limits, Limited::Bore).map(|h| h.limits);
+    let own = heard.is_some_and(|l| l.lower().known().and(l.upper().known()).is_some());
     match (&named.identity, own) {
         (Identity::Open, true) => Identity::Known,
         (said, _) => said.clone(),
     }
 }
 
+/// What comes off to this size at the narrowest place: that reading's uncertainty counts.
+fn up_to(size: Length, smallest: &Reading) -> Result<Reading, crate::Error> {
+    Reading::new(size - smallest.value(), smallest.standard_uncertainty())
+}
+
 /// What may come off, on diameter at the narrowest place.
-fn allowance(end: &HeadEnd<'_>, smallest: &Reading, window: &Window<'_>) -> Allowance {
-    let mut limits = Vec::new();
-    // The size that is left is what the reamer cuts, less the narrowest place: that reading's uncertainty counts.
-    let up_to = |at: Length| Reading::new(at - smallest.value(), smallest.standard_uncertainty());
-    if let Some(high) = &window.high
-        && let Ok(left) = up_to(high.at)
-    {
-        let what = format!("upper limit {} ({})", in_mm(high.at), high.owner);
-        limits.extend(
-            CutLimit::new(LimitKind::Maker, what, left, high.grade)
-                .map(|l| l.citing(high.evidence)),
-        );
-    }
-    limits.extend(bore_caps::of(
-        &end.sheet.limits,
-        &end.sheet.outside,
-        end.sheet.part.as_ref(),
+fn caps(end: &HeadEnd<'_>, smallest: &Reading, window: &Window<'_>) -> Vec<CutLimit> {
+    let sheet = end.sheet;
+    let upper = window.high.as_ref().and_then(|high| {
+        let of = high.owner.clone();
+        let what = HeadFact::UpperLimit { at: high.at, of }.to_string();
+        let left = up_to(high.at, smallest).ok()?;
+        let cap = CutLimit::new(LimitKind::Maker, what, left, high.grade).ok()?;
+        Some(cap.citing(high.evidence))
+    });
+    let mut caps: Vec<CutLimit> = upper.into_iter().collect();
+    caps.extend(bore_caps::of(
+        &sheet.limits,
+        &sheet.outside,
+        sheet.part.as_ref(),
         smallest,
     ));
-    Allowance::new(limits)
+    caps
 }

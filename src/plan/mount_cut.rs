@@ -168,7 +168,7 @@ fn pilot(mount: &Mount<'_>) -> Pilot {
         .any(|t| !thread_now::of(t.sheet).guides());
     if torn {
         Pilot::Missing(
-            "the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut yet; that comes first",
+            "the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut yet; that comes first".into(),
         )
     } else {
         Pilot::There

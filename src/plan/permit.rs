@@ -7,6 +7,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::answer::{Counted, Off, Operation, Stop};
+use super::facts::Fact;
 use crate::evidence::Text;
 use crate::face::{Allowance, Pass};
 use crate::fit::MaterialKind;
@@ -55,12 +56,12 @@ pub(super) enum Identity {
 }
 
 /// What guides the cutter.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) enum Pilot {
     /// It is there.
     There,
     /// It is not, and why.
-    Missing(&'static str),
+    Missing(Fact),
 }
 
 /// What a planner wants to do, with everything that can stand against it.
@@ -115,7 +116,7 @@ pub(super) enum Reason {
     /// The maker's own shape.
     MakersShape,
     /// Nothing guides the cutter.
-    NoPilot(&'static str),
+    NoPilot(Fact),
     /// Nothing more may come off because of this limit.
     NothingMayComeOff { limit: Text, over: Length },
     /// More would have to come off than this limit allows.
@@ -179,9 +180,9 @@ const RULES: [(&str, Against); 9] = [
         r.metal_lost.then_some(Ruling::Refer(Reason::MetalLost))
     }),
     ("a cutter without a pilot is not started", |r| {
-        match r.pilot {
+        match &r.pilot {
             Pilot::There => None,
-            Pilot::Missing(why) => Some(Ruling::Ask(Reason::NoPilot(why))),
+            Pilot::Missing(why) => Some(Ruling::Ask(Reason::NoPilot(why.clone()))),
         }
     }),
     (

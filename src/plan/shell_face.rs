@@ -128,15 +128,16 @@ fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
     };
     if threaded && !whole.sides.get(side).guides() {
         Pilot::Missing(
-            "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
+            "the thread that the facing tool pilots on is gone or not cut; its repair comes first"
+                .into(),
         )
     } else if threaded && !whole.sides.get(other(side)).guides() {
         Pilot::Missing(
-            "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
+            "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first".into(),
         )
     } else if SIDES.into_iter().any(left_unsound) {
         Pilot::Missing(
-            "the facing tool is guided through both threads, and one of them is not made sound here; that is settled first",
+            "the facing tool is guided through both threads, and one of them is not made sound here; that is settled first".into(),
         )
     } else {
         Pilot::There
