@@ -60,6 +60,7 @@ const AFTER: Form = Form {
     name: "after",
     fields: &[
         field("step", "number of the earlier step", Shape::Count),
+        field("code", "why it comes first, as a word", TEXT),
         field("why", "why it comes first", TEXT),
     ],
 };

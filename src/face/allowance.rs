@@ -6,7 +6,7 @@ use core::fmt;
 
 use crate::evidence::{Citation, Evidence, Grade, Text};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_below, settled_cmp};
-use crate::quantity::{Length, in_mm, mm, not_negative};
+use crate::quantity::{Length, mm, not_negative};
 use crate::{Error, ErrorKind};
 
 /// What a limit protects.
@@ -64,22 +64,39 @@ pub enum LimitKind {
 /// let limit = CutLimit::leaving(LimitKind::MinimumWidth, "68 mm shell, least 67.9 mm", &width, mm(67.9), Grade::Published).unwrap();
 /// assert_eq!(in_mm(limit.may_come_off().unwrap().value()).to_string(), "0.400 mm");
 /// ```
+pub type CutLimit = Cap<Text>;
+
+/// What a limit is called by: a text, or a fact of a plan.
+pub trait LimitName: Clone + PartialEq + fmt::Display {
+    /// Whether it says nothing.
+    fn is_blank(&self) -> bool {
+        false
+    }
+}
+
+impl LimitName for Text {
+    fn is_blank(&self) -> bool {
+        self.trim().is_empty()
+    }
+}
+
+/// A limit on a cut, called by a text or by a fact; see [`CutLimit`].
 #[derive(Debug, Clone, PartialEq)]
-pub struct CutLimit {
+pub struct Cap<N, M = N> {
     kind: LimitKind,
-    what: Text,
-    left: Left,
+    what: N,
+    left: Left<M>,
     grade: Grade,
     sources: Vec<Citation>,
 }
 
 #[derive(Debug, Clone, PartialEq)]
-enum Left {
+enum Left<M> {
     Known(Reading),
-    Unknown { measure: Text },
+    Unknown { measure: M },
 }
 
-impl CutLimit {
+impl<N: LimitName, M: LimitName> Cap<N, M> {
     /// The same limit after this much has come off. A cut that went beyond it leaves less than nothing.
     ///
     /// ```
@@ -102,7 +119,7 @@ impl CutLimit {
     /// `Missing` when the limit is not named.
     pub fn new(
         kind: LimitKind,
-        what: impl Into<Text>,
+        what: impl Into<N>,
         may_come_off: Reading,
         grade: Grade,
     ) -> Result<Self, Error> {
@@ -123,7 +140,7 @@ impl CutLimit {
     /// `Missing` when the limit is not named; `NotFinite` or `OutOfRange` for a size or a least size that is none.
     pub fn leaving(
         kind: LimitKind,
-        what: impl Into<Text>,
+        what: impl Into<N>,
         measured: &Reading,
         least: Length,
         grade: Grade,
@@ -146,8 +163,8 @@ impl CutLimit {
     /// ```
     pub fn unknown(
         kind: LimitKind,
-        what: impl Into<Text>,
-        measure: impl Into<Text>,
+        what: impl Into<N>,
+        measure: impl Into<M>,
     ) -> Result<Self, Error> {
         let what = named(what.into())?;
         Ok(Self {
@@ -187,9 +204,9 @@ impl CutLimit {
     pub const fn kind(&self) -> LimitKind {
         self.kind
     }
-    /// Its name, for a person.
+    /// What it is called.
     #[must_use]
-    pub fn what(&self) -> &str {
+    pub const fn what(&self) -> &N {
         &self.what
     }
     /// How much may come off; `None` when unknown.
@@ -200,13 +217,17 @@ impl CutLimit {
             Left::Unknown { .. } => None,
         }
     }
-    /// What to measure, or whom to ask, when it is unknown; else empty.
+    /// What to measure, or whom to ask, when it is unknown.
     #[must_use]
-    pub fn measure(&self) -> &str {
+    pub const fn measure(&self) -> Option<&M> {
         match &self.left {
-            Left::Known(_) => "",
-            Left::Unknown { measure } => measure,
+            Left::Known(_) => None,
+            Left::Unknown { measure } => Some(measure),
         }
+    }
+    /// What it is called, and where it was read.
+    pub(crate) fn into_name(self) -> (N, Vec<Citation>) {
+        (self.what, self.sources)
     }
     /// What the limit is worth.
     #[must_use]
@@ -220,8 +241,8 @@ impl CutLimit {
     }
 }
 
-fn named(what: Text) -> Result<Text, Error> {
-    if what.trim().is_empty() {
+fn named<N: LimitName>(what: N) -> Result<N, Error> {
+    if what.is_blank() {
         return Err(Error::new(
             ErrorKind::Missing,
             "limit",
@@ -233,24 +254,20 @@ fn named(what: Text) -> Result<Text, Error> {
     Ok(what)
 }
 
-impl fmt::Display for CutLimit {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match &self.left {
-            Left::Known(left) => write!(f, "{}: {} may come off", self.what, in_mm(left.value())),
-            Left::Unknown { measure } => write!(f, "{}: unknown, {measure}", self.what),
-        }
-    }
-}
-
 #[cfg(feature = "serde")]
-impl serde::Serialize for CutLimit {
+impl<N: LimitName + serde::Serialize, M: LimitName + serde::Serialize> serde::Serialize
+    for Cap<N, M>
+{
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         use serde::ser::SerializeStruct;
         let mut out = serializer.serialize_struct("CutLimit", 5)?;
         out.serialize_field("kind", &self.kind)?;
         out.serialize_field("what", &self.what)?;
         out.serialize_field("may_come_off", &self.may_come_off())?;
-        out.serialize_field("measure", self.measure())?;
+        match self.measure() {
+            Some(measure) => out.serialize_field("measure", measure)?,
+            None => out.serialize_field("measure", "")?,
+        }
         out.serialize_field("grade", &self.grade)?;
         out.end()
     }
@@ -267,39 +284,59 @@ impl serde::Serialize for CutLimit {
 /// ]);
 /// assert_eq!(allowance.nearest().unwrap().what(), "paint lip");
 /// ```
-#[derive(Debug, Clone, PartialEq, Default)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(transparent))]
-pub struct Allowance {
-    limits: Vec<CutLimit>,
+pub type Allowance = Caps<Text>;
+
+/// Everything that limits a cut, each called by a text or by a fact; see [`Allowance`].
+#[derive(Debug, Clone, PartialEq)]
+pub struct Caps<N, M = N> {
+    limits: Vec<Cap<N, M>>,
 }
 
-impl Allowance {
+impl<N, M> Default for Caps<N, M> {
+    fn default() -> Self {
+        Self { limits: Vec::new() }
+    }
+}
+
+#[cfg(feature = "serde")]
+impl<N: LimitName + serde::Serialize, M: LimitName + serde::Serialize> serde::Serialize
+    for Caps<N, M>
+{
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        self.limits.serialize(serializer)
+    }
+}
+
+impl<N: LimitName, M: LimitName> Caps<N, M> {
     /// An allowance from its limits.
-    pub fn new(limits: impl Into<Vec<CutLimit>>) -> Self {
+    pub fn new(limits: impl Into<Vec<Cap<N, M>>>) -> Self {
         Self {
             limits: limits.into(),
         }
     }
     /// Adds a limit.
     #[must_use]
-    pub fn and(mut self, limit: CutLimit) -> Self {
+    pub fn and(mut self, limit: Cap<N, M>) -> Self {
         self.limits.push(limit);
         self
     }
     /// All limits, in the order given.
     #[must_use]
-    pub fn limits(&self) -> &[CutLimit] {
+    pub fn limits(&self) -> &[Cap<N, M>] {
         &self.limits
+    }
+    pub(crate) fn into_limits(self) -> Vec<Cap<N, M>> {
+        self.limits
     }
     /// The known limit that leaves least to come off for certain (value less U); of equals the first.
     #[must_use]
-    pub fn nearest(&self) -> Option<&CutLimit> {
+    pub fn nearest(&self) -> Option<&Cap<N, M>> {
         self.limits
             .iter()
             .filter_map(|limit| Some((limit.surely()?, limit)))
             .fold(
                 None,
-                |nearest: Option<(Length, &CutLimit)>, next| match nearest {
+                |nearest: Option<(Length, &Cap<N, M>)>, next| match nearest {
                     Some(best) if settled_cmp(next.0, best.0) != Ordering::Less => Some(best),
                     _ => Some(next),
                 },
@@ -308,7 +345,7 @@ impl Allowance {
     }
     /// The first limit that is not known.
     #[must_use]
-    pub fn first_unknown(&self) -> Option<&CutLimit> {
+    pub fn first_unknown(&self) -> Option<&Cap<N, M>> {
         self.limits
             .iter()
             .find(|limit| limit.may_come_off().is_none())
@@ -335,7 +372,7 @@ impl Allowance {
         self.first_unknown().is_none()
             && self
                 .nearest()
-                .and_then(CutLimit::surely)
+                .and_then(Cap::surely)
                 .is_some_and(|sure| settled_cmp(sure, mm(0.0)) == Ordering::Greater)
     }
 
@@ -351,9 +388,9 @@ impl Allowance {
     /// let needed = Reading::new(mm(0.10), mm(0.004)).unwrap();
     /// assert!(matches!(Allowance::new([lip]).pass(&needed, DecisionRule::default()).unwrap(), Pass::Beyond { .. }));
     /// ```
-    pub fn pass(&self, needed: &Reading, rule: DecisionRule) -> Result<Pass<'_>, Error> {
+    pub fn pass(&self, needed: &Reading, rule: DecisionRule) -> Result<Pass<'_, N, M>, Error> {
         let nearest = self.nearest().and_then(|l| Some((l, l.may_come_off()?)));
-        let above_zero = |left: &Reading, limit: &CutLimit| {
+        let above_zero = |left: &Reading, limit: &Cap<N, M>| {
             Limits::at_least(mm(0.0), limit.grade()).map(|zero| decide(left, &zero, rule).outcome)
         };
         if let Some((limit, left)) = nearest
@@ -387,33 +424,33 @@ impl Allowance {
 /// assert_eq!(Allowance::default().pass(&needed, DecisionRule::default()).unwrap(), Pass::NoLimit);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Pass<'a> {
+pub enum Pass<'a, N = Text, M = N> {
     /// It may, and with its uncertainty as much as `up_to`, never past what the nearest limit allows for certain.
     Within {
         /// At most this much.
         up_to: Length,
         /// The nearest limit.
-        limit: &'a CutLimit,
+        limit: &'a Cap<N, M>,
     },
     /// Nothing more may come off at all.
     Nothing {
         /// The limit that forbids it.
-        limit: &'a CutLimit,
+        limit: &'a Cap<N, M>,
     },
     /// It is more than the nearest limit allows.
     Beyond {
         /// The limit.
-        limit: &'a CutLimit,
+        limit: &'a Cap<N, M>,
     },
     /// Needed and allowed lie too close together to tell.
     TooClose {
         /// The limit.
-        limit: &'a CutLimit,
+        limit: &'a Cap<N, M>,
     },
     /// A limit is not known.
     Unknown {
         /// Which one, with what to measure.
-        limit: &'a CutLimit,
+        limit: &'a Cap<N, M>,
     },
     /// Nobody stated any limit.
     NoLimit,

@@ -320,7 +320,9 @@ impl RingSurvey {
                 .into(),
             },
             Pass::Unknown { limit } => FacingStep::Undecided {
-                measure: format!("{}: {}", limit.what(), limit.measure()).into(),
+                measure: limit.measure().map_or_else(Text::default, |measure| {
+                    format!("{}: {measure}", limit.what()).into()
+                }),
             },
             Pass::NoLimit => FacingStep::Undecided {
                 measure: "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into(),

@@ -5,7 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt::Write;
 
-use super::allowance::Allowance;
+use super::allowance::{Caps, LimitName};
 use super::pads::PadSurvey;
 use super::page::{Page, WIDTH, label, limits_in_words, n};
 use super::ring::RingSurvey;
@@ -31,7 +31,11 @@ impl RingSurvey {
     /// let svg = survey.drawing(mm(0.05), &Allowance::default()).unwrap();
     /// assert!(svg.starts_with("<svg") && svg.contains("seen from outside") && svg.contains("+0.100"));
     /// ```
-    pub fn drawing(&self, depth: Length, allowance: &Allowance) -> Result<String, Error> {
+    pub fn drawing<N: LimitName, M: LimitName>(
+        &self,
+        depth: Length,
+        allowance: &Caps<N, M>,
+    ) -> Result<String, Error> {
         let share = self.touched_area(depth)?;
         // The level of the hatching: a mark is filled just where the face about it is hatched.
         let level = self.cutter_level(depth)?;
@@ -211,7 +215,11 @@ impl PadSurvey {
     /// let svg = survey.drawing(mm(0.05), &Allowance::default()).unwrap();
     /// assert!(svg.contains("+0.080") && svg.contains("upper"));
     /// ```
-    pub fn drawing(&self, depth: Length, allowance: &Allowance) -> Result<String, Error> {
+    pub fn drawing<N: LimitName, M: LimitName>(
+        &self,
+        depth: Length,
+        allowance: &Caps<N, M>,
+    ) -> Result<String, Error> {
         let cutter = cutter_plane(&self.points, depth)?;
         let touched: Vec<usize> = cutter.touched(&self.points).collect();
         let highest = self

@@ -43,7 +43,7 @@ mod warn;
 mod widths;
 mod zone;
 
-pub use allowance::{Allowance, CutLimit, LimitKind, Pass};
+pub use allowance::{Allowance, Cap, Caps, CutLimit, LimitKind, LimitName, Pass};
 pub use answer::FaceAnswer;
 pub use bore::{BoreReading, BoreShape, BoreSurvey, Gauge, Size, Taper};
 pub use caliper::{CaliperTilt, MountKind, PadShape};

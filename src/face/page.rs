@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::allowance::Allowance;
+use super::allowance::{Caps, LimitName};
 use crate::quantity::{mm, settled, settled_mm};
 
 /// A page under construction, in millimetres.
@@ -144,7 +144,7 @@ fn wrapped(line: &str) -> Vec<String> {
     parts
 }
 
-pub(crate) fn limits_in_words(allowance: &Allowance) -> Vec<String> {
+pub(crate) fn limits_in_words<N: LimitName, M: LimitName>(allowance: &Caps<N, M>) -> Vec<String> {
     let nearest = allowance.nearest();
     let mut lines = Vec::new();
     for limit in allowance.limits() {

@@ -4,12 +4,12 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::caution::Caution;
-use super::facts::{Ask, Fact, Found, Task};
-use crate::evidence::{Citation, Grade, Text};
-use crate::face::Allowance;
+use super::facts::{Allowance, Ask, CutLimit, Earlier, Fact, Found, Task};
+use crate::evidence::{Citation, Grade};
 use crate::identify::Identification;
 use crate::quantity::Length;
-use crate::standard::Place;
+pub use crate::standard::Operation;
+use crate::standard::{Place, Turning};
 use crate::thread::{Hand, Turn};
 
 /// Version of the contract that a plan is told in.
@@ -18,63 +18,6 @@ use crate::thread::{Hand, Turn};
 /// assert_eq!(framegauge::plan::CONTRACT, 2);
 /// ```
 pub const CONTRACT: u32 = 2;
-
-/// What is done at a place.
-#[derive(
-    Debug,
-    Clone,
-    Copy,
-    PartialEq,
-    Eq,
-    PartialOrd,
-    Ord,
-    Hash,
-    strum::Display,
-    strum::EnumIter,
-    strum::IntoStaticStr,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Operation {
-    /// Take paint or dirt off by hand, without cutting metal.
-    Clean,
-    /// Open a bore with a reamer.
-    Ream,
-    /// Cut a bore deeper.
-    Deepen,
-    /// Follow an existing thread with a chaser.
-    Chase,
-    /// Cut a thread.
-    Tap,
-    /// Cut a face flat and square to its pilot.
-    Face,
-    /// Measure or try again after something else moved it.
-    Check,
-    /// Put another part in the place of this one.
-    Replace,
-    /// Not ours to cut: frame maker or qualified builder.
-    Refer,
-}
-
-impl Operation {
-    /// Whether metal comes off.
-    ///
-    /// ```
-    /// use framegauge::plan::Operation;
-    /// assert!(Operation::Face.cuts() && !Operation::Clean.cuts());
-    /// ```
-    #[must_use]
-    pub const fn cuts(self) -> bool {
-        matches!(
-            self,
-            Self::Ream | Self::Deepen | Self::Chase | Self::Tap | Self::Face
-        )
-    }
-}
 
 /// Where the work at a place stands.
 #[derive(
@@ -163,7 +106,20 @@ pub struct Stop {
     pub sources: Vec<Citation>,
 }
 
-/// A tool, by its code and in words.
+impl From<CutLimit> for Stop {
+    fn from(limit: CutLimit) -> Self {
+        let (to_go, grade) = (limit.surely(), Some(limit.grade()));
+        let (limit, sources) = limit.into_name();
+        Self {
+            limit,
+            to_go,
+            grade,
+            sources,
+        }
+    }
+}
+
+/// A tool: what kind it is, and which one.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Tool {
@@ -177,12 +133,11 @@ pub struct Tool {
 
 /// A step that must be finished before, and why.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct After {
     /// Its number.
     pub step: usize,
     /// Why.
-    pub why: &'static str,
+    pub why: Earlier,
 }
 
 /// What a step changes at another place.
@@ -226,11 +181,9 @@ pub struct Step {
     /// What guides the cutter; `None` where nothing does.
     pub pilot: Option<Fact>,
     /// The end at which the tool starts, from which its turning is told; empty where nothing turns.
-    pub start: Text,
+    pub start: &'static str,
     /// Which way it turns to cut, seen from the end at which it starts.
     pub turn: Option<Turn>,
-    /// How it is turned on the way: turned back to break the chip, or never turned back.
-    pub turning: &'static str,
     /// How many passes to expect.
     pub passes: &'static str,
     /// What it changes elsewhere.
@@ -252,6 +205,12 @@ impl Step {
     #[must_use]
     pub const fn cuts(&self) -> bool {
         self.operation.cuts()
+    }
+
+    /// How its cutter is turned on the way; `None` where nothing is cut.
+    #[must_use]
+    pub const fn turning(&self) -> Option<Turning> {
+        self.operation.turning()
     }
 }
 
@@ -316,6 +275,13 @@ pub struct WeakFigure {
     pub grade: Grade,
 }
 
+impl WeakFigure {
+    /// Whether it is this figure again.
+    pub(super) fn is_same(&self, other: &Self) -> bool {
+        self.what.code() == other.what.code() && self.owner == other.owner
+    }
+}
+
 /// The plan for a whole frame.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -378,7 +344,7 @@ impl Plan {
 mod serial {
     use serde::ser::{Serialize, SerializeStruct, Serializer};
 
-    use super::{Off, Question, Step, Stop, WeakFigure};
+    use super::{After, Off, Question, Step, Stop, WeakFigure};
     use crate::fact::{Bare, Worded};
     use crate::quantity::settled_mm;
     use alloc::string::ToString;
@@ -409,6 +375,16 @@ mod serial {
         }
     }
 
+    impl Serialize for After {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            let mut out = serializer.serialize_struct("After", 3)?;
+            out.serialize_field("step", &self.step)?;
+            out.serialize_field("code", self.why.code())?;
+            out.serialize_field("why", &self.why.to_string())?;
+            out.end()
+        }
+    }
+
     impl Serialize for Step {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
             let mut out = serializer.serialize_struct("Step", 22)?;
@@ -424,7 +400,10 @@ mod serial {
             out.serialize_field("pilot", &self.pilot)?;
             out.serialize_field("start", &self.start)?;
             out.serialize_field("turn", &self.turn)?;
-            out.serialize_field("turning", &self.turning)?;
+            out.serialize_field(
+                "turning",
+                self.turning().map_or("", |turning| turning.words()),
+            )?;
             out.serialize_field("passes", &self.passes)?;
             out.serialize_field("changes", &self.changes)?;
             out.serialize_field("checks", &self.checks)?;

@@ -1,10 +1,10 @@
 //! What makers' limits leave of a bore: its wall, and how tight or loose the part may sit. One reckoning for every bore.
 
-use alloc::format;
 use alloc::vec::Vec;
 
+use super::facts::{CommonAsk, CommonFact, CutLimit};
 use super::sheet::{Heard, Limited, MakerLimit, Part};
-use crate::face::{CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::judge::extremes;
 use crate::measure::Reading;
 
@@ -17,52 +17,44 @@ pub(super) fn of(
     smallest: &Reading,
 ) -> Vec<CutLimit> {
     let mut caps = Vec::new();
+    let mut cap =
+        |kind, what: CommonFact, left: Option<Reading>, unknown: CommonAsk, heard: &Heard| {
+            caps.extend(match left {
+                Some(left) => CutLimit::new(kind, what, left.less(smallest), heard.limits.grade()),
+                None => CutLimit::unknown(kind, what, unknown),
+            });
+        };
     if let Some(wall) = Heard::of(limits, Limited::Wall)
-        && let Some((least, words)) = wall.at_least()
+        && let Some((least, what)) = wall.least()
     {
-        let what = format!("wall {words}");
-        caps.extend(match extremes(outside).first() {
-            Some(outside) => {
-                let left = outside.less(smallest).shifted(-least * 2.0);
-                CutLimit::new(LimitKind::Wall, what, left, wall.limits.grade())
-            }
-            None => CutLimit::unknown(LimitKind::Wall, what, "measure the outside diameter there"),
-        });
+        let left = extremes(outside).first().map(|o| o.shifted(-least * 2.0));
+        cap(LimitKind::Wall, what, left, CommonAsk::Outside, &wall);
     }
     // The bore that a part of this outside may have at most: smaller by its least interference, larger by its greatest clearance.
     let part = part.and_then(least_outside);
     if let Some(press) = Heard::of(limits, Limited::Interference)
-        && let Some((least, words)) = press.at_least()
+        && let Some((least, what)) = press.least()
     {
-        let what = format!("interference of the part {words}");
-        caps.extend(match part {
-            Some(part) => {
-                let left = part.less(smallest).shifted(-least);
-                CutLimit::new(LimitKind::Maker, what, left, press.limits.grade())
-            }
-            None => CutLimit::unknown(LimitKind::Maker, what, "measure the outside of the part"),
-        });
+        let left = part.map(|part| part.shifted(-least));
+        cap(LimitKind::Maker, what, left, CommonAsk::PartOutside, &press);
     }
     if let Some(slide) = Heard::of(limits, Limited::Clearance)
-        && let Some((most, words)) = slide.at_most()
-        && let Some(part) = part
+        && let (Some((most, what)), Some(part)) = (slide.most(), part)
     {
-        let what = format!("clearance of the part {words}");
-        let left = part.less(smallest).shifted(most);
-        caps.extend(CutLimit::new(
+        let left = Some(part.shifted(most));
+        cap(
             LimitKind::Clearance,
             what,
             left,
-            slide.limits.grade(),
-        ));
+            CommonAsk::PartOutside,
+            &slide,
+        );
     }
     caps
 }
 
 /// The smallest that a part is, by its readings or else by its maker's limits.
 fn least_outside(part: &Part) -> Option<Reading> {
-    extremes(&part.outside).first().copied().or_else(|| {
-        let lower = part.outside_limits?.lower().known()?;
-        Reading::exact(lower).ok()
-    })
+    let limit = || Reading::exact(part.outside_limits?.lower().known()?).ok();
+    extremes(&part.outside).first().copied().or_else(limit)
 }

@@ -1,16 +1,15 @@
 //! The crown-race seat: cleaned by hand, measured, never cut here.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::caution::Caution;
 use super::facts::{HeadAsk, HeadFact, HeadTask};
-use super::head::{as_read, by_hand, came_off, fit_of, held, row_of, unmeasured};
 use super::identity;
 use super::ranking;
 use super::sheet::{CrownSheet, Limited};
 use super::site::{self, Site, on_surface};
+use super::steering::{as_read, begin, by_hand, came_off, fit_of, held, row_of, unmeasured};
 use super::work::{ByHand, PlaceWork};
 use crate::fit::MaterialKind;
 use crate::identify::{Feature, Observation};
@@ -53,9 +52,7 @@ impl Now {
 }
 
 pub(super) fn plan(site: &Site<'_>, sheet: &CrownSheet) -> PlaceWork {
-    let mut work = PlaceWork::new(Place::Crown);
-    work.cautions.push(Caution::Steering);
-    work.notes.extend(sheet.note.clone());
+    let mut work = begin(Place::Crown, sheet.note.as_ref());
     let now = Now::of(sheet);
     work.measured = !sheet.seat.is_empty() || !sheet.race.is_empty() || sheet.coating.is_some();
     work.worked = now.worked;
@@ -192,13 +189,8 @@ fn race(site: &Site<'_>, sheet: &CrownSheet, now: &Now, work: &mut PlaceWork) {
     }
     let hole: Vec<Placed> = sheet.race.iter().map(|r| (*r).into()).collect();
     let both = (MemberOf::placed(hole), MemberOf::placed(now.seat.clone()));
-    let verdict = match fit_of(site, Joint::CrownRace, both, &sheet.limits) {
-        Ok(verdict) => verdict,
-        Err(error) => {
-            let problem = error.to_string();
-            work.settled(HeadFact::NoVerdict { problem });
-            return;
-        }
+    let Some(verdict) = fit_of(site, work, Joint::CrownRace, both, &sheet.limits) else {
+        return;
     };
     // A coating that nobody mentioned can be why the seat reads larger than the race.
     let perhaps_painted = || {

@@ -1,12 +1,10 @@
 //! What is left to do for a spoilt place: what `rescue` holds possible, in its order of caution.
 
-use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::facts::{CommonFact, Fact};
 use super::thread::Bench;
 use crate::judge::{Remedy, ThreadSeen, Verdict};
-use crate::quantity::in_mm;
 use crate::rescue::{Damage, Stand, ThreadRescue};
 use crate::standard::Tables;
 use crate::thread::Designation;
@@ -15,7 +13,7 @@ use crate::thread::Designation;
 const MOST: usize = 6;
 
 /// The cures of a thread that has lost metal.
-pub(super) fn of_thread(tables: Tables<'_>, bench: &Bench<'_>) -> Vec<String> {
+pub(super) fn of_thread(tables: Tables<'_>, bench: &Bench<'_>) -> Vec<Fact> {
     let damage = match bench.now.state {
         Some(ThreadSeen::Stripped) => Damage::Stripped,
         Some(ThreadSeen::Crossed) => Damage::CrossCut,
@@ -31,45 +29,24 @@ pub(super) fn of_thread(tables: Tables<'_>, bench: &Bench<'_>) -> Vec<String> {
     };
     found
         .options
-        .iter()
+        .into_iter()
         .filter(|option| matches!(option.stand, Stand::Allowed | Stand::NeedsMeasurement))
         .take(MOST)
-        .map(|option| format!("{}: {}", option.step.words(), option.why))
+        .map(|option| {
+            Fact::from(CommonFact::Rescue {
+                by: option.step,
+                why: option.why.into(),
+            })
+        })
         .collect()
 }
 
-/// What a verdict holds could cure what is out, in its order of caution; its own sentence where it names nothing.
-pub(super) fn of_verdict(verdict: &Verdict) -> Vec<String> {
+/// What a verdict holds could cure what is out, in its order of caution; a builder's word where it names nothing.
+pub(super) fn of_verdict(verdict: &Verdict) -> Vec<Fact> {
+    let cure = |by, size, at| Fact::from(CommonFact::Cure { by, size, at });
     if verdict.cures.is_empty() {
-        return Vec::from([verdict.words()]);
+        return Vec::from([cure(Remedy::Refer, None, "".into())]);
     }
-    verdict
-        .cures
-        .iter()
-        .take(MOST)
-        .map(|cure| {
-            let by = match cure.by {
-                Remedy::Clean => "clean it down to the metal",
-                Remedy::RoundOut => "bring it round again, without cutting",
-                Remedy::Ream => "ream it",
-                Remedy::Deepen => "deepen it",
-                Remedy::Face => "face it, with the frame maker's word on how much",
-                Remedy::Spacer => "a spacer",
-                Remedy::Chase => "chase it with the same thread",
-                Remedy::OtherPart => "another part",
-                Remedy::Shim => "a shim",
-                Remedy::Sleeve => "a sleeve or insert, by a builder",
-                Remedy::Refer => "the frame maker or a qualified builder",
-            };
-            let size = cure
-                .size
-                .map_or(String::new(), |size| format!(", {}", in_mm(size)));
-            let at = if cure.at.is_empty() {
-                String::new()
-            } else {
-                format!(", {}", cure.at)
-            };
-            format!("{by}{size}{at}")
-        })
-        .collect()
+    let cures = verdict.cures.iter().take(MOST);
+    cures.map(|c| cure(c.by, c.size, c.at.clone())).collect()
 }

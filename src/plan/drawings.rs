@@ -6,9 +6,9 @@ use alloc::vec::Vec;
 
 use super::answer::Plan;
 use super::face_now;
+use super::facts::Allowance;
 use super::sheet::{Face, FacePoint, FrameSheet, MountPoint};
 use super::{mount_now, prepare_with};
-use crate::face::Allowance;
 use crate::quantity::Length;
 use crate::standard::{HeadTubeEnd, Place, Tables};
 use crate::thread::Side;

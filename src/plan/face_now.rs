@@ -4,9 +4,10 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::facts::CutLimit;
 use super::sheet::{Coating, CoatingLeft, Face, FacePoint, Limited, Marks};
 use super::site::covered;
-use crate::face::{Annulus, Clock, CutLimit, LimitKind, Probe, RingSurvey};
+use crate::face::{Annulus, Clock, LimitKind, Probe, RingSurvey};
 use crate::judge::extremes;
 use crate::measure::{Reading, settled_below};
 use crate::quantity::{Length, Radius};
@@ -147,7 +148,7 @@ pub(super) fn left(limits: Vec<CutLimit>, cut: bool, off: Option<&Reading>) -> V
             Some(off) => Some(limit.after_cutting(off)),
             None => CutLimit::unknown(
                 limit.kind(),
-                String::from(limit.what()),
+                limit.what().clone(),
                 "the surveys do not tell what came off: measure what is left",
             )
             .ok(),

@@ -7,7 +7,7 @@ mod seat_tube;
 mod shell;
 mod thread;
 
-pub use common::{CommonAsk, CommonFact, CommonTask};
+pub use common::{CommonAsk, CommonFact, CommonTask, Earlier, GoesIn, Reason};
 pub use head::{HeadAsk, HeadFact, HeadTask};
 pub use mount::{MountAsk, MountFact, MountTask};
 pub use seat_tube::{SeatTubeAsk, SeatTubeFact, SeatTubeTask};
@@ -75,6 +75,15 @@ fact_kinds! {
 /// A finding of a plan.
 pub type Found = Finding<Fact>;
 
+/// A limit of a plan on a cut.
+pub type CutLimit = crate::face::Cap<Fact, Ask>;
+
+/// Everything that limits a cut of a plan.
+pub type Allowance = crate::face::Caps<Fact, Ask>;
+
+impl crate::face::LimitName for Fact {}
+impl crate::face::LimitName for Ask {}
+
 impl From<Finding> for Found {
     fn from(found: Finding) -> Self {
         found.with_fact(Fact::Judged)
@@ -96,6 +105,23 @@ impl From<&'static str> for Fact {
 impl From<String> for Fact {
     fn from(words: String) -> Self {
         Self::plain("", words)
+    }
+}
+
+impl From<&'static str> for Ask {
+    fn from(words: &'static str) -> Self {
+        Self::from(String::from(words))
+    }
+}
+
+impl From<String> for Ask {
+    fn from(words: String) -> Self {
+        let plain = words.into();
+        Self::Common(CommonAsk::Plain {
+            plain,
+            reason: "".into(),
+            tool: "".into(),
+        })
     }
 }
 

@@ -1,38 +1,31 @@
 //! The head tube: bores before faces, a cup that does not come out stays, and the lower end has a crown below it.
 
-use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::{Counted, Operation};
 use super::bore_now::{self, BoreNow};
-use super::caution::Caution;
-use super::facts::{Found, HeadAsk, HeadFact, HeadTask};
+use super::facts::{Allowance, CutLimit, HeadAsk, HeadFact};
 use super::head_face::Planned;
 use super::permit::{Identity, Pilot, Request};
 use super::sheet::{Fitted, HeadEndSheet, HeadTubeSheet, Limited, MakerLimit};
 use super::site::{Joint, Site, Wish};
-use super::work::{ByHand, Draft, PlaceWork};
+pub(super) use super::steering::unmeasured;
+use super::steering::{begin, held, row_of};
+use super::work::{Draft, PlaceWork};
 use super::{head_bore, head_depth, head_face, head_part, identity};
-use crate::Error;
-use crate::face::{Allowance, CutLimit};
-use crate::fit::MaterialKind;
 use crate::identify::Feature;
-use crate::judge::{
-    self, Finding, Fit, Instrument, MemberOf, SizeFact, Verdict, extremes, sizes_against,
-};
-use crate::measure::{DecisionRule, Outcome, Reading, Surface, settled_below};
+use crate::judge::Instrument;
+use crate::measure::{Outcome, Reading, Surface, settled_below};
 use crate::quantity::{Length, mm};
-use crate::standard::{HeadSeat, HeadTubeEnd, InShop, Place, SeatKind};
+use crate::standard::{HeadSeat, HeadTubeEnd, Place, SeatKind};
 
 /// One end, with what its planners share.
 pub(super) struct HeadEnd<'a> {
     pub site: &'a Site<'a>,
     pub end: HeadTubeEnd,
     pub place: Place,
-    /// What it is called.
-    name: Cow<'static, str>,
     /// Its path in the sheet.
     pub path: &'static str,
     pub sheet: &'a HeadEndSheet,
@@ -43,7 +36,11 @@ pub(super) struct HeadEnd<'a> {
 }
 
 impl<'a> HeadEnd<'a> {
-    fn of(site: &'a Site<'a>, end: HeadTubeEnd, sheet: &'a HeadTubeSheet) -> Option<Self> {
+    pub(super) fn of(
+        site: &'a Site<'a>,
+        end: HeadTubeEnd,
+        sheet: &'a HeadTubeSheet,
+    ) -> Option<Self> {
         let (path, here, there) = match end {
             HeadTubeEnd::Upper => ("head_tube.upper", &sheet.upper, &sheet.lower),
             HeadTubeEnd::Lower => ("head_tube.lower", &sheet.lower, &sheet.upper),
@@ -59,7 +56,6 @@ impl<'a> HeadEnd<'a> {
         Some(Self {
             site,
             end,
-            name: Place::HeadTube(end).words(),
             place: Place::HeadTube(end),
             path,
             sheet,
@@ -93,6 +89,23 @@ impl<'a> HeadEnd<'a> {
         self.sheet.limits.iter().filter(move |l| l.what == what)
     }
 
+    /// Every maker's limit of one kind, held against readings. Whether one is shown broken.
+    pub(super) fn heard(
+        &self,
+        what: Limited,
+        of: &'static str,
+        readings: &[Reading],
+        work: &mut PlaceWork,
+    ) -> bool {
+        let mut broken = false;
+        for limit in self.limits(what) {
+            let found = held(of, readings, limit, self.site.rule);
+            broken |= found.outcome == Some(Outcome::NonconformityShown);
+            work.settled(found);
+        }
+        broken
+    }
+
     /// What a cut of this bore asks for, so much of it needed and so much allowed.
     pub(super) fn request(
         &self,
@@ -123,20 +136,13 @@ impl<'a> HeadEnd<'a> {
     }
 
     /// What that cut is called, and where its readings stand.
-    pub(super) fn wish(
-        &self,
-        operation: Operation,
-        readings: &str,
-        instrument: &'static str,
-    ) -> Wish<'_> {
+    pub(super) fn wish(&self, operation: Operation, readings: &str) -> Wish<'_> {
         Wish {
             place: &self.place,
             joint: self.path,
             readings: self.field(readings),
             operation,
-            what: &self.name,
             only_coating: false,
-            instrument,
         }
     }
 }
@@ -194,10 +200,8 @@ fn parallelism_unknown(end: &HeadEnd<'_>, sheet: &HeadTubeSheet, work: &mut Plac
 
 /// The seat of one end, and which row it is.
 fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
-    let mut work = PlaceWork::new(end.place.clone());
     let sheet = end.sheet;
-    work.cautions.push(Caution::Steering);
-    work.notes.extend(sheet.note.clone());
+    let mut work = begin(end.place.clone(), sheet.note.as_ref());
     let passes = sheet.passes.iter();
     work.notes.extend(passes.filter_map(|p| p.note.clone()));
     let stuck = end.fitted() == Some(Fitted::Stuck);
@@ -235,123 +239,6 @@ fn seat<'a>(end: &HeadEnd<'a>) -> (PlaceWork, Option<&'a HeadSeat>) {
         work.questions.retain(|q| q.answer != end.field("bore"));
     }
     (work, row)
-}
-
-/// A maker's limit of something that was not measured, or that is not used here.
-pub(super) fn unmeasured(limit: &MakerLimit) -> Finding {
-    let of = format!("maker's limit, {}", limit.what);
-    held(of, &[], limit, DecisionRule::default())
-}
-
-/// Readings against a maker's limit.
-pub(super) fn held(
-    of: impl Into<crate::evidence::Text>,
-    readings: &[Reading],
-    limit: &MakerLimit,
-    rule: DecisionRule,
-) -> Finding {
-    sizes_against(of, readings, &limit.limits, &limit.owner, None, rule)
-}
-
-/// A size as it was read, with no limit.
-pub(super) fn as_read(of: &'static str, readings: &[Reading]) -> Found {
-    let fact = SizeFact::Against {
-        of: of.into(),
-        count: readings.len(),
-    };
-    Found {
-        readings: extremes(readings),
-        ..Found::of(judge::Fact::from(fact))
-    }
-}
-
-/// What one reading shows.
-pub(super) fn shown(reading: Reading, fact: HeadFact) -> Found {
-    Found {
-        readings: Vec::from([reading]),
-        ..Found::of(fact)
-    }
-}
-
-/// Every maker's limit of one kind, held against readings. Whether one is shown broken.
-pub(super) fn heard(
-    end: &HeadEnd<'_>,
-    what: Limited,
-    of: &'static str,
-    readings: &[Reading],
-    work: &mut PlaceWork,
-) -> bool {
-    let mut broken = false;
-    for limit in end.limits(what) {
-        let found = held(of, readings, limit, end.site.rule);
-        broken |= found.outcome == Some(Outcome::NonconformityShown);
-        work.settled(found);
-    }
-    broken
-}
-
-/// Two parts against what their makers want of the fit, or else against what is published.
-pub(super) fn fit_of(
-    site: &Site<'_>,
-    joint: crate::standard::Joint,
-    (hole, shaft): (MemberOf, MemberOf),
-    limits: &[MakerLimit],
-) -> Result<Verdict, Error> {
-    let of = |what: Limited| limits.iter().filter(move |l| l.what == what);
-    let both = of(Limited::Interference).chain(of(Limited::Clearance));
-    let owners: Vec<&str> = both.map(|l| l.owner.as_str()).collect();
-    Fit {
-        joint: Some(joint),
-        hole,
-        shaft,
-        clearance: of(Limited::Clearance).map(|l| l.limits).collect(),
-        interference: of(Limited::Interference).map(|l| l.limits).collect(),
-        owner: (!owners.is_empty()).then(|| owners.join("; ")),
-        rule: Some(site.rule),
-        ..Fit::default()
-    }
-    .answer(site.tables)
-}
-
-/// What came off on diameter, or the contradiction that it reads as if metal had come on.
-pub(super) fn came_off(off: Reading, field: String, with: Instrument, work: &mut PlaceWork) {
-    if off.sure_sign().is_lt() {
-        let by = -off.value();
-        work.contradicts(HeadFact::Grew { by }, field, with);
-        return;
-    }
-    work.removed = Vec::from([off]);
-    work.settled(shown(off, HeadFact::CameOff { off }));
-}
-
-/// Work by hand at the steering.
-pub(super) fn by_hand(
-    place: &Place,
-    work: ByHand,
-    task: HeadTask,
-    material: Option<MaterialKind>,
-) -> Draft {
-    let draft = Draft::by_hand(place, work, task).minding(Caution::Steering);
-    if material == Some(MaterialKind::Carbon) {
-        return draft.minding(Caution::Carbon);
-    }
-    draft
-}
-
-/// The row of this name; a name that no table has is asked for anew.
-pub(super) fn row_of<'a, R: InShop>(
-    site: &Site<'a>,
-    work: &mut PlaceWork,
-    name: Option<&str>,
-    field: String,
-) -> Option<&'a R> {
-    match site.tables.find(name?) {
-        Ok(row) => Some(row),
-        Err(error) => {
-            identity::refused(work, field, &error);
-            None
-        }
-    }
 }
 
 /// Which seat it is, and how sure that is.

@@ -1,16 +1,27 @@
-//! The bore of a head-tube end: on metal or over paint, against its limits, and what becomes of it.
+//! The bore of a head-tube end: on metal or over paint, against its limits, what becomes of it, and how far it is reamed.
 
+use alloc::format;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::facts::{HeadAsk, HeadFact, HeadTask};
-use super::head::{HeadEnd, Named, as_read, by_hand, came_off, heard, is_integrated, shown};
-use super::head_ream::{Window, ream};
-use super::sheet::{Limited, Marks};
+use super::answer::{Counted, Operation};
+use super::bore_caps;
+use super::caution::Caution;
+use super::facts::{CommonAsk, CommonFact, CutLimit, HeadAsk, HeadFact, HeadTask};
+use super::head::{HeadEnd, Named, is_integrated};
+use super::permit::{Identity, Reason, Ruling, rule};
+use super::sheet::{Heard, Limited, MakerLimit, Marks};
+use super::site::{take, tool};
+use super::steering::{as_read, by_hand, came_off, shown};
 use super::work::{ByHand, Draft, PlaceWork};
+use crate::evidence::Grade;
+use crate::face::LimitKind;
 use crate::fit::MaterialKind;
-use crate::judge::{Doubt, Instrument, Remedy, Verdict, extremes};
-use crate::measure::{Outcome, Reading, Surface, settled_below};
-use crate::standard::HeadSeat;
+use crate::judge::{BoreFit, Doubt, FigureName, Instrument, OwnLimits, Remedy, Verdict, extremes};
+use crate::measure::{Outcome, Reading, Surface, settled_below, settled_cmp};
+use crate::quantity::Length;
+use crate::standard::{HeadSeat, Row};
+use crate::thread::Turn;
 
 /// Judges the bore and plans its work; whether it will be another bore afterwards.
 pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -> bool {
@@ -21,7 +32,7 @@ pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -
         came_off(off, end.field("passes"), Instrument::BoreGauge, work);
     }
     if readings.is_empty() {
-        heard(end, Limited::Bore, "bore", &[], work);
+        end.heard(Limited::Bore, "bore", &[], work);
         work.ask(end.field("bore"), HeadAsk::Bore);
         return clean(end, named.row, work);
     }
@@ -41,10 +52,13 @@ pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -
         return clean(end, named.row, work);
     }
     if under {
-        let low = window.low.as_ref().map(|low| low.at);
-        let small = |size: Reading| low.is_some_and(|low| settled_below(size.value(), low));
+        let low = |size: Reading| {
+            window
+                .low
+                .is_some_and(|low| settled_below(size.value(), low))
+        };
         let mut bore = now.bore.iter();
-        let shown = bore.any(|p| p.surface == Surface::OnMetal && small(p.reading));
+        let shown = bore.any(|p| p.surface == Surface::OnMetal && low(p.reading));
         if !shown {
             not_shown(&mut verdict);
         }
@@ -88,7 +102,7 @@ fn wall(end: &HeadEnd<'_>, bore: &[Reading], work: &mut PlaceWork) {
     if let Some(left) = left {
         work.settled(shown(left, HeadFact::Wall { left }));
     }
-    if heard(end, Limited::Wall, "wall left", left.as_slice(), work) {
+    if end.heard(Limited::Wall, "wall left", left.as_slice(), work) {
         work.out = true;
         work.cure(HeadFact::WallTooThin);
     }
@@ -160,4 +174,155 @@ fn clean(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) -> boo
     }
     work.steps.push(draft);
     true
+}
+
+/// The limits that decide: the makers' own, and the row's where they say nothing.
+struct Window<'a> {
+    low: Option<Length>,
+    high: Option<Length>,
+    makers: Option<Heard>,
+    /// The row has a say.
+    row: Option<&'a HeadSeat>,
+}
+
+impl<'a> Window<'a> {
+    fn of(end: &HeadEnd<'_>, row: Option<&'a HeadSeat>) -> Self {
+        let makers = Heard::of(&end.sheet.limits, Limited::Bore);
+        let own = |h: &Heard| (h.limits.lower().known(), h.limits.upper().known());
+        let (low, high) = makers.as_ref().map_or((None, None), own);
+        let below = |a: Option<Length>, b: Option<Length>| {
+            a.zip(b).is_some_and(|(a, b)| settled_below(a, b))
+        };
+        let printed = |r: &&HeadSeat| (r.bore.lower(), r.bore.upper());
+        // The makers' word comes first: what they limit on both sides, or beyond the list, the list has no say in.
+        let row = row.filter(|r| {
+            let (least, most) = printed(r);
+            (least.is_some() || most.is_some())
+                && (low.is_none() || high.is_none())
+                && !below(most, low)
+                && !below(high, least)
+        });
+        let (least, most) = row.as_ref().map_or((None, None), printed);
+        let order = |a: &Length, b: &Length| settled_cmp(*a, *b);
+        // The one that asks more.
+        Self {
+            low: low.into_iter().chain(least).max_by(order),
+            high: high.into_iter().chain(most).min_by(order),
+            makers,
+            row,
+        }
+    }
+
+    /// The upper limit, with whose it is, as what stops a reamer.
+    fn stop(&self, smallest: &Reading) -> Option<CutLimit> {
+        let most = self.high?;
+        let left = up_to(most, smallest)?;
+        let own = self.makers.as_ref().and_then(Heard::most);
+        if let Some((_, what)) = own.filter(|(own, _)| settled_cmp(*own, most).is_le()) {
+            return CutLimit::new(LimitKind::Maker, what, left, Grade::Shop).ok();
+        }
+        let row = self.row?;
+        let (on, by) = (Limited::Bore, format!("{}, {}", row.code, row.name));
+        let what = CommonFact::AtMost { on, most, by };
+        let grade = row.bore.grade().unwrap_or(Grade::Shop);
+        let cap = CutLimit::new(LimitKind::Maker, what, left, grade).ok()?;
+        Some(cap.citing(row.bore.evidence()))
+    }
+
+    const fn is_known(&self) -> bool {
+        self.low.is_some() && self.high.is_some()
+    }
+
+    /// The bore against all of them.
+    fn judged(&self, end: &HeadEnd<'_>) -> Option<Verdict> {
+        let makers = end.limits(Limited::Bore);
+        let own = |l: &MakerLimit| OwnLimits::of(l.limits, l.owner.clone());
+        let limits: Vec<OwnLimits> = makers.map(own).collect();
+        let figure = self.row.map(|row| FigureName {
+            family: HeadSeat::FAMILY.to_string(),
+            code: row.code.to_string(),
+            field: String::from("bore"),
+        });
+        if limits.is_empty() && figure.is_none() {
+            return None;
+        }
+        let bore = BoreFit {
+            bore: end.now.bore.clone(),
+            limits,
+            figure,
+            rule: Some(end.site.rule),
+        };
+        bore.answer(end.site.tables).ok()
+    }
+}
+
+/// Asks for the permit to ream the bore into its limits.
+fn ream(
+    end: &HeadEnd<'_>,
+    named: &Named<'_>,
+    window: &Window<'_>,
+    mut waits: Vec<String>,
+    work: &mut PlaceWork,
+) {
+    let (Some(smallest), Some(from)) = (end.now.smallest(), window.low) else {
+        return;
+    };
+    let Some(needed) = up_to(from, &smallest) else {
+        return;
+    };
+    let outside = extremes(&end.sheet.outside).first().copied();
+    if outside.is_none() {
+        waits.push(end.field("outside"));
+    }
+    let sheet = end.sheet;
+    let (outsides, part) = (&sheet.outside, sheet.part.as_ref());
+    let mut limits: Vec<CutLimit> = window.stop(&smallest).into_iter().collect();
+    limits.extend(bore_caps::of(&sheet.limits, outsides, part, &smallest));
+    let needed = (Counted::Diameter, needed);
+    let mut request = end.request(Operation::Ream, needed, limits, named.row, work);
+    request.identity = identity(named, window);
+    request.waits = waits;
+    let ruling = rule(request);
+    let wanted = matches!(
+        ruling,
+        Ruling::Cut(_) | Ruling::Ask(Reason::LimitUnknown { .. })
+    );
+    if outside.is_none() && wanted {
+        work.ask(end.field("outside"), CommonAsk::Outside);
+    }
+    let readings = if end.now.worked { "passes" } else { "bore" };
+    let wish = end.wish(Operation::Ream, readings);
+    let Some(permit) = take(work, ruling, &wish) else {
+        return;
+    };
+    let to = permit.off().map_or(from, |off| smallest.value() + off.most);
+    let at = end.place.clone();
+    let finishes = HeadFact::Reamer {
+        from,
+        to: window.high,
+    };
+    let mut draft = Draft::cut(permit, HeadTask::Ream { at, from, to })
+        .with(tool("reamer", finishes))
+        .turned(Turn::Clockwise)
+        .minding(Caution::Steering);
+    if let Some(outside) = outside {
+        let left = (outside.value() - to) / 2.0;
+        draft = draft.checking(HeadFact::WallReamed { left });
+    }
+    work.steps.push(draft);
+}
+
+/// A bore that the makers limit on both sides may be cut to that whatever the seat is called.
+fn identity(named: &Named<'_>, window: &Window<'_>) -> Identity {
+    let makers = window.makers.as_ref().map(|h| h.limits);
+    let own = makers.is_some_and(|l| l.lower().known().and(l.upper().known()).is_some());
+    match (&named.identity, own) {
+        (Identity::Open, true) => Identity::Known,
+        (said, _) => said.clone(),
+    }
+}
+
+/// What comes off to this size at the narrowest place: that reading's uncertainty counts.
+fn up_to(size: Length, smallest: &Reading) -> Option<Reading> {
+    Reading::new(size - smallest.value(), smallest.standard_uncertainty()).ok()
 }

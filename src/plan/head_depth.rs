@@ -1,20 +1,20 @@
 //! Depth of a head-tube bore against what goes in, and the gap between crown and head tube.
 
-use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::answer::{Change, Counted, Operation};
 use super::caution::Caution;
-use super::facts::{HeadAsk, HeadFact, HeadTask};
-use super::head::{HeadEnd, Named, heard, shown};
+use super::facts::{CutLimit, HeadAsk, HeadFact, HeadTask};
+use super::head::{HeadEnd, Named};
 use super::permit::{Pilot, Reason, Ruling, rule};
 use super::sheet::{Fitted, Heard, Limited};
 use super::site::{take, tool};
+use super::steering::shown;
 use super::work::{Draft, PlaceWork};
 use crate::Figure;
 use crate::evidence::Grade;
-use crate::face::{CutLimit, LimitKind};
-use crate::judge::{CupDepth, Finding, Verdict, sizes_against};
+use crate::face::LimitKind;
+use crate::judge::{CupDepth, Finding, sizes_against};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::quantity::{Length, mm};
 use crate::standard::{HeadSeat, HeadTubeEnd, Place};
@@ -23,7 +23,7 @@ use crate::thread::Turn;
 /// Is the bore deep enough for what goes in?
 pub(super) fn depth(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) {
     let readings = end.sheet.bore_depth.as_slice();
-    if heard(end, Limited::BoreDepth, "bore depth", readings, work) {
+    if end.heard(Limited::BoreDepth, "bore depth", readings, work) {
         work.out = true;
         work.cure(HeadFact::DepthOutside);
     }
@@ -54,17 +54,12 @@ pub(super) fn depth(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) 
         work.verdict(&verdict);
         return;
     }
-    if verdict.outcome == Outcome::Undecided {
-        ask_next(end, &verdict, work);
-    }
-    work.found(&verdict);
-}
-
-/// What would decide the depth.
-fn ask_next(end: &HeadEnd<'_>, verdict: &Verdict, work: &mut PlaceWork) {
-    if let Some(next) = verdict.next.first() {
+    if verdict.outcome == Outcome::Undecided
+        && let Some(next) = verdict.next.first()
+    {
         work.ask(end.field("bore_depth"), next.ask.clone());
     }
+    work.found(&verdict);
 }
 
 /// How long a part goes in. A sheet states it without uncertainty; it was read by the same hand as the bore, so it is taken to
@@ -123,10 +118,9 @@ fn deepen(
 ) -> bool {
     let mut limits = Vec::new();
     if let Some(heard) = Heard::of(&end.sheet.limits, Limited::BoreDepth)
-        && let Some((most, words)) = heard.at_most()
+        && let Some((most, what)) = heard.most()
         && let Ok(left) = Reading::new(most - depth.value(), depth.standard_uncertainty())
     {
-        let what = alloc::format!("bore depth {words}");
         let grade = heard.limits.grade();
         limits.extend(CutLimit::new(LimitKind::Maker, what, left, grade));
         // What a cup seats deeper, the crown comes closer.
@@ -142,7 +136,7 @@ fn deepen(
     if matches!(ruling, Ruling::Ask(Reason::NoStop)) {
         work.ask(end.field("limits"), HeadAsk::DepthAllowed);
     }
-    let wish = end.wish(Operation::Deepen, "bore_depth", "depth rod");
+    let wish = end.wish(Operation::Deepen, "bore_depth");
     let Some(permit) = take(work, ruling, &wish) else {
         return false;
     };
@@ -166,22 +160,22 @@ fn deepen(
 
 /// What a cut that lets the cups sit closer together changes.
 pub(super) fn changes(end: &HeadEnd<'_>, by: Option<Length>) -> Vec<Change> {
-    let lower = end.end == HeadTubeEnd::Lower;
-    let crown = lower.then_some((Place::Crown, HeadFact::CrownCloser));
-    let all = [(Place::Steerer, HeadFact::StackLower)];
-    let all = all.into_iter().chain(crown);
-    all.map(|(place, what)| Change {
+    let change = |place, what: HeadFact| Change {
         place,
         what: what.into(),
         by,
-    })
-    .collect()
+    };
+    let mut all = Vec::from([change(Place::Steerer, HeadFact::StackLower)]);
+    if end.end == HeadTubeEnd::Lower {
+        all.push(change(Place::Crown, HeadFact::CrownCloser));
+    }
+    all
 }
 
 /// The gap between crown and head tube against its makers' limits.
 pub(super) fn crown_gap(end: &HeadEnd<'_>, work: &mut PlaceWork) {
     let gap = end.sheet.crown_gap;
-    if heard(end, Limited::CrownGap, "crown gap", gap.as_slice(), work) {
+    if end.heard(Limited::CrownGap, "crown gap", gap.as_slice(), work) {
         work.out = true;
         work.cure(HeadFact::OtherLowerCup);
     }
@@ -198,17 +192,12 @@ pub(super) fn gap_limit(end: &HeadEnd<'_>) -> Option<CutLimit> {
     let gap = end.sheet.crown_gap;
     let gap = gap.filter(|_| end.end == HeadTubeEnd::Lower)?;
     let heard = Heard::of(&end.sheet.limits, Limited::CrownGap);
-    let least = heard.and_then(|h| Some((h.at_least()?, h.limits.grade())));
-    let (what, gap, least, grade) = match least {
-        Some(((least, words), grade)) => (alloc::format!("crown gap {words}"), gap, least, grade),
-        None => (
-            HeadFact::HalfCrownGap.to_string(),
-            gap.scaled(0.5),
-            mm(0.0),
-            Grade::CommonPractice,
-        ),
+    let kind = LimitKind::Clearance;
+    let Some((heard, (least, what))) = heard.and_then(|h| Some((h.limits, h.least()?))) else {
+        let (what, half) = (HeadFact::HalfCrownGap, gap.scaled(0.5));
+        return CutLimit::leaving(kind, what, &half, mm(0.0), Grade::CommonPractice).ok();
     };
-    CutLimit::leaving(LimitKind::Clearance, what, &gap, least, grade).ok()
+    CutLimit::leaving(kind, what, &gap, least, heard.grade()).ok()
 }
 
 /// Whether the cup is shown not to go in deep enough.

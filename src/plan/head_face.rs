@@ -1,22 +1,23 @@
-//! The faces of a head tube, each by itself and both together.
+//! The faces of a head tube, each by itself and both together: how parallel they are.
 
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::answer::Operation;
 use super::face::{self, Facing};
 use super::face_now;
-use super::facts::{HeadAsk, HeadFact};
+use super::facts::{CommonFact, CutLimit, HeadAsk, HeadFact};
 use super::head::{HeadEnd, is_integrated};
 use super::head_depth::{as_good, changes, gap_limit, too_shallow};
-use super::head_parallel::{parallel, together};
 use super::permit::Pilot;
 use super::sheet::{Face, Fitted, HeadTubeSheet, Heard, Limited};
 use super::site::Site;
+use super::steering::held;
 use super::work::PlaceWork;
 use crate::evidence::{Grade, Text};
-use crate::face::{CutLimit, LimitKind, RingSurvey, Tilt};
-use crate::judge::sizes_against;
+use crate::face::{LimitKind, RingSurvey, Tilt};
+use crate::judge::{Finding, Verdict, sizes_against};
 use crate::measure::{Limits, Outcome, Reading};
 use crate::standard::{FacingRule, HeadSeat, HeadTubeEnd, Place};
 
@@ -51,10 +52,10 @@ impl Planned<'_> {
 }
 
 /// Whose what is published for both end faces together.
-pub(super) const OWNER: &str = "a headset maker";
+const OWNER: &str = "a headset maker";
 
 /// What is printed for both end faces together.
-pub(super) fn published<'a>(site: &Site<'a>) -> Option<(Limits, &'a FacingRule)> {
+fn published<'a>(site: &Site<'a>) -> Option<(Limits, &'a FacingRule)> {
     let row = site.tables.get::<FacingRule>("end_face_parallelism")?;
     let limits = Limits::of_requirement(&row.window);
     limits.upper().known()?;
@@ -94,7 +95,7 @@ pub(super) fn plan(
 }
 
 /// A face as it is now, about the axis of the head tube.
-pub(super) fn surveyed(face: &Face) -> Option<RingSurvey> {
+fn surveyed(face: &Face) -> Option<RingSurvey> {
     let now = face_now::now(face, face.coating);
     face_now::survey(face, now.probes, "head tube axis").ok()
 }
@@ -149,7 +150,8 @@ fn waits_for_seats(work: &mut PlaceWork, asked: &[String]) {
     let mut questions = work.questions.iter();
     let waits = !work.questions.is_empty() && questions.all(|q| asked.contains(&q.answer));
     if waits && work.steps.is_empty() {
-        work.leave(HeadFact::FaceWaits);
+        let (at, cut) = (work.place.clone(), Operation::Face);
+        work.leave(CommonFact::Waits { at, cut });
     }
 }
 
@@ -169,28 +171,26 @@ fn left(site: &Site<'_>, planned: &Planned<'_>, face: &Face, why: HeadFact) -> P
 
 /// What limits a cut of a face, as it was before any work.
 fn limits(end: &HeadEnd<'_>) -> Vec<CutLimit> {
-    let unknown = |kind, what, ask: HeadAsk| CutLimit::unknown(kind, what, ask.to_string());
     let mut limits: Vec<CutLimit> = gap_limit(end).into_iter().collect();
     if end.end == HeadTubeEnd::Lower && limits.is_empty() {
-        limits.extend(unknown(
-            LimitKind::Clearance,
-            "crown gap",
-            HeadAsk::CrownGap,
-        ));
+        let (kind, what) = (LimitKind::Clearance, HeadFact::HalfCrownGap);
+        limits.extend(CutLimit::unknown(kind, what, HeadAsk::CrownGap));
     }
-    let (kind, depth) = (LimitKind::SeatDepth, end.sheet.bore_depth);
+    let (kind, what, depth) = (
+        LimitKind::SeatDepth,
+        HeadFact::DepthForCup,
+        end.sheet.bore_depth,
+    );
     let both = depth.zip(end.insertion()).filter(|_| !too_shallow(end));
-    match both {
-        Some((depth, insertion)) => limits.extend(as_good(insertion, &depth).and_then(|length| {
-            let what = HeadFact::DepthForCup.to_string();
-            CutLimit::new(kind, what, depth.less(&length), Grade::Shop).ok()
-        })),
-        None => limits.extend(unknown(kind, "bore depth", HeadAsk::BoreDepth)),
-    }
+    limits.extend(match both {
+        Some((depth, insertion)) => as_good(insertion, &depth)
+            .and_then(|length| CutLimit::new(kind, what, depth.less(&length), Grade::Shop).ok()),
+        None => CutLimit::unknown(kind, what, HeadAsk::BoreDepth).ok(),
+    });
     if let Some(heard) = Heard::of(&end.sheet.limits, Limited::BoreDepth)
-        && let Some(((least, words), depth)) = heard.at_least().zip(depth)
+        && let Some(((least, what), depth)) = heard.least().zip(depth)
     {
-        let (what, grade) = (format!("bore depth {words}"), heard.limits.grade());
+        let grade = heard.limits.grade();
         limits.extend(CutLimit::leaving(kind, what, &depth, least, grade));
     }
     limits
@@ -213,4 +213,69 @@ fn what_is_unknown(end: &HeadEnd<'_>, work: &mut PlaceWork) {
     if end.insertion().is_none() {
         work.ask(end.field("part.insertion"), HeadAsk::Insertion);
     }
+}
+
+/// The verdict on both faces, where it belongs: at each of them.
+fn together(ends: &[Planned<'_>], parallel: &Verdict, works: &mut [PlaceWork]) {
+    let deals = |w: &PlaceWork| !w.steps.is_empty() || !w.questions.is_empty();
+    let dealt = works.iter().any(deals);
+    let mut steps = works.iter().flat_map(|w| &w.steps);
+    let will_change = steps.any(|s| s.operation().cuts());
+    for work in works {
+        let here = deals(work);
+        for finding in &parallel.findings {
+            let out = finding.outcome == Some(Outcome::NonconformityShown);
+            if here || dealt {
+                // What is done at the other face cures both.
+                work.settled(Finding {
+                    outcome: finding.outcome.filter(|_| here || !out),
+                    ..finding.clone()
+                });
+                continue;
+            }
+            work.fact(finding.clone());
+            if out {
+                work.cure(HeadFact::FaceBothEnds);
+            }
+        }
+        if parallel.outcome == Outcome::Undecided && !will_change {
+            work.ask(heights_field(ends, &work.place), HeadAsk::FacesFiner);
+        }
+    }
+}
+
+/// Where new heights of a face are written.
+fn heights_field(ends: &[Planned<'_>], place: &Place) -> String {
+    let planned = ends.iter().find(|p| Place::HeadFace(p.end.end) == *place);
+    let face = planned.and_then(|p| p.end.sheet.face.as_ref());
+    let worked = face.is_some_and(|face| !face_now::passes(face).is_empty());
+    let path = planned.map_or("head_tube.lower", |p| p.end.path);
+    format!("{path}.face.{}", if worked { "passes" } else { "probes" })
+}
+
+/// Both faces against every limit of parallelism, the makers' first.
+fn parallel(site: &Site<'_>, sheet: &HeadTubeSheet, clamped: bool) -> Option<Verdict> {
+    let (upper, lower) = (sheet.upper.as_ref()?, sheet.lower.as_ref()?);
+    let here = surveyed(upper.face.as_ref()?)?;
+    let there = surveyed(lower.face.as_ref()?)?;
+    let [one, other] = [&here, &there].map(|s| s.face().outer().length());
+    let measured = here.parallelism(&there, one.max(other) * 2.0).ok()?.run_out;
+    let makers = upper.limits.iter().chain(&lower.limits);
+    let mut found: Vec<Finding> = makers
+        .filter(|l| l.what == Limited::Parallelism)
+        .map(|l| held("parallelism", &[measured], l, site.rule))
+        .collect();
+    // What is printed is printed for cups that are clamped against both faces.
+    if let Some((limits, row)) = published(site).filter(|_| clamped) {
+        let evidence = row.window.evidence();
+        let of = row.what.clone();
+        let printed = sizes_against(of, &[measured], &limits, OWNER, evidence, site.rule);
+        // A maker's own figure decides; this one is shown beside it.
+        let decides = found.is_empty();
+        found.push(Finding {
+            outcome: printed.outcome.filter(|_| decides),
+            ..printed
+        });
+    }
+    (!found.is_empty()).then(|| Verdict::from_findings("head_tube", found))
 }

@@ -1,13 +1,13 @@
 //! The cup or bearing of a head-tube end: is it of the right kind, and does it fit?
 
 use alloc::format;
-use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::facts::{Found, HeadAsk, HeadFact};
-use super::head::{HeadEnd, Named, fit_of, is_integrated, unmeasured};
+use super::head::{HeadEnd, Named, is_integrated};
 use super::permit::Identity;
 use super::sheet::{Limited, Part};
+use super::steering::{fit_of, unmeasured};
 use super::tried::{self, GoesIn};
 use super::work::{Answers, PlaceWork};
 use crate::judge::{Instrument, MemberOf, extremes};
@@ -103,13 +103,8 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
         return;
     }
     let both = (MemberOf::placed(now.bore.clone()), member);
-    let verdict = match fit_of(end.site, joint, both, &end.sheet.limits) {
-        Ok(verdict) => verdict,
-        Err(error) => {
-            let problem = error.to_string();
-            work.settled(HeadFact::NoVerdict { problem });
-            return;
-        }
+    let Some(verdict) = fit_of(end.site, work, joint, both, &end.sheet.limits) else {
+        return;
     };
     // A bearing that lies in its seat, of which nobody prints how loosely: its own size and the bore's have been judged.
     let nobody_says = integrated

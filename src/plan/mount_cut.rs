@@ -6,13 +6,14 @@ use alloc::vec::Vec;
 use super::answer::{Change, Counted, Operation};
 use super::caution::Caution;
 use super::face_now;
+use super::facts::{Allowance, CutLimit};
 use super::mount::{Mount, ask_coating};
 use super::permit::{Identity, Pilot, Request, rule};
 use super::sheet::{Heard, Limited, Marks};
 use super::site::{Wish, take, tool};
 use super::thread_now;
 use super::work::{ByHand, Draft, PlaceWork};
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::measure::Reading;
 use crate::standard::{BrakeSystem, End, Place};
 use crate::thread::Turn;
@@ -70,9 +71,7 @@ pub(super) fn cut(mount: &Mount<'_>, needed: Reading, out: bool, work: &mut Plac
         joint: mount.path,
         readings: mount.heights(),
         operation: Operation::Face,
-        what: &mount.what,
         only_coating: now.covered,
-        instrument: "dial indicator on a bar held by the axle",
     };
     let (asked, steps) = (work.questions.len(), work.steps.len());
     let Some(permit) = take(work, ruling, &wish) else {
@@ -167,9 +166,7 @@ fn pilot(mount: &Mount<'_>) -> Pilot {
         .filter(|t| t.place == Place::Axle(mount.end))
         .any(|t| !thread_now::of(t.sheet).guides());
     if torn {
-        Pilot::Missing(
-            "the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut yet; that comes first".into(),
-        )
+        Pilot::Missing("the axle thread of this end, which guides the cutter, is torn, loose, crossed or not cut yet; that comes first".into())
     } else {
         Pilot::There
     }

@@ -1,19 +1,20 @@
 //! The only place where a cut is permitted.
 //!
 //! A cutting step cannot be written without a [`Permit`], and only [`rule`] makes one. What forbids a cut stands in [`RULES`],
-//! one row a rule, in the order in which they are asked.
+//! in the order in which it is asked.
 
-use alloc::string::{String, ToString};
+use alloc::boxed::Box;
+use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::answer::{Counted, Off, Operation, Stop};
-use super::facts::Fact;
-use crate::evidence::Text;
-use crate::face::{Allowance, Pass};
+use super::answer::{Counted, Off, Stop};
+pub(super) use super::facts::Reason;
+use super::facts::{Allowance, CutLimit, Fact};
+use crate::face::Pass;
 use crate::fit::MaterialKind;
-use crate::measure::{DecisionRule, Reading, settled_below};
-use crate::quantity::Length;
-use crate::standard::Place;
+use crate::measure::{DecisionRule, Reading, settled_below, settled_cmp};
+use crate::quantity::mm;
+use crate::standard::{Operation, Place};
 
 /// The right to cut so much at a place. Its fields are private: nothing outside this file makes one.
 #[derive(Debug, Clone)]
@@ -35,8 +36,8 @@ impl Permit {
     pub(super) const fn off(&self) -> Option<Off> {
         self.off
     }
-    pub(super) fn stops(&self) -> &[Stop] {
-        &self.stops
+    pub(super) fn into_stops(self) -> Vec<Stop> {
+        self.stops
     }
     /// Fields whose questions must be answered before the cut.
     pub(super) fn waits(&self) -> &[String] {
@@ -96,47 +97,6 @@ pub(super) struct Request<'a> {
     pub decision: DecisionRule,
 }
 
-/// Why a cut is not permitted.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) enum Reason {
-    /// Laminate is not cut.
-    Carbon,
-    /// Plastic is not cut to fit.
-    Plastic,
-    /// Nobody said what the joint is made of.
-    MaterialUnknown,
-    /// Metal bonded into carbon, and no maker's consent is stated.
-    NoConsent,
-    /// Two statements contradict each other.
-    Contradicted,
-    /// What the place is, is open.
-    IdentityOpen,
-    /// Metal is lost.
-    MetalLost,
-    /// The maker's own shape.
-    MakersShape,
-    /// Nothing guides the cutter.
-    NoPilot(Fact),
-    /// Nothing more may come off because of this limit.
-    NothingMayComeOff { limit: Text, over: Length },
-    /// More would have to come off than this limit allows.
-    BeyondLimit {
-        limit: Text,
-        needed: Length,
-        allowed: Length,
-    },
-    /// Needed and allowed lie too close together to tell.
-    TooClose {
-        limit: Text,
-        needed: Length,
-        allowed: Length,
-    },
-    /// A limit is not known.
-    LimitUnknown { limit: Text, measure: Text },
-    /// A cut that nothing stops.
-    NoStop,
-}
-
 /// What comes of a request.
 #[derive(Debug, Clone)]
 pub(super) enum Ruling {
@@ -151,85 +111,75 @@ pub(super) enum Ruling {
 /// What a rule finds against a request.
 type Against = fn(&Request<'_>) -> Option<Ruling>;
 
-/// Everything that forbids a cut, in the order in which it is asked: name, rule.
-const RULES: [(&str, Against); 9] = [
-    ("laminate and plastic are not cut", |r| match r.material {
+/// Everything that forbids a cut, in the order in which it is asked.
+const RULES: [Against; 9] = [
+    laminate_and_plastic_are_not_cut,
+    |r| ask_if(r.material.is_none(), Reason::MaterialUnknown),
+    |r| ask_if(r.bonded && r.consent.is_none(), Reason::NoConsent),
+    |r| ask_if(r.contradicted, Reason::Contradicted),
+    |r| refer_if(r.makers_shape, Reason::MakersShape),
+    |r| ask_if(r.identity == Identity::Open, Reason::IdentityOpen),
+    |r| refer_if(r.metal_lost, Reason::MetalLost),
+    a_pilot_exists,
+    no_cut_passes_its_tightest_limit,
+];
+
+fn ask_if(so: bool, reason: Reason) -> Option<Ruling> {
+    so.then_some(Ruling::Ask(reason))
+}
+
+fn refer_if(so: bool, reason: Reason) -> Option<Ruling> {
+    so.then_some(Ruling::Refer(reason))
+}
+
+fn laminate_and_plastic_are_not_cut(request: &Request<'_>) -> Option<Ruling> {
+    match request.material {
         Some(MaterialKind::Carbon) => Some(Ruling::Refer(Reason::Carbon)),
         Some(MaterialKind::Plastic) => Some(Ruling::Refer(Reason::Plastic)),
         _ => None,
-    }),
-    ("nothing is cut in unknown material", |r| {
-        r.material
-            .is_none()
-            .then_some(Ruling::Ask(Reason::MaterialUnknown))
-    }),
-    (
-        "a bonded insert is cut only with its maker's consent",
-        |r| (r.bonded && r.consent.is_none()).then_some(Ruling::Ask(Reason::NoConsent)),
-    ),
-    ("a contradiction holds the cut", |r| {
-        r.contradicted.then_some(Ruling::Ask(Reason::Contradicted))
-    }),
-    ("an integrated seat belongs to its maker", |r| {
-        r.makers_shape.then_some(Ruling::Refer(Reason::MakersShape))
-    }),
-    ("what is not named is not cut", |r| {
-        (r.identity == Identity::Open).then_some(Ruling::Ask(Reason::IdentityOpen))
-    }),
-    ("cutting brings no metal back", |r| {
-        r.metal_lost.then_some(Ruling::Refer(Reason::MetalLost))
-    }),
-    ("a cutter without a pilot is not started", |r| {
-        match &r.pilot {
-            Pilot::There => None,
-            Pilot::Missing(why) => Some(Ruling::Ask(Reason::NoPilot(why.clone()))),
-        }
-    }),
-    (
-        "no cut passes its tightest limit, and none is undecided",
-        within_limits,
-    ),
-];
+    }
+}
 
-/// Holds the amount against the allowance.
-fn within_limits(request: &Request<'_>) -> Option<Ruling> {
+fn a_pilot_exists(request: &Request<'_>) -> Option<Ruling> {
+    match &request.pilot {
+        Pilot::There => None,
+        Pilot::Missing(why) => Some(Ruling::Ask(Reason::NoPilot {
+            why: Box::new(why.clone()),
+        })),
+    }
+}
+
+/// Holds the amount against the allowance; what is undecided is not cut.
+fn no_cut_passes_its_tightest_limit(request: &Request<'_>) -> Option<Ruling> {
     let (_, needed) = request.needed.as_ref()?;
-    let amount = |limit: &crate::face::CutLimit| {
-        limit
-            .may_come_off()
-            .map_or_else(|| crate::quantity::mm(0.0), Reading::value)
-    };
-    let name = |limit: &crate::face::CutLimit| Text::Owned(limit.what().to_string());
-    let too_close = |limit: &crate::face::CutLimit| {
+    let left = |limit: &CutLimit| limit.may_come_off().map_or(mm(0.0), Reading::value);
+    let name = |limit: &CutLimit| Box::new(limit.what().clone());
+    let too_close = |limit: &CutLimit| {
         Some(Ruling::Ask(Reason::TooClose {
             limit: name(limit),
             needed: needed.value(),
-            allowed: amount(limit),
+            allowed: left(limit),
         }))
     };
     match request.allowance.pass(needed, request.decision).ok()? {
         // A decision rule that accepts more risk than U still cuts no further than the limit allows for certain.
-        Pass::Within { limit, .. }
-            if limit
-                .surely()
-                .is_some_and(|sure| settled_below(sure, needed.value())) =>
-        {
-            too_close(limit)
-        }
-        Pass::Within { .. } => None,
+        Pass::Within { limit, .. } => limit
+            .surely()
+            .filter(|sure| settled_below(*sure, needed.value()))
+            .and_then(|_| too_close(limit)),
         Pass::Nothing { limit } => Some(Ruling::Refer(Reason::NothingMayComeOff {
             limit: name(limit),
-            over: -amount(limit),
+            over: -left(limit),
         })),
         Pass::Beyond { limit } => Some(Ruling::Refer(Reason::BeyondLimit {
             limit: name(limit),
             needed: needed.value(),
-            allowed: limit.surely().unwrap_or_else(|| amount(limit)),
+            allowed: limit.surely().unwrap_or_else(|| left(limit)),
         })),
         Pass::TooClose { limit } => too_close(limit),
         Pass::Unknown { limit } => Some(Ruling::Ask(Reason::LimitUnknown {
             limit: name(limit),
-            measure: Text::Owned(limit.measure().to_string()),
+            measure: Box::new(limit.measure()?.clone()),
         })),
         Pass::NoLimit => Some(Ruling::Ask(Reason::NoStop)),
     }
@@ -237,45 +187,32 @@ fn within_limits(request: &Request<'_>) -> Option<Ruling> {
 
 /// Rules on a request: the first rule that stands against it decides; else it is permitted.
 pub(super) fn rule(request: Request<'_>) -> Ruling {
-    for (_, against) in RULES {
-        if let Some(ruling) = against(&request) {
-            return ruling;
-        }
+    if let Some(ruling) = RULES.iter().find_map(|against| against(&request)) {
+        return ruling;
     }
-    let mut stops = request.stops;
+    let mut stops = Vec::new();
     let mut off = None;
-    if let Some((of, needed)) = &request.needed {
+    if let Some((of, needed)) = request.needed {
         // The rules above have held it against every limit.
-        let Ok(Pass::Within { up_to, limit }) = request.allowance.pass(needed, request.decision)
+        let Ok(Pass::Within { up_to, limit }) = request.allowance.pass(&needed, request.decision)
         else {
             return Ruling::Ask(Reason::NoStop);
         };
+        let least = needed.value();
         // A face is cut by the least that does; a bore to a window, which is any size below its nearest limit.
-        let up_to = match of {
-            _ if request.to_size => needed.value(),
+        let most = match of {
+            _ if request.to_size => least,
             Counted::Depth => up_to,
-            Counted::Diameter => limit
-                .surely()
-                .map_or(up_to, |sure| sure.max(needed.value())),
+            Counted::Diameter => limit.surely().map_or(up_to, |sure| sure.max(least)),
         };
-        off = Some(Off {
-            of: *of,
-            least: needed.value(),
-            most: up_to,
-        });
-        let mut limits: Vec<&crate::face::CutLimit> = request.allowance.limits().iter().collect();
-        limits.sort_by(|a, b| match (a.surely(), b.surely()) {
-            (Some(a), Some(b)) => crate::measure::settled_cmp(a, b),
+        off = Some(Off { of, least, most });
+        stops.extend(request.allowance.into_limits().into_iter().map(Stop::from));
+        stops.sort_by(|a: &Stop, b: &Stop| match (a.to_go, b.to_go) {
+            (Some(a), Some(b)) => settled_cmp(a, b),
             (a, b) => a.is_none().cmp(&b.is_none()),
         });
-        let amounts = limits.into_iter().map(|limit| Stop {
-            limit: limit.what().to_string().into(),
-            to_go: limit.surely(),
-            grade: Some(limit.grade()),
-            sources: limit.sources().to_vec(),
-        });
-        stops.splice(0..0, amounts);
     }
+    stops.extend(request.stops);
     if stops.is_empty() {
         return Ruling::Ask(Reason::NoStop);
     }

@@ -8,6 +8,7 @@ use super::answer::{Counted, Operation, Stop};
 use super::bore_caps;
 use super::bore_now::{self, BoreNow};
 use super::caution::Caution;
+use super::facts::{Allowance, CutLimit};
 use super::permit::{Identity, Pilot, Request, rule};
 use super::seat_post;
 use super::seat_size::{self, Sized};
@@ -15,7 +16,7 @@ use super::sheet::{Heard, Limited, Marks, SeatTubeSheet};
 use super::site::{Site, Wish, take, tool};
 use super::work::{Answers, Draft, PlaceWork};
 use crate::evidence::Grade;
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
 use crate::judge::{Finding, OwnLimits, Wall, extremes, spread};
 use crate::measure::{Outcome, Placed, Reading, settled_below};
@@ -280,9 +281,7 @@ fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreN
         joint: "seat_tube",
         readings: String::from("seat_tube.bore"),
         operation: Operation::Ream,
-        what: "seat tube",
         only_coating: now.covered,
-        instrument: "telescoping gauge or inside caliper",
     };
     let (stops, clear_unknown) = depth(site, tube, sized);
     let ruling = rule(Request {

@@ -132,13 +132,9 @@ fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
                 .into(),
         )
     } else if threaded && !whole.sides.get(other(side)).guides() {
-        Pilot::Missing(
-            "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first".into(),
-        )
+        Pilot::Missing("the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first".into())
     } else if SIDES.into_iter().any(left_unsound) {
-        Pilot::Missing(
-            "the facing tool is guided through both threads, and one of them is not made sound here; that is settled first".into(),
-        )
+        Pilot::Missing("the facing tool is guided through both threads, and one of them is not made sound here; that is settled first".into())
     } else {
         Pilot::There
     }

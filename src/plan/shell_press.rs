@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::answer::{Counted, Operation};
 use super::bore_caps;
 use super::bore_now::{self, BoreNow};
+use super::facts::{Allowance, CutLimit};
 use super::identity::Settled;
 use super::permit::{Pilot, Request, rule};
 use super::sheet::{Heard, Limited, ShellSheet};
@@ -15,7 +16,7 @@ use super::site::{Site, Wish, take, tool};
 use super::tried::{self, GoesIn};
 use super::work::{Answers, ByHand, Draft, PlaceWork};
 use crate::evidence::Evidence;
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::judge::{BoreFit, FigureName, Fit, MemberOf, OwnLimits, Wall, extremes};
 use crate::measure::{Limits, Outcome, Placed, Reading, settled_below};
 use crate::quantity::in_mm;
@@ -265,9 +266,7 @@ fn correct(
         joint: "shell",
         readings: String::from("shell.bore"),
         operation: Operation::Ream,
-        what: "bores of the shell",
         only_coating: false,
-        instrument: "three-point internal micrometer",
     };
     let ruling = rule(Request {
         place: &Place::Shell,

@@ -6,12 +6,13 @@ use alloc::vec::Vec;
 use core::cmp::Ordering;
 
 use super::face_now;
+use super::facts::CutLimit;
 use super::sheet::ShellSheet;
 use super::shell::{SIDES, side_of};
 use super::shell_window::{Over, holds, limits};
 use super::site::{Site, covered};
 use super::work::{Answers, PlaceWork};
-use crate::face::{CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::judge::{Finding, SpindleWidth, extremes, spread};
 use crate::measure::{Reading, settled_below};
 use crate::quantity::{in_mm, mm, settled_mm};

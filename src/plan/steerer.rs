@@ -5,10 +5,10 @@ use alloc::string::{String, ToString};
 use super::caution::Caution;
 use super::crown::recognised;
 use super::facts::{Fact, Found, HeadAsk, HeadFact, HeadTask};
-use super::head::{as_read, by_hand, held, row_of, shown, unmeasured};
 use super::identity;
 use super::sheet::{Limited, SteererSheet};
 use super::site::{Site, covered};
+use super::steering::{as_read, begin, by_hand, held, row_of, shown, unmeasured};
 use super::work::{ByHand, PlaceWork};
 use crate::fit::{MaterialKind, steerer_length};
 use crate::identify::{Feature, Observation};
@@ -17,9 +17,7 @@ use crate::measure::{Limits, Outcome, Reading, settled_below};
 use crate::standard::{Place, Steerer, SteererRule};
 
 pub(super) fn plan(site: &Site<'_>, sheet: &SteererSheet) -> PlaceWork {
-    let mut work = PlaceWork::new(Place::Steerer);
-    work.cautions.push(Caution::Steering);
-    work.notes.extend(sheet.note.clone());
+    let mut work = begin(Place::Steerer, sheet.note.as_ref());
     work.measured = !sheet.outside.is_empty() || sheet.length.is_some() || !sheet.stack.is_empty();
     named(site, sheet, &mut work);
     let material = site.joint(&sheet.common()).material;

@@ -6,13 +6,14 @@ use alloc::vec::Vec;
 
 use super::answer::{Counted, Operation, Stop, Tool};
 use super::caution::Caution;
+use super::facts::{Allowance, CutLimit};
 use super::permit::{Identity, Pilot, Request, rule};
 use super::sheet::{Heard, Limited};
 use super::site::{Site, Wish, covered, take, tool};
 use super::thread::Bench;
 use super::work::{Draft, PlaceWork};
 use crate::evidence::Grade;
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::face::LimitKind;
 use crate::fit::MaterialKind;
 use crate::judge::{MinorHeld, ThreadSeen, extremes};
 use crate::measure::Reading;
@@ -64,16 +65,14 @@ fn request<'a>(
     }
 }
 
-fn wish<'a>(bench: &'a Bench<'_>, operation: Operation, what: &'a str) -> Wish<'a> {
+fn wish<'a>(bench: &'a Bench<'_>, operation: Operation) -> Wish<'a> {
     Wish {
         place: &bench.place,
         joint: bench.joint_path,
         readings: bench.field("minor"),
         operation,
-        what,
         only_coating: covered(bench.now.coating)
             && !matches!(bench.now.state, Some(ThreadSeen::Uncut)),
-        instrument: "plug of known size, small-hole gauge",
     }
 }
 
@@ -86,7 +85,6 @@ fn cutter(code: &'static str, bench: &Bench<'_>) -> Tool {
 
 /// Follows a thread that is there.
 pub(super) fn chase(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
-    let what = format!("thread of the {}", bench.what);
     let ruling = rule(Request {
         stops: ends(
             bench,
@@ -94,7 +92,7 @@ pub(super) fn chase(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         ),
         ..request(site, work, bench, Operation::Chase)
     });
-    let wish = wish(bench, Operation::Chase, &what);
+    let wish = wish(bench, Operation::Chase);
     let Some(permit) = take(work, ruling, &wish) else {
         return;
     };
@@ -148,7 +146,6 @@ fn finish(draft: Draft, bench: &Bench<'_>) -> Draft {
 
 /// Metal is lost: told, referred, and what could be done.
 pub(super) fn lost(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
-    let what = format!("thread of the {}", bench.what);
     let ruling = rule(Request {
         metal_lost: true,
         stops: ends(bench, "the end of the existing thread"),
@@ -161,7 +158,7 @@ pub(super) fn lost(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
     });
     let wish = Wish {
         only_coating: false,
-        ..wish(bench, Operation::Chase, &what)
+        ..wish(bench, Operation::Chase)
     };
     let _ = take(work, ruling, &wish);
     work.cures.extend(
@@ -202,7 +199,7 @@ pub(super) fn open_hole(
         allowance: Allowance::new(cap.ok().into_iter().collect::<Vec<_>>()),
         ..request(site, work, bench, Operation::Ream)
     });
-    let wish = wish(bench, Operation::Ream, &what);
+    let wish = wish(bench, Operation::Ream);
     let Some(permit) = take(work, ruling, &wish) else {
         return false;
     };
@@ -241,7 +238,7 @@ pub(super) fn tap(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>, wait
         waits: waits.into_iter().collect(),
         ..request(site, work, bench, Operation::Tap)
     });
-    let wish = wish(bench, Operation::Tap, &bench.what);
+    let wish = wish(bench, Operation::Tap);
     let Some(permit) = take(work, ruling, &wish) else {
         return;
     };

@@ -3,17 +3,16 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::answer::{Change, Operation, PlaceReport, State, Tool, WeakFigure};
+use super::answer::{Change, Off, PlaceReport, State, Stop, Tool, WeakFigure};
 use super::caution::Caution;
-use super::facts::{Ask, CommonAsk, CommonFact, CommonTask, Fact, Found, Task};
+use super::facts::{Allowance, Ask, CommonAsk, CommonFact, CommonTask, Fact, Found, Task};
 use super::permit::Permit;
 use super::sheet::MakerLimit;
 use crate::evidence::{Grade, Text};
-use crate::face::Allowance;
 use crate::identify::Identification;
 use crate::judge::{Instrument, SettledBy, Verdict};
 use crate::measure::{Outcome, Reading};
-use crate::standard::Place;
+use crate::standard::{Operation, Place};
 use crate::thread::Turn;
 
 /// A question before it has a number; the answer's field is what it is known by.
@@ -33,17 +32,27 @@ pub(super) enum ByHand {
 
 /// What a step is: a cut, which only a permit makes; work by hand; or a step that is not ours.
 #[derive(Debug, Clone)]
-enum Kind {
+pub(super) enum Kind {
     Cut(Permit),
     ByHand(ByHand),
     Refer,
+}
+
+impl Kind {
+    /// How much comes off, and what stops it.
+    pub(super) fn into_amount(self) -> (Option<Off>, Vec<Stop>) {
+        match self {
+            Self::Cut(permit) => (permit.off(), permit.into_stops()),
+            Self::ByHand(_) | Self::Refer => (None, Vec::new()),
+        }
+    }
 }
 
 /// A step before it has a number.
 #[derive(Debug, Clone)]
 pub(super) struct Draft {
     pub place: Place,
-    kind: Kind,
+    pub kind: Kind,
     pub task: Task,
     pub tools: Vec<Tool>,
     pub turn: Option<Turn>,
@@ -117,13 +126,6 @@ impl Draft {
             Kind::ByHand(ByHand::Check) => Operation::Check,
             Kind::ByHand(ByHand::Replace) => Operation::Replace,
             Kind::Refer => Operation::Refer,
-        }
-    }
-
-    pub(super) const fn permit(&self) -> Option<&Permit> {
-        match &self.kind {
-            Kind::Cut(permit) => Some(permit),
-            _ => None,
         }
     }
 
@@ -313,11 +315,7 @@ impl PlaceWork {
     pub(super) fn verdict(&mut self, verdict: &Verdict) {
         if verdict.outcome == Outcome::NonconformityShown {
             self.out = true;
-            self.cures.extend(
-                super::cures::of_verdict(verdict)
-                    .into_iter()
-                    .map(Fact::from),
-            );
+            self.cures.extend(super::cures::of_verdict(verdict));
         }
         self.found(verdict);
     }
@@ -417,8 +415,7 @@ impl PlaceWork {
         }
     }
 
-    pub(super) fn report(self) -> PlaceReport {
-        let state = self.state();
+    pub(super) fn report(self, state: State) -> PlaceReport {
         PlaceReport {
             place: self.place,
             name: self.name,

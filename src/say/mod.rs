@@ -1,10 +1,12 @@
 //! What a person reads of a plan: the plan itself, the record of the work. Facts come in, plain workshop English goes out.
 
+mod face;
 mod judge;
 mod plan;
 mod plan_facts;
 mod record;
 mod text;
+mod work;
 
 pub use plan::plan;
 pub use record::{markdown, record};

@@ -7,10 +7,9 @@ use alloc::vec::Vec;
 use super::text::{safe, wrapped};
 use crate::fact::Worded;
 use crate::measure::Outcome;
-use crate::plan::{Counted, Off, Operation, PlaceReport, Plan, State, Step};
+use crate::plan::{Counted, Earlier, Off, Operation, PlaceReport, Plan, State, Step};
 use crate::quantity::in_mm;
-use crate::standard::Place;
-use crate::thread::Turn;
+use crate::standard::{Place, Turning};
 
 /// The plan as text: questions by instrument, steps in order, what was found.
 ///
@@ -116,27 +115,27 @@ fn step(out: &mut String, step: &Step) {
     }
     for after in &step.after {
         // The stand is needed by everything; what else must come first is worth a line.
-        if step.place.whole() == Place::SeatTube || !after.why.starts_with("the seat tube") {
-            wrapped(out, &format!("    after step {}: ", after.step), after.why);
+        if step.place.whole() == Place::SeatTube || after.why != Earlier::Stand {
+            wrapped(
+                out,
+                &format!("    after step {}: ", after.step),
+                &after.why.to_string(),
+            );
         }
     }
     for tool in &step.tools {
         wrapped(out, "    with: ", &tool.which.to_string());
     }
     if let Some(turn) = step.turn {
-        let turn = match turn {
-            Turn::Clockwise => "clockwise",
-            Turn::CounterClockwise => "counter-clockwise",
-        };
-        let from = if step.start.is_empty() {
-            "outside"
-        } else {
-            &step.start
-        };
+        let turn = turn.words();
+        let from = Some(step.start)
+            .filter(|from| !from.is_empty())
+            .unwrap_or("outside");
+        let turning = step.turning().map_or("", Turning::words);
         wrapped(
             out,
             "    turn: ",
-            &format!("{turn} to cut, seen from {from}; {}", step.turning),
+            &format!("{turn} to cut, seen from {from}; {turning}"),
         );
     }
     if let Some(pilot) = &step.pilot {

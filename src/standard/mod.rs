@@ -15,6 +15,7 @@ mod seat;
 mod shell;
 mod shop;
 mod tables;
+mod work;
 
 pub use crate::fit::{MaterialKind, Sense};
 pub use axle::{Axle, End, ThreadUse, ThreadedPart, TorqueFigure};
@@ -35,3 +36,4 @@ pub use shell::{
     Status,
 };
 pub use shop::{InShop, ShopRows, every_figure};
+pub use work::{Operation, Turning, WorkRow, Workplace};

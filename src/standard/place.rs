@@ -257,6 +257,21 @@ impl Place {
             .map(|(code, words, _)| (*code, *words))
     }
 
+    /// Its code.
+    ///
+    /// ```
+    /// use framegauge::{standard::Place, thread::Side};
+    /// assert_eq!(Place::ShellFace(Side::Drive).code(), "shell.drive.face");
+    /// ```
+    #[must_use]
+    pub fn code(&self) -> Text {
+        match (self.row(), self) {
+            (Some((code, _)), _) => Cow::Borrowed(code),
+            (None, Self::Boss(name)) => Cow::Owned(format!("boss.{name}")),
+            (None, _) => Cow::Borrowed("place"),
+        }
+    }
+
     /// The place in words.
     ///
     /// ```
@@ -321,11 +336,7 @@ impl Place {
 
 impl fmt::Display for Place {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match (self.row(), self) {
-            (Some((code, _)), _) => f.write_str(code),
-            (None, Self::Boss(name)) => write!(f, "boss.{name}"),
-            (None, _) => f.write_str("place"),
-        }
+        f.write_str(&self.code())
     }
 }
 

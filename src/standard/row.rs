@@ -93,7 +93,10 @@ no_figure!(
     super::SpeaksOf,
     super::Cutting,
     super::Sense,
-    super::MaterialKind
+    super::MaterialKind,
+    super::Operation,
+    super::Workplace,
+    crate::evidence::Grade
 );
 
 /// A row of a table.

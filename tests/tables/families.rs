@@ -186,6 +186,7 @@ fn home(file: &str) -> (&'static str, &'static str) {
                 "brakes" => "src/standard/tables/brakes.rs",
                 "bearings" => "src/standard/tables/bearings.rs",
                 "materials" => "src/standard/tables/materials.rs",
+                "work" => "src/standard/tables/work.rs",
                 unknown => panic!("data/{unknown}.toml has no home under src/"),
             };
             (

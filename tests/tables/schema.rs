@@ -99,7 +99,7 @@ macro_rules! family {
 
 const CONFUSED: Field = may("confused_with", Nested("Confusion", &CONFUSION));
 
-pub static FAMILIES: [Family; 28] = [
+pub static FAMILIES: [Family; 29] = [
     family!(
         "shells",
         "shell",
@@ -461,6 +461,22 @@ pub static FAMILIES: [Family; 28] = [
             may("resolution", Figure(Length)),
             may("repeatability", Figure(Length)),
             must("cost", Count),
+        ]
+    ),
+    family!(
+        "work",
+        "work",
+        "WorkRow",
+        "WORKS",
+        [
+            must("operation", Word("Operation")),
+            must("place", Word("Workplace")),
+            may("pilot", Text),
+            may("start", Text),
+            may("passes", Text),
+            must("checks", Texts),
+            must("proof", Text),
+            must("basis", Word("Grade")),
         ]
     ),
 ];

@@ -48,8 +48,6 @@ facts! {
         IntegratedFace,
         /// The face under a part that stays.
         FaceUnderPart { part: String },
-        /// What the face waits for is asked at the seats.
-        FaceWaits,
         /// The two faces are out of parallel by more than their limit.
         OutOfParallel,
         /// Parallelism waits for the heights of both faces.
@@ -84,8 +82,6 @@ facts! {
         PartForSeat,
         /// A larger cup where it is loose, a smaller one where it is tight.
         CupOfSize,
-        /// Limit on a cut: the upper limit of the bore, and whose.
-        UpperLimit { at: Length, of: String },
         /// Limit on a cut: half of the gap to the crown.
         HalfCrownGap,
         /// Limit on a cut: the depth that the cup needs.
@@ -139,8 +135,6 @@ facts! {
         BoreCoating,
         /// What is left of its coating, and the bore again.
         CoatingLeft,
-        /// Outside diameter of the head tube.
-        TubeOutside,
         /// Depth of the bore.
         BoreDepth,
         /// How deep the bore may be made.
@@ -194,7 +188,6 @@ impl HeadAsk {
         match self {
             Self::Bore | Self::BareBore | Self::Race | Self::RaceFiner => Instrument::BoreGauge,
             Self::BoreCoating | Self::CoatingLeft | Self::CrownCoating => Instrument::Eye,
-            Self::TubeOutside => Instrument::OutsideCaliper,
             Self::BoreDepth | Self::Insertion => Instrument::Depth,
             Self::DepthAllowed | Self::WhichBearing => Instrument::Maker,
             Self::CrownGap => Instrument::Feeler,

@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::words::Limited;
 use crate::evidence::Grade;
 use crate::measure::{Bound, Limits, settled_cmp};
+use crate::plan::CommonFact;
 use crate::quantity::{Length, in_mm};
 use crate::read::{Context, Read, ReadBy, Shape, Tree, form};
 use crate::{Error, ErrorKind};
@@ -201,6 +202,8 @@ fn against_each_other(limits: &[MakerLimit], context: &mut Context<'_>) -> Optio
 /// The makers' limits of one kind at a place, together: the tightest of each side, with whose it is.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Heard {
+    /// What they limit.
+    pub on: Limited,
     /// The tightest of all.
     pub limits: Limits,
     /// Whose the lower one is.
@@ -234,6 +237,7 @@ impl Heard {
         let owner =
             |side: Option<(Length, &str)>| side.map(|(_, o)| o.to_string()).unwrap_or_default();
         Some(Self {
+            on: what,
             limits: Limits::new(bound(lower), bound(upper), Grade::Shop).ok()?,
             lower_owner: owner(lower),
             upper_owner: owner(upper),
@@ -249,23 +253,35 @@ impl Heard {
         }
     }
 
-    /// The upper limit, in the words of a stop.
-    pub(crate) fn at_most(&self) -> Option<(Length, String)> {
-        self.limits.upper().known().map(|high| {
-            (
-                high,
-                format!("at most {} ({})", in_mm(high), self.upper_owner),
-            )
-        })
+    /// The upper limit, as a stop.
+    pub(crate) fn most(&self) -> Option<(Length, CommonFact)> {
+        let most = self.limits.upper().known()?;
+        let (on, by) = (self.on, self.upper_owner.clone());
+        Some((most, CommonFact::AtMost { on, most, by }))
     }
 
-    /// The lower limit, in the words of a stop.
+    /// The lower limit, as a stop.
+    pub(crate) fn least(&self) -> Option<(Length, CommonFact)> {
+        let least = self.limits.lower().known()?;
+        let (on, by) = (self.on, self.lower_owner.clone());
+        Some((least, CommonFact::AtLeast { on, least, by }))
+    }
+
+    /// The upper limit, in words only.
+    pub(crate) fn at_most(&self) -> Option<(Length, String)> {
+        let most = self.limits.upper().known()?;
+        Some((
+            most,
+            format!("at most {} ({})", in_mm(most), self.upper_owner),
+        ))
+    }
+
+    /// The lower limit, in words only.
     pub(crate) fn at_least(&self) -> Option<(Length, String)> {
-        self.limits.lower().known().map(|low| {
-            (
-                low,
-                format!("at least {} ({})", in_mm(low), self.lower_owner),
-            )
-        })
+        let least = self.limits.lower().known()?;
+        Some((
+            least,
+            format!("at least {} ({})", in_mm(least), self.lower_owner),
+        ))
     }
 }

@@ -38,7 +38,6 @@ impl fmt::Display for HeadFact {
             Self::IntegratedSeat => "the seat itself: it is neither reamed nor faced here, its angle and depth belong together",
             Self::IntegratedFace => "the face: nothing is clamped against it, the cover only passes it; cutting it eats the gap of the cover",
             Self::FaceUnderPart { part } => return write!(f, "the face: {part} stays in, and nothing reaches the face under it"),
-            Self::FaceWaits => "the face, for now: what it waits for is asked at the seats",
             Self::OutOfParallel => "the two faces are out of parallel by more than their limit",
             Self::ParallelismWaits => "parallelism of both faces: waits for the heights of both",
             Self::FaceBothEnds => "face both ends with the pilot centred in the opposite bore, where that is permitted; else the frame maker",
@@ -59,7 +58,6 @@ impl fmt::Display for HeadFact {
             Self::ListedBearing { bearing, size, angles } => return write!(f, "{bearing}: {size}, {angles} (race, frame seat)"),
             Self::PartForSeat => "the part or bearing that this seat was made for, by its maker's sheet",
             Self::CupOfSize => "a larger cup where it is loose, a smaller one where it presses too hard, by its maker's word; never by filing a cup, a punch or raised burrs",
-            Self::UpperLimit { at, of } => return write!(f, "upper limit {} ({of})", in_mm(*at)),
             Self::HalfCrownGap => "half of the gap between crown and head tube",
             Self::DepthForCup => "depth of the bore, left for the cup",
             Self::Reamer { from, to: None } => return write!(f, "head-tube reamer that finishes at least {}", in_mm(*from)),
@@ -115,15 +113,13 @@ impl Worded for HeadFact {
             Self::SeatNotNamed
             | Self::TooShallowToFace
             | Self::IntegratedFace
-            | Self::FaceUnderPart { .. }
-            | Self::FaceWaits => "face",
+            | Self::FaceUnderPart { .. } => "face",
             Self::OutOfParallel | Self::ParallelismWaits | Self::FaceBothEnds => "parallelism",
             Self::IntegratedSeat | Self::CrownSeatIsTheirs | Self::BuiltUpOrFork => "seat",
             Self::NotReamed
             | Self::LargerCup
             | Self::InsertOrTube
             | Self::NeverByForce
-            | Self::UpperLimit { .. }
             | Self::Reamer { .. } => "bore",
             Self::DepthOutside
             | Self::StandsProud { .. }
@@ -143,7 +139,6 @@ impl fmt::Display for HeadAsk {
             Self::BareBore => "bore again in two directions, on metal",
             Self::BoreCoating => "what covers the bore?",
             Self::CoatingLeft => "what is left of the coating in the bore, and the bore again on metal",
-            Self::TubeOutside => "outside diameter of the head tube there",
             Self::BoreDepth => "depth of the bore to its shoulder",
             Self::DepthAllowed => "how deep may the bore be made (`bore_depth`)? What lies below it: butt, gusset, bonded part",
             Self::Insertion => "how far the cup at hand goes in, below its flange",
@@ -171,7 +166,6 @@ impl Worded for HeadAsk {
             Self::BoreCoating | Self::CoatingLeft => {
                 "paint narrows a bore; what is only covered is cleaned by hand and not cut"
             }
-            Self::TubeOutside => "the wall that is left decides whether reaming is allowed",
             Self::BoreDepth => {
                 "a cup longer than its bore stands proud, and facing takes depth away"
             }

@@ -9,6 +9,7 @@ mod head_tube;
 mod materials;
 mod seatposts;
 mod shells;
+mod work;
 
 pub(super) use axles::*;
 pub(super) use bearings::*;
@@ -20,3 +21,4 @@ pub(super) use head_tube::*;
 pub(super) use materials::*;
 pub(super) use seatposts::*;
 pub(super) use shells::*;
+pub(super) use work::*;
