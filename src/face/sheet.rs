@@ -142,7 +142,7 @@ pub struct PadPointSheet {
 ///     { "kind": "maker", "what": "frame maker's limit", "unknown": "ask the frame maker" }]"#).unwrap();
 /// let allowance = allowance_of(&sheets).unwrap();
 /// assert_eq!(allowance.nearest().unwrap().what(), "68 mm shell");
-/// assert_eq!(allowance.first_unknown().unwrap().measure(), "ask the frame maker");
+/// assert_eq!(allowance.first_unknown().unwrap().measure().unwrap(), "ask the frame maker");
 /// ```
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -277,8 +277,8 @@ pub struct WeakFigure {
 
 impl WeakFigure {
     /// Whether it is this figure again.
-    pub(super) fn is_same(&self, other: &Self) -> bool {
-        self.what.code() == other.what.code() && self.owner == other.owner
+    pub(super) fn is_same(&self, what: &Fact, owner: &str) -> bool {
+        self.what.code() == what.code() && self.owner == owner
     }
 }
 

@@ -120,7 +120,7 @@ impl From<String> for Ask {
         Self::Common(CommonAsk::Plain {
             plain,
             reason: "".into(),
-            tool: "".into(),
+            tool: "frame maker".into(),
         })
     }
 }

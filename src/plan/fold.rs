@@ -186,7 +186,11 @@ fn weak_figures(works: &mut [PlaceWork]) -> Vec<WeakFigure> {
             .rposition(|w| w.place != work.place)
             .map_or(0, |last| last + 1);
         for figure in take(&mut work.weak) {
-            if !out.iter().skip(here).any(|known| known.is_same(&figure)) {
+            if !out
+                .iter()
+                .skip(here)
+                .any(|known| known.is_same(&figure.what, &figure.owner))
+            {
                 out.push(figure);
             }
         }

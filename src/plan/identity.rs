@@ -4,6 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::facts::{CommonAsk, CommonFact, Found};
 use super::permit::Identity;
 use super::ranking::{code_of, is_called};
 use super::site::Site;
@@ -12,9 +13,9 @@ use crate::evidence::Text;
 use crate::identify::{
     BeliefFrom, Feature, Identification, Next, Observation, Options, Standing, identify,
 };
-use crate::judge::{Finding, extremes};
+use crate::judge::{Instrument, extremes};
 use crate::measure::{Placed, Reading, Surface, instrument, settled_below};
-use crate::quantity::{mm, to_mm};
+use crate::quantity::{Length, mm, to_mm};
 use crate::standard::{CuttingRule, Place, Tables};
 use crate::{Error, ErrorKind};
 
@@ -70,35 +71,28 @@ pub(super) fn observed(feature: Feature, readings: &[Reading]) -> Vec<Observatio
 
 /// The readings that lie on metal, or on nobody knows what; those over paint are bounds and name nothing.
 pub(super) fn on_metal(readings: &[Placed]) -> Vec<Reading> {
-    readings
-        .iter()
-        .filter(|p| p.surface != Surface::OverPaint)
-        .map(|p| p.reading)
-        .collect()
+    let bare = readings.iter().filter(|p| p.surface != Surface::OverPaint);
+    bare.map(|p| p.reading).collect()
 }
 
 /// What readings say of the metal. Where all lie over paint, the metal of a bore lies between the widest of them and that with
 /// the thickest coat of the tables on both sides (a rectangular part of the uncertainty, GUM 4.3.7).
 pub(super) fn of_metal(tables: Tables<'_>, readings: &[Placed]) -> Vec<Reading> {
     let bare = on_metal(readings);
-    let all: Vec<Reading> = readings.iter().map(|p| p.reading).collect();
-    let coat = || {
-        let rule = tables.get::<CuttingRule>("coat_one_side")?;
-        rule.window.upper()
-    };
-    match (extremes(&all).last(), bare.is_empty()) {
-        (Some(widest), true) => coat()
-            .and_then(|coat| {
-                let u = libm::hypot(
-                    to_mm(widest.standard_uncertainty()),
-                    to_mm(coat) / libm::sqrt(3.0),
-                );
-                Reading::new(widest.value() + coat, mm(u)).ok()
-            })
-            .into_iter()
-            .collect(),
-        _ => bare,
+    if !bare.is_empty() {
+        return bare;
     }
+    let all: Vec<Reading> = readings.iter().map(|p| p.reading).collect();
+    let under_paint = || {
+        let widest = *extremes(&all).last()?;
+        let coat = tables.get::<CuttingRule>("coat_one_side")?.window.upper()?;
+        let u = libm::hypot(
+            to_mm(widest.standard_uncertainty()),
+            to_mm(coat) / libm::sqrt(3.0),
+        );
+        Reading::new(widest.value() + coat, mm(u)).ok()
+    };
+    under_paint().into_iter().collect()
 }
 
 /// Identifies and tells; gives the answer.
@@ -109,37 +103,36 @@ pub(super) fn ask_tables(
     seen: &[Observation],
     answer_field: &str,
 ) -> Option<Identification> {
-    match identify(place.clone(), seen, &options(site)) {
-        Ok(answer) => Some(answer),
-        Err(error) => {
-            work.settled(Finding::stated("identification", error.to_string()));
+    identify(place.clone(), seen, &options(site))
+        .map_err(|error| {
             refused(work, answer_field, &error);
-            None
-        }
-    }
+            work.settled(CommonFact::NotIdentified { because: error });
+        })
+        .ok()
 }
 
 /// Asks anew for what the tables could not take: a name that none of them has, or a reading.
 pub(super) fn refused(work: &mut PlaceWork, field: impl Into<String>, error: &Error) {
-    let remedy = error.remedy();
-    let (measure, with) = if error.kind() == ErrorKind::UnknownName {
-        (
-            format!("what is it called? {remedy}"),
-            "label, maker's sheet",
-        )
-    } else {
-        (remedy.to_string(), "as named")
-    };
-    work.ask_plain(field, measure, String::from(error.problem()), with);
+    let because = error.clone();
+    work.ask(
+        field,
+        match error.kind() {
+            ErrorKind::UnknownName => CommonAsk::WhatCalled { because },
+            _ => CommonAsk::ReadAgain { because },
+        },
+    );
 }
 
 /// Tells what the readings say, and keeps the answer.
 pub(super) fn tell(work: &mut PlaceWork, answer: Identification) {
-    let mut finding = Finding::stated("which standard", answer.sentence.clone());
-    finding.grade = answer.grade();
-    work.settled(finding);
+    work.settled(Found {
+        grade: answer.grade(),
+        ..Found::of(CommonFact::Standard {
+            said: answer.sentence.clone(),
+        })
+    });
     for note in &answer.notes {
-        work.settled(Finding::stated("note", note.to_string()));
+        work.settled(CommonFact::Note { said: note.clone() });
     }
     work.identification = Some(answer);
 }
@@ -154,96 +147,70 @@ pub(super) fn settle(
     near_misses: bool,
 ) -> Option<Settled> {
     let answer = ask_tables(site, work, place, seen, &format!("{path}.believed"))?;
-    // What a gauge or the mating part proved is not weighed against a label.
-    if let Some(proved) = confirmed {
-        let known = answer
-            .candidates
-            .iter()
-            .find(|c| is_called(c, proved))
-            .map(|c| (c.code.to_string(), c.standing));
-        let settled = match known {
-            // Proved, and its bore misses it by a little: that is what is put right.
-            Some((code, Standing::Excluded(_)))
-                if near_misses && near_miss(Some(proved), &answer).is_some() =>
-            {
-                Some(code)
-            }
-            Some((code, Standing::Excluded(exclusion))) => {
-                work.contradicts(
-                    format!(
-                        "{proved} was proved there, and the {} rules it out",
-                        exclusion.by.words()
-                    ),
-                    format!("{path}.confirmed"),
-                    "the mating part, and the reading again",
-                );
-                Some(code)
-            }
-            Some((code, _)) => Some(code),
-            None => {
-                work.contradicts(
-                    format!("{proved} was proved there, and no table lists it for this place"),
-                    format!("{path}.confirmed"),
-                    "the mating part, frame maker's sheet",
-                );
-                None
-            }
+    let miss = |name| near_miss(name, &answer).filter(|_| near_misses);
+    let mut identity = Identity::Known;
+    let code = if let Some(name) = confirmed {
+        // What a gauge or the mating part proved is not weighed against a label.
+        proved(work, path, name, &answer, miss(confirmed).is_some())
+    } else if let Some((name, off, of)) = miss(believed) {
+        let field = format!("{path}.confirmed");
+        work.ask(
+            field.clone(),
+            CommonAsk::IsItReally {
+                name: name.clone(),
+                off,
+            },
+        );
+        // Where the thread itself is in doubt, so are its pitch and hand, and nothing is followed.
+        identity = match of {
+            Feature::MinorDiameter => Identity::Open,
+            _ => Identity::Doubtful(field),
         };
-        tell(work, answer);
-        return settled.map(|code| Settled {
-            code,
-            identity: Identity::Known,
-        });
-    }
-    let code = code_of(site.tables, &answer, believed);
-    let miss = near_miss(believed, &answer).filter(|_| near_misses);
-    let settled = match (miss, code) {
-        (Some((believed, by, of)), _) => {
-            let field = format!("{path}.confirmed");
-            work.ask_plain(
-                field.clone(),
-                format!("is it really {believed}? Look for traces of a thread or a sleeve, try the mating part, measure again in other places"),
-                format!("it misses {believed} by {by:.3} mm: either it is something else, or it is {believed} and out of its limits"),
-                "mating part, light",
-            );
-            // Where the thread itself is in doubt, so are its pitch and hand, and nothing is followed.
-            let identity = if of == Feature::MinorDiameter {
-                Identity::Open
-            } else {
-                Identity::Doubtful(field)
-            };
-            Some(Settled {
-                code: believed,
-                identity,
-            })
-        }
-        (None, Some(code)) => Some(Settled {
-            code,
-            identity: Identity::Known,
-        }),
-        (None, None) => {
+        Some(name)
+    } else {
+        let code = code_of(site.tables, &answer, believed);
+        if code.is_none() {
             open(work, path, &answer, seen);
-            None
         }
+        code
     };
     tell(work, answer);
-    settled
+    code.map(|code| Settled { code, identity })
 }
 
-/// The believed standard, where only a bore rules it out and only by a little, with the distance in millimetres and which bore.
-fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String, f64, Feature)> {
+/// The code of what was proved; a reading that rules it out by more than work puts right contradicts it.
+fn proved(
+    work: &mut PlaceWork,
+    path: &str,
+    name: &str,
+    answer: &Identification,
+    misses_by_little: bool,
+) -> Option<String> {
+    let owned = || name.to_string();
+    let candidate = answer.candidates.iter().find(|c| is_called(c, name));
+    let contradiction = match candidate.map(|c| c.standing) {
+        Some(Standing::Excluded(by)) if !misses_by_little => CommonFact::ProvedAndExcluded {
+            name: owned(),
+            by: by.by,
+        },
+        None => CommonFact::ProvedAndUnlisted { name: owned() },
+        Some(_) => return candidate.map(|c| c.code.to_string()),
+    };
+    work.contradicts(contradiction, format!("{path}.confirmed"), Instrument::Part);
+    candidate.map(|c| c.code.to_string())
+}
+
+/// The believed standard, where only a bore rules it out and only by a little, with by how much and which bore.
+fn near_miss(believed: Option<&str>, answer: &Identification) -> Option<(String, Length, Feature)> {
     let name = believed?;
     let candidate = answer.candidates.iter().find(|c| is_called(c, name))?;
-    match &candidate.standing {
-        Standing::Excluded(exclusion)
-            if matches!(exclusion.by, Feature::Bore | Feature::MinorDiameter) =>
-        {
-            let against = exclusion.against?;
-            let by = libm::fmax(against.lower - against.read, against.read - against.upper);
-            (by <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), by, exclusion.by))
-        }
-        _ => None,
-    }
+    let Standing::Excluded(exclusion) = candidate.standing else {
+        return None;
+    };
+    let bore = matches!(exclusion.by, Feature::Bore | Feature::MinorDiameter);
+    let against = exclusion.against.filter(|_| bore)?;
+    let off = libm::fmax(against.lower - against.read, against.read - against.upper);
+    (off <= NEAR_MISS_MM).then(|| (candidate.code.to_string(), mm(off), exclusion.by))
 }
 
 /// The field of a sheet in which a feature is written, below the path of its place. A thread of the frame has no outside: what
@@ -288,67 +255,43 @@ pub(super) fn open(
     answer: &Identification,
     seen: &[Observation],
 ) {
+    let field = |feature| format!("{path}.{}", field_at(&answer.place, feature));
     for doubt in &answer.doubts {
-        work.ask_plain(
-            format!("{path}.{}", field_at(&answer.place, doubt.about)),
-            format!("{} again", doubt.about.words()),
-            doubt.words.clone(),
-            "as before, or a finer one",
-        );
+        let (about, because) = (doubt.about, doubt.words.clone());
+        work.ask(field(about), CommonAsk::Doubt { about, because });
     }
-    let left: Vec<&str> = answer
-        .outcome
-        .left()
-        .iter()
-        .map(Text::as_ref)
-        .take(5)
-        .collect();
-    // What was read already tells no more when it is read again with a tool that is no finer.
-    let told = |next: &Next| {
-        let tool = next
-            .instrument
-            .as_deref()
-            .and_then(|code| instrument(code).ok());
-        seen.iter().any(|o| match o {
-            Observation::Size {
-                feature, reading, ..
-            } if *feature == next.measure => tool
-                .and_then(|tool| tool.standard_uncertainty(reading.value()).ok())
-                .is_none_or(|u| !settled_below(u, reading.standard_uncertainty())),
-            _ => false,
-        })
-    };
-    if let Some(next) = answer.next.iter().find(|n| !told(n)) {
-        let with = next
-            .instrument
-            .as_deref()
-            .and_then(|code| instrument(code).ok())
-            .map_or("eye and hand", |tool| tool.name.as_ref());
-        let why = if left.is_empty() {
-            answer.sentence.clone()
-        } else {
-            format!("it would tell {} apart best", left.join(", "))
-        };
-        work.ask_plain(
-            format!("{path}.{}", field_at(&answer.place, next.measure)),
-            next.measure.words(),
-            why,
-            with,
+    let left: Vec<Text> = answer.outcome.left().iter().take(5).cloned().collect();
+    let said = answer.sentence.clone();
+    if let Some(next) = answer.next.iter().find(|next| !told(next, seen)) {
+        let measure = next.measure;
+        work.ask(
+            field(measure),
+            CommonAsk::Tells {
+                measure,
+                apart: left,
+                said,
+            },
         );
     } else if answer.doubts.is_empty() {
-        let ask = if left.is_empty() {
-            String::from("what is it? The tables hold nothing that agrees")
-        } else {
-            format!(
-                "{}? No reading with these tools tells them apart: try the mating part",
-                left.join(" or ")
-            )
-        };
-        work.ask_plain(
+        work.ask(
             format!("{path}.confirmed"),
-            ask,
-            answer.sentence.clone(),
-            "mating part, frame maker's drawing",
+            CommonAsk::WhatIsIt { left, said },
         );
     }
+}
+
+/// Whether it was read already: it tells no more when it is read again with a tool that is no finer.
+fn told(next: &Next, seen: &[Observation]) -> bool {
+    let tool = next
+        .instrument
+        .as_deref()
+        .and_then(|code| instrument(code).ok());
+    seen.iter().any(|o| match o {
+        Observation::Size {
+            feature, reading, ..
+        } if *feature == next.measure => tool
+            .and_then(|tool| tool.standard_uncertainty(reading.value()).ok())
+            .is_none_or(|u| !settled_below(u, reading.standard_uncertainty())),
+        _ => false,
+    })
 }

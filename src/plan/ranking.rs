@@ -1,11 +1,10 @@
 //! Who leads the ranking of what agrees with the readings, and what takes the same parts and the same cutter.
 
-use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::facts::CommonFact;
 use crate::identify::{Candidate, Identification, Outcome, Standing};
-use crate::judge::Finding;
 use crate::measure::settled_cmp;
 use crate::quantity::mm;
 use crate::standard::{Shell, Tables, ThreadUse};
@@ -126,22 +125,20 @@ pub(super) fn code_of(
     enough(leader).then(|| leader.code.to_string())
 }
 
-/// What is worked to where the readings alone name nothing, in words.
-pub(super) fn taken_as(tables: Tables<'_>, answer: &Identification, code: &str) -> Option<Finding> {
+/// What is worked to where the readings alone name nothing.
+pub(super) fn taken_as(
+    tables: Tables<'_>,
+    answer: &Identification,
+    code: &str,
+) -> Option<CommonFact> {
     if answer.interchange || matches!(answer.outcome, Outcome::Identified { .. }) {
         return None;
     }
     let ranking = Ranking::of(answer);
     let named = ranking.possible.iter().find(|c| c.code == code)?;
     let share = ranking.share(named, &|a, b| one_chaser(tables, a, b));
-    Some(Finding::stated(
-        "taken as",
-        format!(
-            "{}: it and what takes the same parts and the same cutter hold {:.0} % of what agrees with the readings",
-            named.code,
-            libm::floor(share * 100.0)
-        ),
-    ))
+    let code = named.code.to_string();
+    Some(CommonFact::TakenAs { code, share })
 }
 
 /// Whether a candidate goes by this name.

@@ -1,6 +1,6 @@
 //! What a place's planner gives: facts, steps, questions and what becomes of the place. A plan is the fold of these.
 
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::{Change, Off, PlaceReport, State, Stop, Tool, WeakFigure};
@@ -178,7 +178,7 @@ pub(super) struct Answers<'a> {
 }
 
 /// What a place's planner gives.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Default)]
 pub(super) struct PlaceWork {
     pub place: Place,
     pub name: String,
@@ -209,26 +209,11 @@ pub(super) struct PlaceWork {
 
 impl PlaceWork {
     pub(super) fn new(place: Place) -> Self {
+        let name = place.words().into_owned();
         Self {
-            name: place.words().to_string(),
             place,
-            identification: None,
-            facts: Vec::new(),
-            out: false,
-            contradictions: Vec::new(),
-            held: false,
-            cured_beside: false,
-            leave: Vec::new(),
-            cures: Vec::new(),
-            notes: Vec::new(),
-            removed: Vec::new(),
-            limits: Allowance::default(),
-            measured: false,
-            worked: false,
-            steps: Vec::new(),
-            questions: Vec::new(),
-            cautions: Vec::new(),
-            weak: Vec::new(),
+            name,
+            ..Self::default()
         }
     }
 
@@ -287,11 +272,23 @@ impl PlaceWork {
         self.settled(found);
     }
 
-    /// A fact that a step or a question of this place deals with.
+    /// A fact that a step or a question of this place deals with. One that rests on a weak figure is told once.
     pub(super) fn settled(&mut self, found: impl Into<Found>) {
+        use Grade::{CommonPractice, Derived, Memory, SecondHand};
         let found = found.into();
-        if let Some(grade) = found.grade {
-            self.weak_figure(found.fact.clone(), &found.owner, grade);
+        if let Some(grade @ (Memory | CommonPractice | Derived | SecondHand)) = found.grade
+            && !self
+                .weak
+                .iter()
+                .any(|weak| weak.is_same(&found.fact, &found.owner))
+        {
+            self.weak.push(WeakFigure {
+                place: self.place.clone(),
+                name: self.name.clone(),
+                what: found.fact.clone(),
+                owner: found.owner.clone(),
+                grade,
+            });
         }
         self.facts.push(found);
     }
@@ -299,14 +296,11 @@ impl PlaceWork {
     /// Every limit that a maker wrote for this place, with whose it is.
     pub(super) fn hear(&mut self, limits: &[MakerLimit]) {
         for limit in limits {
+            let (on, is, by) = (limit.what, limit.limits, limit.owner.clone());
             self.settled(Found {
-                limits: Some(limit.limits),
-                owner: limit.owner.clone(),
-                ..Found::of(CommonFact::MakersLimit {
-                    on: limit.what,
-                    is: limit.limits,
-                    by: limit.owner.clone(),
-                })
+                limits: Some(is),
+                owner: by.clone(),
+                ..Found::of(CommonFact::MakersLimit { on, is, by })
             });
         }
     }
@@ -322,20 +316,16 @@ impl PlaceWork {
 
     /// A verdict that decides: out leaves the place out, undecided asks for what would decide it.
     pub(super) fn judged(&mut self, verdict: &Verdict, answers: Answers<'_>) {
-        match verdict.outcome {
-            Outcome::NonconformityShown => self.verdict(verdict),
-            Outcome::ConformityShown => self.found(verdict),
-            Outcome::Undecided => {
-                self.found(verdict);
-                if let Some(next) = verdict.next.first() {
-                    let field = match next.settled_by {
-                        SettledBy::Reading => answers.reading,
-                        SettledBy::Trial => answers.trial,
-                        SettledBy::Written => answers.written,
-                    };
-                    self.ask(field, next.ask.clone());
-                }
-            }
+        self.verdict(verdict);
+        if verdict.outcome == Outcome::Undecided
+            && let Some(next) = verdict.next.first()
+        {
+            let field = match next.settled_by {
+                SettledBy::Reading => answers.reading,
+                SettledBy::Trial => answers.trial,
+                SettledBy::Written => answers.written,
+            };
+            self.ask(field, next.ask.clone());
         }
     }
 
@@ -363,23 +353,6 @@ impl PlaceWork {
         self.contradictions.push(what);
     }
 
-    pub(super) fn weak_figure(&mut self, what: Fact, owner: &str, grade: Grade) {
-        let weak = matches!(
-            grade,
-            Grade::Memory | Grade::CommonPractice | Grade::Derived | Grade::SecondHand
-        );
-        let known = |w: &WeakFigure| w.what.code() == what.code() && w.owner == owner;
-        if weak && !self.weak.iter().any(known) {
-            self.weak.push(WeakFigure {
-                place: self.place.clone(),
-                name: self.name.clone(),
-                what,
-                owner: owner.into(),
-                grade,
-            });
-        }
-    }
-
     /// Whether a fact is shown to be out.
     fn shows_out(&self) -> bool {
         self.facts
@@ -405,9 +378,7 @@ impl PlaceWork {
             State::Out
         } else if self.worked {
             State::Done
-        } else if !self.leave.is_empty() {
-            State::Leave
-        } else if self.measured {
+        } else if !self.leave.is_empty() || self.measured {
             // Measured, nothing out, nothing to do: that is a reason to leave it.
             State::Leave
         } else {

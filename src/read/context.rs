@@ -1,5 +1,6 @@
 //! What is handed along while a form is read: tables, instruments, the path, and every defect that was met.
 
+use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -107,6 +108,20 @@ impl<'a> Context<'a> {
                 None
             }
         }
+    }
+
+    /// Notes a defect of this field: its kind and value, the problem, the remedy.
+    pub(crate) fn not_accepted(
+        &mut self,
+        (field, kind, value): (&str, ErrorKind, &dyn ToString),
+        problem: impl Into<Cow<'static, str>>,
+        remedy: impl Into<Cow<'static, str>>,
+    ) {
+        let error = Error::new(kind, "", value.to_string(), problem, remedy);
+        if field.is_empty() {
+            return self.refuse(&error);
+        }
+        self.under(field, |context| context.refuse(&error));
     }
 
     /// Notes that something else was expected here.

@@ -17,18 +17,20 @@ fn meaning(entry: &RecordEntry) -> String {
     fn first<T: ToString>(list: &[T]) -> String {
         list.first().map(T::to_string).unwrap_or_default()
     }
-    let words = match entry.state {
+    let words = match entry.now.state {
         State::NotMeasured => String::from("nothing was measured there, so nothing is known of it"),
-        State::Open if !entry.contradictions.is_empty() => first(&entry.contradictions),
+        State::Open if !entry.now.contradictions.is_empty() => first(&entry.now.contradictions),
         State::Open if !entry.asked.is_empty() => {
             format!("still to be measured or asked: {}", first(&entry.asked))
         }
-        State::Open => format!("waits: {}", first(&entry.leave)),
+        State::Open => format!("waits: {}", first(&entry.now.leave)),
         State::ToDo => format!("still to do: {}", first(&entry.left_to_do)),
         State::Done => String::from("the readings after the work ask for nothing more"),
-        State::Out => format!("out of what it must be; {}", first(&entry.cures)),
-        State::Leave if entry.leave.is_empty() => String::from("as it should be; left as it is"),
-        State::Leave => format!("left as it is: {}", first(&entry.leave)),
+        State::Out => format!("out of what it must be; {}", first(&entry.now.cures)),
+        State::Leave if entry.now.leave.is_empty() => {
+            String::from("as it should be; left as it is")
+        }
+        State::Leave => format!("left as it is: {}", first(&entry.now.leave)),
         State::Refer => first(&entry.left_to_do),
     };
     if entry.too_much {
@@ -90,12 +92,12 @@ pub fn record(record: &Record) -> String {
             "",
             &format!(
                 "{}: {}. {}",
-                safe(&entry.name),
-                state(entry.state),
+                safe(&entry.now.name),
+                state(entry.now.state),
                 meaning(entry)
             ),
         );
-        for note in &entry.notes {
+        for note in &entry.now.notes {
             wrapped(&mut out, "  note: ", note);
         }
         findings(&mut out, "found", &entry.before);
@@ -109,8 +111,8 @@ pub fn record(record: &Record) -> String {
                 &amount(Operation::Check, off),
             );
         }
-        findings(&mut out, "after", &entry.after);
-        if let [least, .., most] = entry.removed.as_slice() {
+        findings(&mut out, "after", entry.after());
+        if let [least, .., most] = entry.now.removed.as_slice() {
             wrapped(
                 &mut out,
                 "  came off: ",
@@ -118,14 +120,14 @@ pub fn record(record: &Record) -> String {
             );
         }
         for (head, list) in [
-            ("  contradiction: ", said(&entry.contradictions)),
+            ("  contradiction: ", said(&entry.now.contradictions)),
             ("  still to do: ", said(&entry.left_to_do)),
             ("  asked: ", said(&entry.asked)),
-            ("  left: ", said(&entry.leave)),
-            ("  could cure it: ", said(&entry.cures)),
+            ("  left: ", said(&entry.now.leave)),
+            ("  could cure it: ", said(&entry.now.cures)),
         ] {
             // What was planned and is still to do is told once.
-            let told = head == "  still to do: " && !entry.worked;
+            let told = head == "  still to do: " && !entry.now.worked;
             for words in list.into_iter().filter(|_| !told) {
                 wrapped(&mut out, head, &words);
             }
@@ -167,8 +169,8 @@ pub fn markdown(record: &Record) -> String {
     for entry in &record.entries {
         page.push_str(&format!(
             "| {} | {} | {} |\n",
-            cell(&entry.name),
-            state(entry.state),
+            cell(&entry.now.name),
+            state(entry.now.state),
             cell(&meaning(entry))
         ));
     }
@@ -191,24 +193,27 @@ pub fn markdown(record: &Record) -> String {
 }
 
 fn place(page: &mut String, entry: &RecordEntry) {
-    page.push_str(&format!("\n## {}\n\n", cell(&entry.name)));
+    page.push_str(&format!("\n## {}\n\n", cell(&entry.now.name)));
     for (head, list) in [
-        ("Note", entry.notes.clone()),
+        ("Note", entry.now.notes.clone()),
         ("Planned", said(&entry.planned)),
-        ("Contradiction", said(&entry.contradictions)),
+        ("Contradiction", said(&entry.now.contradictions)),
         ("Asked", said(&entry.asked)),
-        ("Left", said(&entry.leave)),
-        ("Could cure it", said(&entry.cures)),
+        ("Left", said(&entry.now.leave)),
+        ("Could cure it", said(&entry.now.cures)),
     ] {
         for words in list {
             page.push_str(&format!("{head}: {}.\n\n", cell(&words)));
         }
     }
-    if entry.before.is_empty() && entry.after.is_empty() {
+    if entry.before.is_empty() && entry.after().is_empty() {
         return;
     }
     page.push_str("| when | what | finding | outcome | sure |\n|---|---|---|---|---|\n");
-    for (when, findings) in [("before", &entry.before), ("after", &entry.after)] {
+    for (when, findings) in [
+        ("before", entry.before.as_slice()),
+        ("after", entry.after()),
+    ] {
         for finding in findings {
             page.push_str(&format!(
                 "| {when} | {} | {} | {} | {} |\n",

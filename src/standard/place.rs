@@ -79,7 +79,7 @@ pub enum LeftRight {
 /// assert_eq!(place.words(), "rear axle");
 /// assert!("axel.rear".parse::<Place>().unwrap_err().remedy().contains("axle.rear"));
 /// ```
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Place {
     /// The bore of the seat tube.
     SeatTube,
@@ -118,6 +118,7 @@ pub enum Place {
     /// The chain-guide tabs around the shell.
     Iscg,
     /// A thread of which nothing else is said.
+    #[default]
     Thread,
 }
 

@@ -181,7 +181,7 @@ fn allowances_count_what_is_certain() {
             unknown.grade(),
             limit("a", 0.3, 0.0).measure()
         ),
-        ("ask", Grade::Shop, "")
+        (Some(&"ask".into()), Grade::Shop, None)
     );
     // A cut of 0.12 known to 0.03 leaves 0.18, known to the root of the squares.
     let off = Reading::new(mm(0.12), mm(0.03)).unwrap();

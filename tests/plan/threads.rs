@@ -3,6 +3,7 @@
 use framegauge::plan::Operation::{Chase, Check, Ream, Refer, Replace, Tap};
 use framegauge::plan::State;
 use framegauge::plan::State::{Leave, Open, ToDo};
+use framegauge::standard::Turning;
 use framegauge::thread::{Hand, Turn};
 
 use super::{Case, hold, planned, said};
@@ -69,11 +70,7 @@ state = "fouled""#,
     let step = &plan.steps[0];
     assert_eq!(step.tools[0].hand, Some(Hand::Left));
     assert_eq!(step.turn, Some(Turn::CounterClockwise));
-    assert!(
-        step.turning.contains("turn back") && !step.turning.contains("only its own way"),
-        "{}",
-        step.turning
-    );
+    assert_eq!(step.turning(), Some(Turning::BackAndForth));
 }
 
 /// Metal that is gone is not chased back.

@@ -2,6 +2,7 @@
 
 use framegauge::identify::Standing;
 use framegauge::plan::{Operation, Step};
+use framegauge::standard::Turning;
 use framegauge::thread::{Hand, Turn};
 
 use crate::case::{Case, Failure, fails};
@@ -93,7 +94,7 @@ pub fn refusals(case: &Case) -> Vec<Failure> {
             ("passes", !step.passes.is_empty()),
             ("a pilot", step.pilot.is_some()),
             ("a start", !step.start.is_empty()),
-            ("a turn", step.turn.is_some() || !step.turning.is_empty()),
+            ("a turn", step.turn.is_some() || step.turning().is_some()),
         ];
         for (what, _) in carries.iter().filter(|(_, carries)| *carries) {
             fails(
@@ -404,21 +405,18 @@ pub fn turning(case: &Case) -> Vec<Failure> {
                 &place,
             );
         }
-        let turned_back = step.turning.contains("turn back");
-        let one_way = step.turning.contains("only its own way");
+        let turning = step.turning();
         match operation {
-            Operation::Chase | Operation::Tap if !turned_back || one_way => {
-                fails(
-                    &mut out,
-                    format!("{operation} is not turned back"),
-                    step.turning,
-                );
+            Operation::Chase | Operation::Tap if turning != Some(Turning::BackAndForth) => {
+                fails(&mut out, format!("{operation} is not turned back"), &place);
             }
-            Operation::Ream | Operation::Deepen | Operation::Face if turned_back || !one_way => {
+            Operation::Ream | Operation::Deepen | Operation::Face
+                if turning != Some(Turning::OneWay) =>
+            {
                 fails(
                     &mut out,
                     format!("{operation} at {} may be turned back", kind(&place)),
-                    format!("{place}: {:?}", step.turning),
+                    format!("{place}: {turning:?}"),
                 );
             }
             Operation::Ream | Operation::Deepen | Operation::Face

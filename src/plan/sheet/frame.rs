@@ -79,6 +79,7 @@ form! {
     /// let sheet = FrameSheet::from_tree(&tree, Tables::ours()).unwrap();
     /// assert_eq!(sheet.seat_tube.unwrap().bore.len(), 1);
     /// ```
+    #[derive(Default)]
     FrameSheet {
         /// Version of this form; 1.
         format: u32 => Format,
@@ -170,74 +171,31 @@ impl ReadBy<Vec<BrakeEntry>> for BrakeList {
     const SHAPE: Shape = Shape::Either(&[BrakeEnds::SHAPE, Shape::List(&BrakeSheet::SHAPE)]);
     const NEEDED: bool = false;
     fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Vec<BrakeEntry>> {
+        let mut out = Vec::new();
         if matches!(tree, Tree::Fields(_)) {
             let ends = BrakeEnds::read(tree, context)?;
-            let pairs = [(End::Front, ends.front), (End::Rear, ends.rear)];
-            return Some(
-                pairs
-                    .into_iter()
-                    .filter_map(|(end, sheet)| {
-                        Some(BrakeEntry {
-                            end,
-                            path: format!("brake.{end}"),
-                            sheet: sheet?,
-                        })
-                    })
-                    .collect(),
-            );
+            for (end, sheet) in [(End::Front, ends.front), (End::Rear, ends.rear)] {
+                let path = format!("brake.{end}");
+                out.extend(sheet.map(|sheet| BrakeEntry { end, path, sheet }));
+            }
+            return Some(out);
         }
         let list: Vec<BrakeSheet> = Listed::read(tree, context)?;
-        let mut out = Vec::with_capacity(list.len());
         for (index, sheet) in list.into_iter().enumerate() {
+            let path = format!("brake[{index}]");
             match sheet.end {
-                Some(end) => out.push(BrakeEntry {
-                    end,
-                    path: format!("brake[{index}]"),
-                    sheet,
-                }),
-                None => context.item(index, |c| {
-                    c.refuse(&Error::new(
-                        ErrorKind::Missing,
-                        "",
-                        "",
-                        "a brake mount without its end",
-                        "write `end = \"front\"` or `end = \"rear\"`",
-                    ));
-                }),
+                Some(end) => out.push(BrakeEntry { end, path, sheet }),
+                None => context.not_accepted(
+                    (&format!("[{index}]"), ErrorKind::Missing, &""),
+                    "a brake mount without its end",
+                    "write `end = \"front\"` or `end = \"rear\"`",
+                ),
             }
         }
         Some(out)
     }
     fn absent() -> Option<Vec<BrakeEntry>> {
         Some(Vec::new())
-    }
-}
-
-impl Default for FrameSheet {
-    fn default() -> Self {
-        Self {
-            format: super::SHEET_FORMAT,
-            frame: String::new(),
-            invented: false,
-            date: None,
-            material: None,
-            rule: DecisionRule::default(),
-            instruments: Instruments::default(),
-            note: None,
-            seat_tube: None,
-            shell: None,
-            head_tube: HeadTubeSheet::default(),
-            crown: None,
-            steerer: None,
-            thread: Vec::new(),
-            axle: ThreadEnds::default(),
-            hanger: ThreadEnds::default(),
-            pedal: ThreadSides::default(),
-            boss: Vec::new(),
-            dropout: DropoutEnds::default(),
-            brake: Vec::new(),
-            iscg: None,
-        }
     }
 }
 
@@ -281,26 +239,26 @@ impl FrameSheet {
     /// ```
     #[cfg(feature = "json")]
     pub fn from_json(text: &str, tables: Tables<'_>) -> Result<Self, Vec<Error>> {
+        let refused = |kind, problem, remedy: &'static str| {
+            Vec::from([Error::new(kind, "sheet", "", problem, remedy)])
+        };
         if text.len() > LARGEST_SHEET {
-            return Err(Vec::from([Error::new(
-                ErrorKind::TooLarge,
-                "sheet",
-                text.len(),
-                format!("more than {LARGEST_SHEET} bytes"),
-                "one frame a sheet",
-            )]));
+            let problem = format!("{} bytes, more than {LARGEST_SHEET}", text.len());
+            return Err(refused(ErrorKind::TooLarge, problem, "one frame a sheet"));
         }
         let tree: Tree<'_> = serde_json::from_str(text).map_err(|e| {
             let told = e.to_string();
             let what = told.split(" at line ").next().unwrap_or(&told);
-            let error = Error::new(
+            let problem = format!("not JSON: {what}, column {}", e.column());
+            let errors = refused(
                 ErrorKind::Text,
-                "sheet",
-                "",
-                format!("not JSON: {what}, column {}", e.column()),
+                problem,
                 "write the sheet as one JSON object",
             );
-            Vec::from([error.at_line(e.line())])
+            errors
+                .into_iter()
+                .map(|error| error.at_line(e.line()))
+                .collect::<Vec<_>>()
         })?;
         Self::from_tree(&tree, tables)
     }
@@ -314,54 +272,47 @@ impl FrameSheet {
 
     /// Every thread that is neither shell nor steerer, in the order of the sheet.
     pub(crate) fn threads(&self) -> Vec<ThreadEntry<'_>> {
+        use ThreadedPart::{Axle, Hanger, Other, Pedal};
+        let pedal = |side| Place::Pedal(Some(side));
+        let fixed = [
+            (Place::Axle(End::Rear), Axle, &self.axle.rear),
+            (Place::Hanger(End::Rear), Hanger, &self.hanger.rear),
+            (Place::Axle(End::Front), Axle, &self.axle.front),
+            (Place::Hanger(End::Front), Hanger, &self.hanger.front),
+            (pedal(LeftRight::Left), Pedal, &self.pedal.left),
+            (pedal(LeftRight::Right), Pedal, &self.pedal.right),
+        ];
         let mut out = Vec::new();
-        for (end, axle, hanger) in [
-            (End::Rear, &self.axle.rear, &self.hanger.rear),
-            (End::Front, &self.axle.front, &self.hanger.front),
-        ] {
-            for (place, part, sheet) in [
-                (Place::Axle(end), ThreadedPart::Axle, axle),
-                (Place::Hanger(end), ThreadedPart::Hanger, hanger),
-            ] {
-                out.extend(sheet.as_ref().map(|sheet| ThreadEntry {
-                    path: place.to_string(),
-                    place,
-                    part: sheet.place.unwrap_or(part),
-                    sheet,
-                }));
-            }
-        }
-        for (side, sheet) in [
-            (LeftRight::Left, &self.pedal.left),
-            (LeftRight::Right, &self.pedal.right),
-        ] {
-            let place = Place::Pedal(Some(side));
-            out.extend(sheet.as_ref().map(|sheet| ThreadEntry {
-                path: place.to_string(),
+        let mut entry = |place, part, path, sheet| {
+            out.push(ThreadEntry {
                 place,
-                part: ThreadedPart::Pedal,
+                part,
+                path,
                 sheet,
-            }));
+            })
+        };
+        for (place, part, sheet) in fixed {
+            if let Some(sheet) = sheet {
+                let part = sheet.place.filter(|_| part != Pedal).unwrap_or(part);
+                let path = place.to_string();
+                entry(place, part, path, sheet);
+            }
         }
         for (name, sheet) in &self.boss {
             if let Ok(place) = Place::boss(name) {
-                out.push(ThreadEntry {
-                    path: format!("boss.{name}"),
+                entry(
                     place,
-                    part: sheet.place.unwrap_or(ThreadedPart::Other),
+                    sheet.place.unwrap_or(Other),
+                    format!("boss.{name}"),
                     sheet,
-                });
+                );
             }
         }
         let mut unnamed = 0_usize;
         for (index, sheet) in self.thread.iter().enumerate() {
-            let part = sheet.place.unwrap_or(ThreadedPart::Other);
-            out.push(ThreadEntry {
-                place: place_of(sheet, part, &mut unnamed),
-                part,
-                path: format!("thread[{index}]"),
-                sheet,
-            });
+            let part = sheet.place.unwrap_or(Other);
+            let place = place_of(sheet, part, &mut unnamed);
+            entry(place, part, format!("thread[{index}]"), sheet);
         }
         out
     }
@@ -385,26 +336,29 @@ impl FrameSheet {
 
     /// Every place that is looked at and not cut.
     pub(crate) fn others(&self) -> Vec<(Place, &OtherSheet)> {
-        let mut out: Vec<(Place, &OtherSheet)> = Vec::new();
+        let dropout = |end, side| Place::Dropout(end, Some(side));
         let slot = self.seat_tube.as_ref().and_then(|t| t.slot.as_ref());
-        out.extend(slot.map(|slot| (Place::SeatTubeSlot, slot)));
-        for (end, sides) in [
-            (End::Rear, &self.dropout.rear),
-            (End::Front, &self.dropout.front),
-        ] {
-            for (side, sheet) in [
-                (Side::Drive, &sides.drive),
-                (Side::NonDrive, &sides.non_drive),
-            ] {
-                out.extend(sheet.as_ref().map(|s| (Place::Dropout(end, Some(side)), s)));
-            }
-        }
-        for brake in &self.brake {
-            let under = brake.sheet.underside.as_ref();
-            out.extend(under.map(|u| (Place::BrakeUnderside(brake.end), u)));
-        }
-        out.extend(self.iscg.as_ref().map(|s| (Place::Iscg, s)));
-        out
+        let (front, rear) = (&self.dropout.front, &self.dropout.rear);
+        let underside = |brake: &BrakeEntry| Place::BrakeUnderside(brake.end);
+        [
+            (Place::SeatTubeSlot, slot),
+            (dropout(End::Rear, Side::Drive), rear.drive.as_ref()),
+            (dropout(End::Rear, Side::NonDrive), rear.non_drive.as_ref()),
+            (dropout(End::Front, Side::Drive), front.drive.as_ref()),
+            (
+                dropout(End::Front, Side::NonDrive),
+                front.non_drive.as_ref(),
+            ),
+        ]
+        .into_iter()
+        .chain(
+            self.brake
+                .iter()
+                .map(|b| (underside(b), b.sheet.underside.as_ref())),
+        )
+        .chain([(Place::Iscg, self.iscg.as_ref())])
+        .filter_map(|(place, sheet)| Some((place, sheet?)))
+        .collect()
     }
 }
 
@@ -412,38 +366,39 @@ impl FrameSheet {
 fn place_of(sheet: &ThreadSheet, part: ThreadedPart, unnamed: &mut usize) -> Place {
     let end = sheet.end.unwrap_or(End::Both);
     match part {
-        ThreadedPart::Axle => Place::Axle(end),
-        ThreadedPart::Hanger => Place::Hanger(end),
+        ThreadedPart::Axle => return Place::Axle(end),
+        ThreadedPart::Hanger => return Place::Hanger(end),
         ThreadedPart::Pedal => {
-            // A pedal thread has a side; a name may say which.
-            let name = sheet.name.as_deref().unwrap_or_default().to_lowercase();
-            let words = |wanted: &str| {
-                name.split(|c: char| !c.is_alphanumeric())
-                    .any(|w| w == wanted)
-            };
-            Place::Pedal(match (words("left"), words("right")) {
-                (true, false) => Some(LeftRight::Left),
-                (false, true) => Some(LeftRight::Right),
-                _ => None,
-            })
+            return Place::Pedal(side_in(sheet.name.as_deref().unwrap_or_default()));
         }
-        other => {
-            let plain = match (&sheet.name, sheet.end) {
-                (Some(name), _) => name.clone(),
-                (None, Some(end)) if end != End::Both => format!("{end}_{other}"),
-                (None, _) => other.to_string(),
-            };
-            let name = if sheet.name.is_none() {
-                *unnamed += 1;
-                if *unnamed == 1 {
-                    plain
-                } else {
-                    format!("{plain}_{unnamed}")
-                }
-            } else {
-                plain
-            };
-            Place::boss(&name).unwrap_or(Place::Thread)
+        _ => {}
+    }
+    let name = sheet.name.clone().unwrap_or_else(|| {
+        let plain = if end == End::Both {
+            part.to_string()
+        } else {
+            format!("{end}_{part}")
+        };
+        *unnamed += 1;
+        if *unnamed == 1 {
+            plain
+        } else {
+            format!("{plain}_{unnamed}")
         }
+    });
+    Place::boss(&name).unwrap_or(Place::Thread)
+}
+
+/// A pedal thread has a side; a name may say which.
+fn side_in(name: &str) -> Option<LeftRight> {
+    let name = name.to_lowercase();
+    let says = |wanted| {
+        name.split(|c: char| !c.is_alphanumeric())
+            .any(|word| word == wanted)
+    };
+    match (says("left"), says("right")) {
+        (true, false) => Some(LeftRight::Left),
+        (false, true) => Some(LeftRight::Right),
+        _ => None,
     }
 }

@@ -5,12 +5,12 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::words::Limited;
+use crate::ErrorKind;
 use crate::evidence::Grade;
 use crate::measure::{Bound, Limits, settled_cmp};
 use crate::plan::CommonFact;
 use crate::quantity::{Length, in_mm};
 use crate::read::{Context, Read, ReadBy, Shape, Tree, form};
-use crate::{Error, ErrorKind};
 
 /// A limit written by a frame or component maker.
 #[derive(Debug, Clone, PartialEq)]
@@ -111,89 +111,82 @@ fn limit<A: Allowed>(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Maker
         .trim()
         .to_ascii_lowercase()
         .replace([' ', '-'], "_");
-    let Some(what) = A::WORDS
-        .iter()
-        .find(|word| <&'static str>::from(**word) == said)
-    else {
-        let known: Vec<String> = A::WORDS.iter().map(ToString::to_string).collect();
-        let error = Error::new(
-            ErrorKind::UnknownName,
-            "",
-            &written.what,
+    let Some(what) = A::WORDS.iter().find(|word| <&str>::from(**word) == said) else {
+        let known: Vec<&str> = A::WORDS.iter().map(<&str>::from).collect();
+        context.not_accepted(
+            ("what", ErrorKind::UnknownName, &written.what),
             "nothing of this name can be limited here",
             format!("one of {}", known.join(", ")),
         );
-        return context.under("what", |context| context.keep(Err(error)));
+        return None;
     };
     if written.owner.trim().is_empty() {
-        let error = Error::new(
-            ErrorKind::Missing,
-            "",
-            "",
+        context.not_accepted(
+            ("owner", ErrorKind::Missing, &""),
             "a maker's limit says who wrote it",
             "name the owner and the place: `frame maker, drawing 7`",
         );
-        return context.under("owner", |context| context.keep(Err(error)));
+        return None;
     }
     let bound = |side: Option<Length>| side.map_or(Bound::Open, Bound::At);
     let limits = match (written.limits, written.lower, written.upper) {
         (Some(limits), None, None) => limits,
         (None, None, None) => {
-            return context.keep(Err(Error::new(
-                ErrorKind::Missing,
-                "",
-                "",
+            let remedy = "write `lower`, `upper` or both, or `limits`";
+            context.not_accepted(
+                ("", ErrorKind::Missing, &""),
                 "a limit without a value",
-                "write `lower`, `upper` or both, or `limits`",
-            )));
+                remedy,
+            );
+            return None;
         }
         (Some(_), ..) => {
-            return context.keep(Err(Error::new(
-                ErrorKind::Contradiction,
-                "",
-                "",
+            context.not_accepted(
+                ("", ErrorKind::Contradiction, &""),
                 "`limits` states both ends already",
                 "leave `lower` and `upper` out",
-            )));
+            );
+            return None;
         }
         (None, lower, upper) => {
             context.keep(Limits::new(bound(lower), bound(upper), Grade::Shop))?
         }
     };
-    for end in [limits.lower(), limits.upper()]
-        .into_iter()
-        .filter_map(Bound::known)
-    {
-        context.keep(crate::quantity::not_negative("", end))?;
+    for end in [limits.lower(), limits.upper()] {
+        context.keep(crate::quantity::not_negative(
+            "",
+            end.known().unwrap_or_default(),
+        ))?;
     }
+    let (what, owner) = (*what, written.owner);
     Some(MakerLimit {
-        what: *what,
+        what,
         limits,
-        owner: written.owner,
+        owner,
     })
 }
 
 /// Two limits of one kind that no size can meet together.
 fn against_each_other(limits: &[MakerLimit], context: &mut Context<'_>) -> Option<()> {
+    let apart = |a: &MakerLimit, b: &MakerLimit| {
+        let (high, low) = (a.limits.upper().known(), b.limits.lower().known());
+        high.zip(low)
+            .is_some_and(|(high, low)| settled_cmp(low, high).is_gt())
+    };
     for (index, one) in limits.iter().enumerate() {
-        for other in limits.iter().skip(index + 1).filter(|o| o.what == one.what) {
-            let apart = |a: &MakerLimit, b: &MakerLimit| {
-                matches!((a.limits.upper().known(), b.limits.lower().known()),
-                    (Some(high), Some(low)) if settled_cmp(low, high).is_gt())
-            };
-            if apart(one, other) || apart(other, one) {
-                context.refuse(&Error::new(
-                    ErrorKind::Contradiction,
+        let others = limits.iter().skip(index + 1).filter(|o| o.what == one.what);
+        for other in others.filter(|other| apart(one, other) || apart(other, one)) {
+            let (what, by, and) = (one.what, &one.owner, &other.owner);
+            context.not_accepted(
+                (
                     "",
-                    format!("{} and {}", one.limits, other.limits),
-                    format!(
-                        "the limits of {} by {} and by {} cannot both be met",
-                        one.what, one.owner, other.owner
-                    ),
-                    "ask which of the two holds, and leave the other out",
-                ));
-                return None;
-            }
+                    ErrorKind::Contradiction,
+                    &format!("{} and {}", one.limits, other.limits),
+                ),
+                format!("the limits of {what} by {by} and by {and} cannot both be met"),
+                "ask which of the two holds, and leave the other out",
+            );
+            return None;
         }
     }
     Some(())
@@ -215,32 +208,32 @@ pub(crate) struct Heard {
 impl Heard {
     /// What was heard of this kind; `None` where nobody limits it.
     pub(crate) fn of(limits: &[MakerLimit], what: Limited) -> Option<Self> {
-        let mut lower: Option<(Length, &str)> = None;
-        let mut upper: Option<(Length, &str)> = None;
-        for limit in limits.iter().filter(|l| l.what == what) {
-            if let Some(low) = limit.limits.lower().known()
-                && lower.is_none_or(|(best, _)| settled_cmp(low, best).is_gt())
-            {
-                lower = Some((low, &limit.owner));
+        let here = || limits.iter().filter(|l| l.what == what);
+        let lowers = here().filter_map(|l| Some((l.limits.lower().known()?, &l.owner)));
+        let uppers = here().filter_map(|l| Some((l.limits.upper().known()?, &l.owner)));
+        // Of two equal ones the first speaks.
+        let lower = lowers.reduce(|best, next| {
+            if settled_cmp(next.0, best.0).is_gt() {
+                next
+            } else {
+                best
             }
-            if let Some(high) = limit.limits.upper().known()
-                && upper.is_none_or(|(best, _)| settled_cmp(high, best).is_lt())
-            {
-                upper = Some((high, &limit.owner));
+        });
+        let upper = uppers.reduce(|best, next| {
+            if settled_cmp(next.0, best.0).is_lt() {
+                next
+            } else {
+                best
             }
-        }
-        if lower.is_none() && upper.is_none() {
-            return None;
-        }
+        });
+        lower.or(upper)?;
         let bound =
-            |side: Option<(Length, &str)>| side.map_or(Bound::Open, |(at, _)| Bound::At(at));
-        let owner =
-            |side: Option<(Length, &str)>| side.map(|(_, o)| o.to_string()).unwrap_or_default();
+            |side: Option<(Length, &String)>| side.map_or(Bound::Open, |(at, _)| Bound::At(at));
         Some(Self {
             on: what,
             limits: Limits::new(bound(lower), bound(upper), Grade::Shop).ok()?,
-            lower_owner: owner(lower),
-            upper_owner: owner(upper),
+            lower_owner: lower.map(|(_, owner)| owner.clone()).unwrap_or_default(),
+            upper_owner: upper.map(|(_, owner)| owner.clone()).unwrap_or_default(),
         })
     }
 

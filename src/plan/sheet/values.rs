@@ -5,10 +5,10 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use crate::ErrorKind;
 use crate::measure::{Reading, Spot, Surface};
 use crate::quantity::{Angle, Length, parse_length, positive};
 use crate::read::{Context, Read, ReadBy, Shape, Tree, reading, text};
-use crate::{Error, ErrorKind};
 
 /// The form of the sheet that this library reads.
 pub const SHEET_FORMAT: u32 = 1;
@@ -61,13 +61,13 @@ impl ReadBy<String> for FrameName {
     fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<String> {
         let name = text(tree, "which frame it is", context)?.trim().to_owned();
         if name.is_empty() {
-            return context.keep(Err(Error::new(
-                ErrorKind::Missing,
-                "",
-                "",
-                "the sheet does not say which frame it is",
+            let problem = "the sheet does not say which frame it is";
+            context.not_accepted(
+                ("", ErrorKind::Missing, &""),
+                problem,
                 "write a name or number",
-            )));
+            );
+            return None;
         }
         Some(name)
     }
@@ -82,13 +82,13 @@ impl ReadBy<u32> for Format {
     fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<u32> {
         let format = u32::read(tree, context)?;
         if format != SHEET_FORMAT {
-            return context.keep(Err(Error::new(
-                ErrorKind::OutOfRange,
-                "",
-                format,
+            let remedy = format!("this library reads format {SHEET_FORMAT}");
+            context.not_accepted(
+                ("", ErrorKind::OutOfRange, &format),
                 "a sheet of another version",
-                format!("this library reads format {SHEET_FORMAT}"),
-            )));
+                remedy,
+            );
+            return None;
         }
         Some(format)
     }
@@ -119,30 +119,20 @@ pub struct MountPoint {
 }
 
 /// A height with its place before a colon.
-fn height(
-    tree: &Tree<'_>,
-    example: &'static str,
-    context: &mut Context<'_>,
-) -> Option<(Spot, Reading)> {
-    let line = text(tree, example, context)?;
+fn height(tree: &Tree<'_>, example: &str, context: &mut Context<'_>) -> Option<(Spot, Reading)> {
+    let line = text(tree, &format!("a text such as \"{example}\""), context)?;
     let (spot, size) = context.keep(Spot::before(line))?;
     let named = context.instruments.height.clone();
-    let height = reading(size, "height", named, context)?;
-    Some((spot, height))
+    Some((spot, reading(size, "height", named, context)?))
 }
 
-fn placeless<T>(
-    problem: &'static str,
-    example: &'static str,
-    context: &mut Context<'_>,
-) -> Option<T> {
-    context.keep(Err(Error::new(
-        ErrorKind::Missing,
-        "",
-        "",
+fn placeless<T>(problem: &'static str, example: &str, context: &mut Context<'_>) -> Option<T> {
+    context.not_accepted(
+        ("", ErrorKind::Missing, &""),
         problem,
         format!("write e.g. `{example}`"),
-    )))
+    );
+    None
 }
 
 impl Read for FacePoint {
@@ -150,19 +140,17 @@ impl Read for FacePoint {
         what: "a height with its direction, such as `45 deg: 0.03 mm`; outwards positive, clockwise from twelve o'clock seen from outside",
     };
     fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Self> {
-        let (spot, height) = height(tree, "a text such as \"45 deg: 0.03 mm\"", context)?;
-        match spot.angle {
-            Some(at) => Some(Self {
-                at,
-                height,
-                surface: spot.surface,
-            }),
-            None => placeless(
-                "a height on a face without its angle",
-                "45 deg: 0.03 mm",
-                context,
-            ),
-        }
+        const EXAMPLE: &str = "45 deg: 0.03 mm";
+        let (spot, height) = height(tree, EXAMPLE, context)?;
+        let Some(at) = spot.angle else {
+            return placeless("a height on a face without its angle", EXAMPLE, context);
+        };
+        let surface = spot.surface;
+        Some(Self {
+            at,
+            height,
+            surface,
+        })
     }
 }
 
@@ -171,21 +159,18 @@ impl Read for MountPoint {
         what: "a height with its place, such as `10 mm along, 5 mm across: 0.03 mm`; outwards positive, across towards the wheel",
     };
     fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Self> {
-        let example = "a text such as \"10 mm along, 5 mm across: 0.03 mm\"";
-        let (spot, height) = height(tree, example, context)?;
-        match (spot.along, spot.across) {
-            (Some(along), Some(across)) => Some(Self {
-                along,
-                across,
-                height,
-                surface: spot.surface,
-            }),
-            _ => placeless(
-                "a height on a mount without its place",
-                "10 mm along, 5 mm across: 0.03 mm",
-                context,
-            ),
-        }
+        const EXAMPLE: &str = "10 mm along, 5 mm across: 0.03 mm";
+        let (spot, height) = height(tree, EXAMPLE, context)?;
+        let (Some(along), Some(across)) = (spot.along, spot.across) else {
+            return placeless("a height on a mount without its place", EXAMPLE, context);
+        };
+        let surface = spot.surface;
+        Some(Self {
+            along,
+            across,
+            height,
+            surface,
+        })
     }
 }
 
