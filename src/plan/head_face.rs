@@ -1,13 +1,13 @@
 //! The faces of a head tube, each by itself and both together: how parallel they are.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::Operation;
 use super::face::{self, Facing};
 use super::face_now;
-use super::facts::{CommonFact, CutLimit, HeadAsk, HeadFact};
+use super::facts::{CommonFact, CutLimit, HeadAsk, HeadFact, MountFact};
 use super::head::{HeadEnd, is_integrated};
 use super::head_depth::{as_good, changes, gap_limit, too_shallow};
 use super::permit::Pilot;
@@ -118,20 +118,16 @@ pub(super) fn both_surveyed(sheet: &HeadTubeSheet) -> bool {
 /// One face.
 fn one(site: &Site<'_>, planned: &Planned<'_>, face: &Face, out_of_parallel: bool) -> PlaceWork {
     let end = &planned.end;
-    let place = Place::HeadFace(end.end);
     let square =
         published(site).map(|(limits, row)| (limits, Text::Borrowed(OWNER), row.window.evidence()));
-    let besides = out_of_parallel.then(|| (Reading::zero(), HeadFact::OutOfParallel.to_string()));
+    let besides = out_of_parallel.then(|| (Reading::zero(), HeadFact::OutOfParallel.into()));
     let facing = Facing {
-        path: format!("{}.face", end.path),
-        what: place.words().into_owned(),
-        place,
+        place: Place::HeadFace(end.end),
         face,
         joint: end.joint,
-        joint_path: end.path,
         coating: end.sheet.coating,
         contradicted: planned.contradicted,
-        cutter: "head-tube facing cutter",
+        cutter: MountFact::HeadCutter.into(),
         pilot: planned.pilot(),
         guided: None,
         square,

@@ -11,6 +11,7 @@ mod caution;
 mod crown;
 mod cures;
 mod drawings;
+mod entries;
 mod face;
 mod face_now;
 mod facts;
@@ -24,7 +25,7 @@ mod identity;
 mod mount;
 mod mount_bolt;
 mod mount_cut;
-mod mount_merge;
+
 mod mount_now;
 mod mount_square;
 mod others;

@@ -2,10 +2,10 @@
 
 use alloc::vec::Vec;
 
-use super::sheet::{BrakeSheet, Coating, CoatingLeft, Marks, MountPoint};
+use super::face_now::CameOff;
+use super::sheet::{BrakeSheet, Coating, Marks, MountPoint};
 use super::site::{covered, surface};
 use crate::face::{PadPoint, PadSurvey, Point};
-use crate::judge::extremes;
 use crate::measure::{Reading, Surface, settled_below};
 use crate::quantity::{Length, mm};
 
@@ -13,12 +13,10 @@ use crate::quantity::{Length, mm};
 pub(super) struct MountNow<'a> {
     /// Heights of the last survey.
     pub points: &'a [MountPoint],
-    /// Heights were taken after a cut.
-    pub cut: bool,
+    /// What came off.
+    pub off: CameOff,
     /// A pass was made.
     pub worked: bool,
-    /// What came off at the places that were read at first and at last.
-    pub removed: Vec<Reading>,
     /// Thickness by the last reading, or what is left of it by the heights.
     pub thickness: Option<Reading>,
     /// Paint is still where it matters.
@@ -26,19 +24,6 @@ pub(super) struct MountNow<'a> {
     /// Nobody said whether it is covered.
     pub not_said: bool,
     pub marks: Option<Marks>,
-}
-
-impl MountNow<'_> {
-    /// The most that came off.
-    pub(super) fn deepest(&self) -> Option<Reading> {
-        extremes(&self.removed).last().copied()
-    }
-
-    /// Whether the mount stands higher than before somewhere.
-    pub(super) fn grew(&self) -> Option<Reading> {
-        let least = extremes(&self.removed).first().copied()?;
-        settled_below(least.value(), -least.expanded_uncertainty() * 2.0).then_some(least)
-    }
 }
 
 /// Two places nearer than half a millimetre are one: no probe is set down closer.
@@ -49,22 +34,9 @@ fn same_place(a: &MountPoint, b: &MountPoint) -> bool {
 
 /// The mount by its last readings: places where nothing came off still carry their paint.
 pub(super) fn of(sheet: &BrakeSheet) -> MountNow<'_> {
-    let passes = sheet.passes.iter();
     let points = points_now(sheet);
-    let read_again = !sheet.after.is_empty() || sheet.passes.iter().any(|p| !p.points.is_empty());
-    let last = read_again.then_some(points);
-    let removed: Vec<Reading> = match last {
-        Some(last) => sheet
-            .points
-            .iter()
-            .filter_map(|before| {
-                let after = last.iter().find(|p| same_place(p, before))?;
-                Some(before.height.less(&after.height))
-            })
-            .collect(),
-        None => Vec::new(),
-    };
-    let left = passes.clone().rev().find_map(|p| p.coating_left);
+    let off = CameOff::of(&sheet.points, read_again(sheet), same_place, |p| p.height);
+    let left = sheet.passes.iter().rev().find_map(|p| p.coating_left);
     let on = |wanted: Surface| move |p: &MountPoint| surface(p.surface, sheet.coating) == wanted;
     let was = if sheet.points.is_empty() {
         covered(sheet.coating)
@@ -73,51 +45,36 @@ pub(super) fn of(sheet: &BrakeSheet) -> MountNow<'_> {
     };
     let bare = sheet.coating == Some(Coating::Bare)
         || !points.is_empty() && points.iter().all(on(Surface::OnMetal));
-    let untouched = removed
-        .iter()
-        .any(|off| !settled_below(mm(0.0), off.value()));
-    let unsure = removed.is_empty() || removed.iter().any(|off| !off.sure_sign().is_gt());
-    let (covered, not_said) = match (left, last.is_some()) {
-        (Some(CoatingLeft::AllOff | CoatingLeft::Traces), _) => (false, false),
-        (Some(CoatingLeft::Remains), _) => (true, false),
-        (None, false) => (was, !was && !bare),
-        // A pass that touched every place took the paint with it; one that did not, left it there.
-        (None, true) => (was && untouched, unsure && !bare && !(was && untouched)),
-    };
+    let covered = off.covered(was, left);
+    let shown = bare || covered || off.read && off.surely_everywhere();
     MountNow {
         points,
-        cut: last.is_some(),
         worked: !sheet.after.is_empty() || !sheet.passes.is_empty(),
-        thickness: thickness(sheet, &removed),
-        removed,
+        thickness: thickness(sheet, &off),
+        off,
         covered,
-        not_said,
-        marks: passes.rev().find_map(|p| p.marks),
+        not_said: left.is_none() && !shown,
+        marks: sheet.passes.iter().rev().find_map(|p| p.marks),
     }
 }
 
 /// The last reading of the thickness; else the first one less what came off since.
-fn thickness(sheet: &BrakeSheet, removed: &[Reading]) -> Option<Reading> {
+fn thickness(sheet: &BrakeSheet, off: &CameOff) -> Option<Reading> {
     let read = sheet.passes.iter().rev().find_map(|p| p.thickness);
-    read.or_else(|| {
-        let first = sheet.thickness?;
-        Some(match extremes(removed).last() {
-            Some(off) => first.less(off),
-            None => first,
-        })
-    })
+    let left = |first: Reading| off.deepest().map_or(first, |off| first.less(&off));
+    read.or(sheet.thickness.map(left))
 }
 
 /// The heights of the last pass that read them.
+fn read_again(sheet: &BrakeSheet) -> Option<&[MountPoint]> {
+    let passes = sheet.passes.iter().rev().map(|p| p.points.as_slice());
+    let mut all = passes.chain([sheet.after.as_slice()]);
+    all.find(|points| !points.is_empty())
+}
+
+/// The heights that were read last.
 pub(super) fn points_now(sheet: &BrakeSheet) -> &[MountPoint] {
-    sheet
-        .passes
-        .iter()
-        .rev()
-        .map(|p| p.points.as_slice())
-        .chain([sheet.after.as_slice(), sheet.points.as_slice()])
-        .find(|points| !points.is_empty())
-        .unwrap_or_default()
+    read_again(sheet).unwrap_or(&sheet.points)
 }
 
 /// The heights as the face math takes them.

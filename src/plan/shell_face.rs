@@ -1,43 +1,33 @@
 //! The faces of a shell: what guides the cutter, and what comes off with the width.
 
-use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Change;
 use super::answer::{Operation, State};
 use super::face::{self, Facing};
 use super::permit::{Identity, Pilot};
-use super::sheet::{Coating, Face};
-use super::shell::{SIDES, Whole, other, side_of, side_words};
+use super::sheet::Face;
+use super::shell::{SIDES, Whole, other, side_of};
 use super::shell_parallel;
 use super::shell_side::joint;
 use super::shell_width::Widths;
 use super::site::{Site, covered};
 use super::work::PlaceWork;
-use crate::evidence::Text;
+use super::{Change, MountFact};
 use crate::standard::{LocatedBy, Place};
 use crate::thread::Side;
 
 /// A width that is over its limit is brought back at the faces, or waits for them; where they can do nothing, it is out.
 pub(super) fn faced_to_width(shell: &mut PlaceWork, works: &[PlaceWork]) {
-    let faces = || {
-        works
-            .iter()
-            .filter(|w| matches!(w.place, Place::ShellFace(_)))
-    };
-    if faces()
-        .flat_map(|w| &w.steps)
-        .any(|s| s.operation() == Operation::Face)
-    {
+    let is_face = |w: &&PlaceWork| matches!(w.place, Place::ShellFace(_));
+    let mut faces = works.iter().filter(is_face);
+    let cuts = |w: &PlaceWork| w.steps.iter().any(|s| s.operation() == Operation::Face);
+    if faces.clone().any(cuts) {
         shell.cured_beside = true;
-    } else if faces().any(|w| w.state() == State::Open) {
-        shell.hold("the width: its faces bring it back, and what they wait for is asked there");
+    } else if faces.any(|w| w.state() == State::Open) {
+        shell.hold(MountFact::WidthAtFaces);
     } else {
         shell.out = true;
-        shell.cure(String::from(
-            "wider than its unit takes, and nothing is faced: another unit or crank, or the frame maker",
-        ));
+        shell.cure(MountFact::TooWide);
     }
 }
 
@@ -48,147 +38,84 @@ pub(super) fn faces(
     widths: &Widths,
     threads: &[PlaceWork],
 ) -> Vec<PlaceWork> {
-    let located = whole.row.and_then(|row| row.located_by.value().copied());
-    let stays = match located {
-        Some(LocatedBy::Groove) => Some(
-            "a ring in a groove locates the bearing, so facing moves nothing but the shield gap",
-        ),
-        Some(LocatedBy::Seat) => {
-            Some("a seat inside the bore locates the bearing, so facing moves nothing")
-        }
-        _ => None,
-    };
-    let mut works = Vec::new();
-    for side in SIDES {
-        let here = side_of(whole.sheet, side);
-        let coating = here
-            .face
-            .as_ref()
-            .and_then(|f| f.coating)
-            .or(here.coating)
-            .or(whole.sheet.coating);
-        let Some(face) = &here.face else {
-            if stays.is_none() && covered(coating) {
-                works.push(painted_without_heights(side, &pilot(whole, side, threads)));
-            }
-            continue;
-        };
-        if let Some(why) = stays {
-            let mut work = face::begin(Place::ShellFace(side), face);
-            work.measured = true;
-            work.leave(String::from(why));
-            works.push(work);
-            continue;
-        }
-        works.push(face::plan(
-            site,
-            facing(
-                site,
-                whole,
-                widths,
-                (side, pilot(whole, side, threads)),
-                face,
-                coating,
-            ),
-        ));
-    }
+    let face = |side| one(site, whole, widths, threads, side);
+    let mut works: Vec<PlaceWork> = SIDES.into_iter().filter_map(face).collect();
     shell_parallel::parallel(site, whole.sheet, &mut works);
     works
 }
 
-/// A painted face of which nothing was read.
-fn painted_without_heights(side: Side, pilot: &Pilot) -> PlaceWork {
-    let mut work = PlaceWork::new(Place::ShellFace(side));
-    // Nothing is surveyed for a cut that nothing guides.
-    if let Pilot::Missing(why) = pilot {
-        work.hold(format!("the face, for now: {why}"));
-        return work;
+/// One face; a painted one of which nothing was read is asked for.
+fn one(
+    site: &Site<'_>,
+    whole: &Whole<'_>,
+    widths: &Widths,
+    threads: &[PlaceWork],
+    side: Side,
+) -> Option<PlaceWork> {
+    let here = side_of(whole.sheet, side);
+    let place = Place::ShellFace(side);
+    let stays = match whole.row.and_then(|row| row.located_by.value()) {
+        Some(LocatedBy::Groove) => Some(MountFact::GrooveLocates),
+        Some(LocatedBy::Seat) => Some(MountFact::SeatLocates),
+        _ => None,
+    };
+    if let Some(why) = stays {
+        let mut work = face::begin(place, here.face.as_ref()?);
+        work.measured = true;
+        work.leave(why);
+        return Some(work);
     }
-    work.ask_plain(
-        format!("shell.{side}.face.probes"),
-        "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
-        "the shell is painted and nothing was said of its faces; one side of a face cleans long before the other",
-        "dial indicator turned about the pilot",
-    );
-    work
+    let coating = here.coating.or(whole.sheet.coating);
+    let unread = covered(coating).then(Face::default);
+    let moves = match side {
+        Side::Drive => MountFact::ChainlineMoves,
+        Side::NonDrive => MountFact::BearingMoves,
+    };
+    let guided = match whole.size {
+        Some(_) => MountFact::GuidedByThread { side },
+        None => MountFact::GuidedByBore,
+    };
+    let change = |what: MountFact| Change {
+        place: Place::Shell,
+        what: what.into(),
+        by: None,
+    };
+    let facing = Facing {
+        place,
+        face: here.face.as_ref().or(unread.as_ref())?,
+        joint: joint(site, whole.sheet, here),
+        coating,
+        contradicted: whole.contradicted || whole.identity == Identity::Open,
+        cutter: MountFact::ShellCutter.into(),
+        pilot: pilot(whole, side, threads),
+        guided: Some(guided.into()),
+        square: None,
+        limits: widths.limits(side),
+        limits_now: widths.limits_now(),
+        besides: widths.besides(side).map(|(off, why)| (off, why.into())),
+        changes: Vec::from([moves, MountFact::Narrower].map(change)),
+    };
+    Some(face::plan(site, facing))
 }
 
 /// What guides the facing tool of a side.
 fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
     let threaded = whole.size.is_some();
-    let left_unsound = |side: Side| {
-        threads
-            .iter()
-            .filter(|w| w.place == Place::ShellSide(side))
-            .any(|w| {
-                matches!(w.state(), State::Refer | State::Out)
-                    || !w.contradictions.is_empty()
-                    || w.steps.iter().any(|s| s.operation() == Operation::Refer)
-            })
+    let refers = |w: &PlaceWork| w.steps.iter().any(|s| s.operation() == Operation::Refer);
+    let unsound = |w: &PlaceWork| {
+        matches!(w.place, Place::ShellSide(_))
+            && (matches!(w.state(), State::Refer | State::Out)
+                || !w.contradictions.is_empty()
+                || refers(w))
     };
-    if threaded && !whole.sides.get(side).guides() {
-        Pilot::Missing(
-            "the thread that the facing tool pilots on is gone or not cut; its repair comes first"
-                .into(),
-        )
+    let why = if threaded && !whole.sides.get(side).guides() {
+        MountFact::ThreadGone { other: false }
     } else if threaded && !whole.sides.get(other(side)).guides() {
-        Pilot::Missing("the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first".into())
-    } else if SIDES.into_iter().any(left_unsound) {
-        Pilot::Missing("the facing tool is guided through both threads, and one of them is not made sound here; that is settled first".into())
+        MountFact::ThreadGone { other: true }
+    } else if threads.iter().any(unsound) {
+        MountFact::ThreadNotSound
     } else {
-        Pilot::There
-    }
-}
-
-fn facing<'a>(
-    site: &Site<'a>,
-    whole: &Whole<'a>,
-    widths: &Widths,
-    (side, pilot): (Side, Pilot),
-    face: &'a Face,
-    coating: Option<Coating>,
-) -> Facing<'a> {
-    let threaded = whole.size.is_some();
-    let moves = match side {
-        Side::Drive => "the chainline moves inboard by what comes off",
-        Side::NonDrive => "its bearing moves inboard by what comes off; the chainline stays",
+        return Pilot::There;
     };
-    Facing {
-        place: Place::ShellFace(side),
-        path: format!("shell.{side}.face"),
-        what: format!("shell, {}", side_words(side)),
-        face,
-        joint: joint(site, whole.sheet, side_of(whole.sheet, side)),
-        joint_path: "shell",
-        coating,
-        contradicted: whole.contradicted || whole.identity == Identity::Open,
-        cutter: "shell facing cutter, its blades wider than the ring",
-        pilot,
-        guided: Some(if threaded {
-            Text::Owned(format!(
-                "the sound thread, {}, held by both sides",
-                side_words(side)
-            ))
-        } else {
-            Text::Borrowed("the bore, by a close bush in both sides")
-        }),
-        square: None,
-        limits: widths.limits(side),
-        limits_now: widths.limits_now(),
-        besides: widths.besides(side),
-        changes: Vec::from([
-            Change {
-                place: Place::Shell,
-                what: moves.into(),
-                by: None,
-            },
-            Change {
-                place: Place::Shell,
-                what:
-                    "the shell is narrower: width again, and with it the spacers of the crank maker"
-                        .into(),
-                by: None,
-            },
-        ]),
-    }
+    Pilot::Missing(why.into())
 }

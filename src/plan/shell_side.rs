@@ -8,7 +8,7 @@ use super::shell::{SIDES, Whole, side_of, side_words};
 use super::site::{Joint, Site};
 use super::thread::{self, Bench};
 use super::work::PlaceWork;
-use crate::evidence::{Grade, Text};
+use crate::evidence::Grade;
 use crate::judge::{Finding, extremes, pattern_threads};
 use crate::standard::{Place, Shell};
 use crate::thread::{Hand, Side};
@@ -109,10 +109,8 @@ pub(super) fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<Pla
             .row
             .and_then(|row| pattern_threads(row).ok())
             .map(|threads| (threads, side)),
-        guided: both.then_some(Text::Borrowed(
-            "the thread itself, with the chaser of the other side: both are started by hand and guide each other",
-        )),
-        proof: None,
+        both_guide: both,
+        part: None,
         replaceable: false,
     };
     thread::work(site, &mut work, &bench);

@@ -60,7 +60,7 @@ fn off(sheet: &ShellSheet, side: Side) -> Option<Reading> {
     let here = side_of(sheet, side);
     let face = here.face.as_ref()?;
     let coating = face.coating.or(here.coating).or(sheet.coating);
-    face_now::now(face, coating).deepest()
+    face_now::now(face, coating).off.deepest()
 }
 
 /// The readings of the width after the last pass that read it.

@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 
 use super::answer::Tool;
 use super::caution::Caution;
-use super::facts::{CommonAsk, CommonFact, CommonTask, Reason};
-use super::permit::{Permit, Ruling};
+use super::facts::{Allowance, CommonAsk, CommonFact, CommonTask, Reason};
+use super::permit::{Identity, Permit, Pilot, Request, Ruling, rule};
 use super::sheet::{Coating, Common, FrameSheet};
 use super::work::{ByHand, Draft, PlaceWork};
 use crate::fit::MaterialKind;
@@ -39,6 +39,35 @@ impl<'a> Site<'a> {
             material,
             bonded: carbon_frame && material.is_some_and(MaterialKind::is_metal),
             consent: common.consent,
+        }
+    }
+}
+
+impl<'a> Joint<'a> {
+    /// The wish to cut here, with nothing that stands against it yet.
+    pub(super) fn request(
+        &self,
+        place: &'a Place,
+        operation: Operation,
+        decision: DecisionRule,
+    ) -> Request<'a> {
+        Request {
+            place,
+            operation,
+            material: self.material,
+            bonded: self.bonded,
+            consent: self.consent,
+            contradicted: false,
+            identity: Identity::Known,
+            metal_lost: false,
+            makers_shape: false,
+            pilot: Pilot::There,
+            needed: None,
+            to_size: false,
+            allowance: Allowance::default(),
+            stops: Vec::new(),
+            waits: Vec::new(),
+            decision,
         }
     }
 }
@@ -79,6 +108,24 @@ pub(super) struct Wish<'a> {
     pub operation: Operation,
     /// Only a coating asks for it, so that hands can do some of it where no cutter may.
     pub only_coating: bool,
+}
+
+/// The permit for this, or what stands in its place.
+pub(super) fn permitted(
+    work: &mut PlaceWork,
+    request: Request<'_>,
+    joint: &str,
+    readings: String,
+    only_coating: bool,
+) -> Option<Permit> {
+    let wish = Wish {
+        place: request.place,
+        joint,
+        readings,
+        operation: request.operation,
+        only_coating,
+    };
+    take(work, rule(request), &wish)
 }
 
 /// Takes a ruling: the permit, or what stands in its place — a question, a step that refers, work by hand.

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::sheet::{Coating, CoatingLeft, Marks, PartDid, ThreadPass, ThreadSheet};
 use super::site::on_surface;
 use crate::judge::{Gauging, Passed, Remedy, ThreadSeen, Verdict};
-use crate::measure::{DecisionRule, Placed, Surface};
+use crate::measure::{DecisionRule, Placed};
 use crate::standard::Tables;
 use crate::thread::{Designation, Hand, ThreadSize};
 
@@ -57,48 +57,20 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
         not_go: stated.not_go_after,
         ..ThreadPass::default()
     };
-    let format_1 = stated.go_after.is_some() || stated.not_go_after.is_some();
-    for pass in format_1.then_some(&first).into_iter().chain(stated.passes) {
-        now.worked = true;
-        now.minor_before = pass.minor.is_empty();
-        now.coating = match pass.coating_left {
-            Some(CoatingLeft::Remains) => stated.coating,
-            _ => Some(Coating::Bare),
-        };
-        if pass.go.is_some() || pass.not_go.is_some() {
-            now.go = pass.go;
-            now.not_go = pass.not_go.or(now.not_go);
-        }
-        if !pass.minor.is_empty() {
-            now.minor = pass
-                .minor
-                .iter()
-                .map(|reading| Placed {
-                    surface: Surface::OnMetal,
-                    ..Placed::from(*reading)
-                })
-                .collect();
-        }
-        now.marks = pass.marks.or(now.marks);
-        now.part = pass.part.or(now.part);
-        let runs_in = pass.go == Some(Passed::Passed) || pass.part == Some(PartDid::Fits);
-        now.state = match now.state {
-            Some(ThreadSeen::Fouled | ThreadSeen::Rough | ThreadSeen::Jams | ThreadSeen::Uncut)
-            | None
-                if runs_in =>
-            {
-                Some(ThreadSeen::Sound)
-            }
-            other => other,
-        };
-        if now.part == Some(PartDid::Fits) && now.go.is_none() {
-            now.go = Some(Passed::Passed);
-        }
-        if pass.part == Some(PartDid::Loose) {
-            now.state = Some(ThreadSeen::Loose);
-        }
+    if first != ThreadPass::default() {
+        now.pass(&first, stated.coating);
     }
-    now.lost = now.judged_lost();
+    for pass in stated.passes {
+        now.pass(pass, stated.coating);
+    }
+    // By what was seen and gauged, whatever thread it is; not by its bore.
+    let seen = Gauging {
+        minor: Vec::new(),
+        ..now.asked(None, DecisionRule::default())
+    };
+    let seen = seen.answer(Tables::ours());
+    now.lost =
+        now.marks == Some(Marks::Torn) || seen.is_ok_and(|said| cured_by(&said, Remedy::Sleeve));
     now
 }
 
@@ -117,6 +89,37 @@ pub(super) fn of(sheet: &ThreadSheet) -> Now {
 }
 
 impl Now {
+    /// What a pass made of it.
+    fn pass(&mut self, pass: &ThreadPass, coating: Option<Coating>) {
+        use ThreadSeen::{Fouled, Jams, Rough, Uncut};
+        self.worked = true;
+        self.coating = match pass.coating_left {
+            Some(CoatingLeft::Remains) => coating,
+            _ => Some(Coating::Bare),
+        };
+        if pass.go.or(pass.not_go).is_some() {
+            self.go = pass.go;
+            self.not_go = pass.not_go.or(self.not_go);
+        }
+        self.minor_before = pass.minor.is_empty();
+        if !self.minor_before {
+            let read: Vec<Placed> = pass.minor.iter().copied().map(Placed::from).collect();
+            self.minor = on_surface(&read, Some(Coating::Bare));
+        }
+        self.marks = pass.marks.or(self.marks);
+        self.part = pass.part.or(self.part);
+        if self.part == Some(PartDid::Fits) && self.go.is_none() {
+            self.go = Some(Passed::Passed);
+        }
+        let runs_in = pass.go == Some(Passed::Passed) || pass.part == Some(PartDid::Fits);
+        let blocked = matches!(self.state, None | Some(Fouled | Rough | Jams | Uncut));
+        if pass.part == Some(PartDid::Loose) {
+            self.state = Some(ThreadSeen::Loose);
+        } else if runs_in && blocked {
+            self.state = Some(ThreadSeen::Sound);
+        }
+    }
+
     /// The judge's question about this thread. A hole that has no thread yet is another question.
     pub(super) fn asked(&self, thread: Option<(ThreadSize, Hand)>, rule: DecisionRule) -> Gauging {
         let tried = match self.part {
@@ -125,45 +128,28 @@ impl Now {
             Some(PartDid::Tight) => Some(ThreadSeen::Jams),
             None => None,
         };
-        let seen = self.state.into_iter().chain(tried);
+        let judges = self.state != Some(ThreadSeen::Uncut) && !self.minor_before;
+        let minor = self.minor.iter().filter(|_| judges).copied();
         Gauging {
             thread: thread.map(|(size, hand)| Designation::new(size).with_hand(hand)),
             go: self.go,
             not_go: self.not_go,
-            seen: seen.collect(),
-            minor: if self.state == Some(ThreadSeen::Uncut) || self.minor_before {
-                Vec::new()
-            } else {
-                self.minor.clone()
-            },
+            seen: self.state.into_iter().chain(tried).collect(),
+            minor: minor.collect(),
             rule: Some(rule),
             ..Gauging::default()
         }
     }
 
-    /// Metal is gone: a chaser restores nothing. By what was seen and gauged, whatever thread it is.
+    /// Metal is gone: a chaser restores nothing.
     pub(super) const fn lost(&self) -> bool {
         self.lost
     }
 
-    fn judged_lost(&self) -> bool {
-        let asked = Gauging {
-            minor: Vec::new(),
-            ..self.asked(None, DecisionRule::default())
-        };
-        self.marks == Some(Marks::Torn)
-            || asked
-                .answer(Tables::ours())
-                .is_ok_and(|said| cured_by(&said, Remedy::Sleeve))
-    }
-
     /// It cannot guide a cutter: torn out, loose, or cut across.
     pub(super) fn guides(&self) -> bool {
-        !self.lost()
-            && !matches!(
-                self.state,
-                Some(ThreadSeen::Crossed | ThreadSeen::Uncut | ThreadSeen::Loose)
-            )
+        use ThreadSeen::{Crossed, Loose, Uncut};
+        !self.lost && !matches!(self.state, Some(Crossed | Uncut | Loose))
     }
 }
 

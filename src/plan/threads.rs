@@ -1,180 +1,243 @@
 //! Axles, hangers, bosses, pedals: which thread it is, its hand, and what is done to it.
 
-use alloc::collections::BTreeMap;
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::identity::{self, belief, observed, on_metal, options};
 use super::permit::Identity;
-use super::ranking;
 use super::sheet::{ThreadEntry, ThreadSheet};
-use super::site::{Site, on_surface};
-use super::thread::{self, Bench, told};
-use super::thread_now;
+use super::site::{Site, covered, on_surface};
+use super::thread::{self, Bench};
 use super::work::PlaceWork;
+use super::{CommonFact, ThreadAsk, ThreadFact, entries, ranking, thread_now};
 use crate::evidence::{Fact, Grade};
 use crate::identify::{Feature, Observation, identify};
-use crate::judge::{Finding, ThreadSeen};
+use crate::judge::{Instrument, ThreadSeen};
+use crate::measure::settled_cmp;
+use crate::quantity::mm;
 use crate::standard::{End, LeftRight, Place, ThreadUse, ThreadedPart};
 use crate::thread::{Designation, Hand, ThreadSize};
 
 /// Plans every thread that is neither shell nor steerer. Entries of one place are one thread.
 pub(super) fn plan(site: &Site<'_>) -> Vec<PlaceWork> {
-    let entries = site.sheet.threads();
-    let mut by_place: BTreeMap<Place, Vec<ThreadEntry<'_>>> = BTreeMap::new();
-    let mut order: Vec<Place> = Vec::new();
-    for entry in entries {
-        let here = by_place.entry(entry.place.clone()).or_default();
-        if here.is_empty() {
-            order.push(entry.place.clone());
-        }
-        here.push(entry);
-    }
-    order
-        .into_iter()
-        .filter_map(|place| by_place.remove(&place))
-        .filter_map(|entries| one(site, &entries))
-        .collect()
+    let places = entries::by_place(site.sheet.threads(), |entry| entry.place.clone());
+    places.iter().filter_map(|here| one(site, here)).collect()
 }
 
-/// One thread from its entries: what one leaves out another may say; what two say differently is a contradiction.
-fn one(site: &Site<'_>, entries: &[ThreadEntry<'_>]) -> Option<PlaceWork> {
-    let first = entries.first()?;
-    let mut work = PlaceWork::new(first.place.clone());
-    let mut sheet = first.sheet.clone();
-    for other in entries.iter().skip(1) {
-        for field in join(&mut sheet, other.sheet) {
-            work.contradicts(
-                format!(
-                    "{} and {} speak of one place and state another `{field}`",
-                    first.path, other.path
-                ),
-                format!("{}.{field}", first.path),
-                "the place itself",
-            );
-        }
-    }
+fn one(site: &Site<'_>, here: &[ThreadEntry<'_>]) -> Option<PlaceWork> {
+    let entry = here.first()?;
+    let mut work = PlaceWork::new(entry.place.clone());
+    let sheet = entries::one(&mut work, here.iter().map(|e| (&e.path, e.sheet)))?;
+    let notes = sheet.passes.iter().filter_map(|p| p.note.clone());
+    work.notes.extend(notes);
     if let Some(name) = &sheet.name {
         work.name.clone_from(name);
     }
-    for note in entries.iter().filter_map(|e| e.sheet.note.as_ref()) {
-        if !work.notes.contains(note) {
-            work.notes.push(note.clone());
-        }
-    }
-    work.notes
-        .extend(sheet.passes.iter().filter_map(|p| p.note.clone()));
-    planned(site, &mut work, first, &sheet);
+    let sheet = &sheet;
+    Entry { site, entry, sheet }.planned(&mut work);
     Some(work)
 }
 
-/// Fills what is left out from another entry; gives the fields that both state and differently.
-fn join(sheet: &mut ThreadSheet, other: &ThreadSheet) -> Vec<&'static str> {
-    let mut apart = Vec::new();
-    macro_rules! either {
-        ($($field:ident),*) => {$(
-            match (&sheet.$field, &other.$field) {
-                (Some(one), Some(two)) if one != two => apart.push(stringify!($field)),
-                (None, Some(two)) => sheet.$field = Some(two.clone()),
-                _ => {}
-            }
-        )*};
-    }
-    either!(
-        material,
-        believed,
-        confirmed,
-        consent,
-        coating,
-        name,
-        mate,
-        pitch,
-        hand,
-        state,
-        go,
-        not_go,
-        go_after,
-        not_go_after,
-        replaceable
-    );
-    sheet.minor.extend(other.minor.iter().copied());
-    sheet.limits.extend(other.limits.iter().cloned());
-    sheet.passes.extend(other.passes.iter().cloned());
-    apart
+/// A thread with everything that was said of it.
+struct Entry<'a> {
+    site: &'a Site<'a>,
+    entry: &'a ThreadEntry<'a>,
+    sheet: &'a ThreadSheet,
 }
 
-fn planned(site: &Site<'_>, work: &mut PlaceWork, entry: &ThreadEntry<'_>, sheet: &ThreadSheet) {
-    let common = sheet.common();
-    let joint = site.joint(&common);
-    work.measured = !sheet.minor.is_empty()
-        || sheet.pitch.is_some()
-        || sheet.go.is_some()
-        || sheet.state.is_some();
-    work.hear(&sheet.limits);
-    if matches!(entry.place, Place::Hanger(End::Front)) {
-        work.contradicts(
-            "a derailleur hanger at the front: no frame has one there",
-            format!("{}.end", entry.path),
-            "the place itself",
-        );
-    }
-    let now = thread_now::of(sheet);
-    work.worked = now.worked;
-    let replaceable = sheet.replaceable == Some(true);
-    let Some((size, row, identity)) = size_of(site, work, entry, sheet, now.coating) else {
-        return;
-    };
-    let Some(hand) = hand_of(work, entry, sheet, row) else {
-        return;
-    };
-    work.settled(Finding::stated("thread", by(sheet, &size)));
-    let bench = Bench {
-        place: entry.place.clone(),
-        path: entry.path.clone(),
-        what: work.name.clone(),
-        size,
-        alike: &[],
-        hand,
-        joint,
-        joint_path: &entry.path,
-        limits: &sheet.limits,
-        now,
-        identity,
-        outside: None,
-        shell: None,
-        guided: None,
-        proof: proof_of(entry.part),
-        replaceable,
-    };
-    thread::work(site, work, &bench);
-}
+/// Which thread it is, its row in the tables, and how sure that is.
+type Size<'a> = (ThreadSize, Option<&'a ThreadUse>, Identity);
 
-/// What the size of a thread rests on.
-fn by(sheet: &ThreadSheet, size: &ThreadSize) -> String {
-    let mut by: Vec<&str> = Vec::new();
-    if sheet.pitch.is_some() {
-        by.push("the pitch gauge");
+impl<'a> Entry<'a> {
+    fn field(&self, name: &str) -> String {
+        format!("{}.{name}", self.entry.path)
     }
-    if sheet.mate.is_some() {
-        by.push("the mating part");
-    }
-    if sheet.confirmed.is_some() {
-        by.push("what was proved");
-    } else if sheet.believed.is_some() {
-        by.push("what it was taken for");
-    }
-    told(size, &by)
-}
 
-fn proof_of(part: ThreadedPart) -> Option<&'static str> {
-    match part {
-        ThreadedPart::Axle => {
-            Some("the axle screws in by hand over its whole thread and seats without play")
+    /// The rows of this part, with their threads.
+    fn rows(&self) -> impl Iterator<Item = (ThreadSize, &'a ThreadUse)> {
+        let part = self.entry.part;
+        let rows = self.site.tables.all::<ThreadUse>();
+        rows.filter(move |row| row.place == part)
+            .filter_map(|row| Some((*row.thread.value()?, row)))
+    }
+
+    /// The row of this part with that thread.
+    fn row_of(&self, size: &ThreadSize) -> Option<&'a ThreadUse> {
+        let row = self.rows().find(|(listed, _)| same(listed, size));
+        row.map(|(_, row)| row)
+    }
+
+    fn planned(&self, work: &mut PlaceWork) {
+        let sheet = self.sheet;
+        work.measured = !sheet.minor.is_empty()
+            || sheet.pitch.is_some()
+            || sheet.go.is_some()
+            || sheet.state.is_some();
+        work.hear(&sheet.limits);
+        if matches!(self.entry.place, Place::Hanger(End::Front)) {
+            work.contradicts(ThreadFact::FrontHanger, self.field("end"), Instrument::Eye);
         }
-        ThreadedPart::Hanger => Some("the derailleur bolt screws in by hand to its shoulder"),
-        ThreadedPart::Pedal => Some("the pedal screws in by hand over its whole thread"),
-        _ => None,
+        let now = thread_now::of(sheet);
+        work.worked = now.worked;
+        let Some((size, row, identity)) = self.size_of(work, covered(now.coating)) else {
+            return;
+        };
+        let Some(hand) = self.hand_of(work, row) else {
+            return;
+        };
+        work.settled(ThreadFact::Is {
+            size,
+            by_pitch: sheet.pitch.is_some(),
+            by_part: sheet.mate.is_some(),
+            proved: sheet.confirmed.is_some(),
+            taken_for: sheet.believed.is_some(),
+        });
+        let bench = Bench {
+            place: self.entry.place.clone(),
+            path: self.entry.path.clone(),
+            what: work.name.clone(),
+            size,
+            alike: &[],
+            hand,
+            joint: self.site.joint(&sheet.common()),
+            joint_path: &self.entry.path,
+            limits: &sheet.limits,
+            now,
+            identity,
+            outside: None,
+            shell: None,
+            both_guide: false,
+            part: Some(self.entry.part),
+            replaceable: sheet.replaceable == Some(true),
+        };
+        thread::work(self.site, work, &bench);
+    }
+
+    fn size_of(&self, work: &mut PlaceWork, painted: bool) -> Option<Size<'a>> {
+        let (part, pitch) = (self.sheet.mate, self.sheet.pitch);
+        let taken_for = stated(self.sheet.believed.as_deref());
+        let proved = stated(self.sheet.confirmed.as_deref());
+        let leaves = Instrument::PitchGauge;
+        if let (Some(part), Some(taken_for)) = (part, taken_for)
+            && !same(&part, &taken_for)
+        {
+            let fact = ThreadFact::PartIsOther { taken_for, part };
+            work.contradicts(fact, self.field("mate"), leaves.clone());
+        }
+        let told = [
+            (part, "mating part"),
+            (proved, "proved part"),
+            (taken_for, "label"),
+        ];
+        for (told, told_by) in told {
+            if let (Some(told), Some(read)) = (told, pitch)
+                && !read.same_as(told.pitch())
+            {
+                let fact = ThreadFact::PitchIsOther {
+                    read,
+                    told_by,
+                    told,
+                };
+                work.contradicts(fact, self.field("pitch"), leaves.clone());
+            }
+        }
+        let uncut = self.sheet.state == Some(ThreadSeen::Uncut);
+        let sure = proved.or(part).is_some() || pitch.is_some() || uncut;
+        let named = proved.or(part).or(taken_for).filter(|_| sure);
+        if let Some(size) = named {
+            let row = self.row_of(&size);
+            // The part and the pitch gauge agree: two witnesses prove what no table lists.
+            let shown = proved.is_some() || part.is_some() && pitch.is_some();
+            if row.is_some() || shown || self.rows().next().is_none() {
+                return Some((size, row, Identity::Known));
+            }
+            let field = self.field("confirmed");
+            work.ask(field.clone(), ThreadAsk::ReallyThis { size });
+            return Some((size, row, Identity::Doubtful(field)));
+        }
+        if pitch.is_none() {
+            work.ask(self.field("pitch"), ThreadAsk::Pitch { painted });
+        }
+        self.by_tables(work)
+    }
+
+    /// Which thread of the tables agrees with what was read.
+    fn by_tables(&self, work: &mut PlaceWork) -> Option<Size<'a>> {
+        let (site, sheet, place) = (self.site, self.sheet, &self.entry.place);
+        let minor = on_surface(&sheet.minor, sheet.coating);
+        let mut seen = observed(Feature::MinorDiameter, &on_metal(&minor));
+        seen.extend(sheet.pitch.map(Observation::Pitch));
+        let hand = |hand| Observation::Hand { side: None, hand };
+        seen.extend(sheet.hand.map(hand));
+        if seen.is_empty() {
+            return None;
+        }
+        let believed = sheet.believed.as_deref();
+        let row = stated(believed).and_then(|size| self.row_of(&size));
+        let name = row.map(|row| row.code.as_ref()).or(believed);
+        let mut named = seen.clone();
+        named.extend(belief(name));
+        let answer = identify(place.clone(), &named, &options(site))
+            .or_else(|_| identify(place.clone(), &seen, &options(site)));
+        let answer = match answer {
+            Ok(answer) => answer,
+            Err(error) => {
+                identity::refused(work, self.field("confirmed"), &error);
+                work.settled(CommonFact::NotIdentified { because: error });
+                return None;
+            }
+        };
+        // A thread is worked to only where its pitch was read or its part is at hand.
+        let code = ranking::code_of(site.tables, &answer, name).filter(|_| sheet.pitch.is_some());
+        let row = code
+            .as_deref()
+            .and_then(|code| self.rows().find(|(_, row)| row.code == code));
+        match (code, row) {
+            (None, _) => identity::open(work, &self.entry.path, &answer, &seen),
+            (Some(code), None) => work.ask(self.field("confirmed"), ThreadAsk::Which { code }),
+            (Some(_), Some(_)) => {}
+        }
+        identity::tell(work, answer);
+        row.map(|(size, row)| (size, Some(row), Identity::Known))
+    }
+
+    /// The hand: read, or fixed by a published row; never assumed where the place has a left-hand variant.
+    fn hand_of(&self, work: &mut PlaceWork, row: Option<&ThreadUse>) -> Option<Hand> {
+        let fact: Option<&Fact<Hand>> = row.and_then(|row| match &self.entry.place {
+            Place::Pedal(Some(LeftRight::Left)) => row.hand_left.as_ref().or(row.hand.as_ref()),
+            Place::Pedal(Some(LeftRight::Right)) => row.hand_right.as_ref().or(row.hand.as_ref()),
+            Place::Pedal(None) => None,
+            _ => row.hand.as_ref(),
+        });
+        let listed = fact
+            .filter(|f| f.dissent().is_empty() && f.grade().is_some_and(|g| g > Grade::Memory))
+            .and_then(|f| f.value().copied());
+        let field = self.field("hand");
+        match (self.sheet.hand, listed) {
+            (Some(found), Some(listed)) if found != listed => {
+                let fact = ThreadFact::HandIsOther { found, listed };
+                work.contradicts(fact, field, Instrument::Eye);
+            }
+            (None, None) if self.has_left_variant() => {
+                work.ask(field, ThreadAsk::Hand);
+                return None;
+            }
+            _ => {}
+        }
+        // Every other place of a frame is right-hand (common practice).
+        Some(self.sheet.hand.or(listed).unwrap_or(Hand::Right))
+    }
+
+    /// Whether the trade makes this place with a left-hand thread as well (common practice): pedals, freewheel and lockring
+    /// sides, the bolt of a replaceable hanger, a spindle's crank.
+    const fn has_left_variant(&self) -> bool {
+        use ThreadedPart::{Crank, Freewheel, HangerBolt, Lockring, Other, Pedal};
+        matches!(self.entry.place, Place::Pedal(_))
+            || matches!(
+                self.entry.part,
+                Pedal | Freewheel | Lockring | HangerBolt | Crank | Other
+            )
     }
 }
 
@@ -183,215 +246,13 @@ fn stated(text: Option<&str>) -> Option<ThreadSize> {
     let text = text?.trim();
     let read = |text: &str| text.parse::<Designation>().ok().map(|d| d.size);
     read(text).or_else(|| {
-        let (major, pitch) = text
-            .strip_prefix(['M', 'm'])?
-            .split_once(['x', 'X', '\u{d7}'])?;
+        let metric = text.strip_prefix(['M', 'm'])?;
+        let (major, pitch) = metric.split_once(['x', 'X', '\u{d7}'])?;
         read(&format!("{} mm x {}", major.trim(), pitch.trim()))
     })
 }
 
-/// The row of this part with that thread.
-fn row_of<'a>(site: &Site<'a>, part: ThreadedPart, size: &ThreadSize) -> Option<&'a ThreadUse> {
-    site.tables
-        .all::<ThreadUse>()
-        .find(|row| row.place == part && row.thread.value().is_some_and(|t| same(t, size)))
-}
-
 /// Two statements of one thread: one pitch and one major diameter, in whatever form they are written.
 fn same(a: &ThreadSize, b: &ThreadSize) -> bool {
-    a.pitch().same_as(b.pitch())
-        && crate::measure::settled_cmp((a.major() - b.major()).abs(), crate::quantity::mm(0.05))
-            .is_le()
-}
-
-/// Which thread it is, and how sure that is.
-fn size_of<'a>(
-    site: &Site<'a>,
-    work: &mut PlaceWork,
-    entry: &ThreadEntry<'_>,
-    sheet: &ThreadSheet,
-    coating: Option<super::sheet::Coating>,
-) -> Option<(ThreadSize, Option<&'a ThreadUse>, Identity)> {
-    let believed = stated(sheet.believed.as_deref());
-    let proved = stated(sheet.confirmed.as_deref());
-    if let (Some(mate), Some(believed)) = (sheet.mate, believed)
-        && !same(&mate, &believed)
-    {
-        work.contradicts(
-            format!("taken for {believed}, and its mating part is {mate}"),
-            format!("{}.mate", entry.path),
-            "pitch gauge on the part and in the hole",
-        );
-    }
-    for (size, from) in [
-        (sheet.mate, "mating part"),
-        (proved, "proved part"),
-        (believed, "label"),
-    ] {
-        if let (Some(size), Some(pitch)) = (size, sheet.pitch)
-            && !pitch.same_as(size.pitch())
-        {
-            work.contradicts(
-                format!("the pitch gauge says {pitch}, the {from} {size}"),
-                format!("{}.pitch", entry.path),
-                "thread pitch gauge leaves",
-            );
-        }
-    }
-    let named = proved.or(sheet.mate).or(believed);
-    let sure = proved.is_some()
-        || sheet.mate.is_some()
-        || sheet.pitch.is_some()
-        || sheet.state == Some(ThreadSeen::Uncut);
-    if let (Some(size), true) = (named, sure) {
-        let row = row_of(site, entry.part, &size);
-        let listed = site
-            .tables
-            .all::<ThreadUse>()
-            .any(|row| row.place == entry.part && row.thread.value().is_some());
-        let mut identity = Identity::Known;
-        // The part and the pitch gauge agree: two witnesses prove what no table lists.
-        let seen_twice = sheet.mate.is_some() && sheet.pitch.is_some();
-        if row.is_none() && listed && proved.is_none() && !seen_twice {
-            let field = format!("{}.confirmed", entry.path);
-            work.ask_plain(
-                field.clone(),
-                format!("is it really {size}? No table lists that thread for this place"),
-                "a chaser of another thread cuts a second one across the first",
-                "the mating part, pitch gauge",
-            );
-            identity = Identity::Doubtful(field);
-        }
-        return Some((size, row, identity));
-    }
-    if sheet.pitch.is_none() {
-        work.ask_plain(
-            format!("{}.pitch", entry.path),
-            "pitch, with a gauge over six threads or more",
-            if super::site::covered(coating) {
-                "paint narrows the hole, the pitch stays; the wrong chaser cuts a second thread across the first"
-            } else {
-                "a label proves nothing; the wrong chaser cuts a second thread across the first"
-            },
-            "thread pitch gauge leaves",
-        );
-    }
-    by_tables(site, work, entry, sheet)
-}
-
-/// Which thread of the tables agrees with what was read.
-fn by_tables<'a>(
-    site: &Site<'a>,
-    work: &mut PlaceWork,
-    entry: &ThreadEntry<'_>,
-    sheet: &ThreadSheet,
-) -> Option<(ThreadSize, Option<&'a ThreadUse>, Identity)> {
-    let minor = on_surface(&sheet.minor, sheet.coating);
-    let mut seen = observed(Feature::MinorDiameter, &on_metal(&minor));
-    seen.extend(sheet.pitch.map(Observation::Pitch));
-    seen.extend(
-        sheet
-            .hand
-            .map(|hand| Observation::Hand { side: None, hand }),
-    );
-    if seen.is_empty() {
-        return None;
-    }
-    let row_name = stated(sheet.believed.as_deref())
-        .and_then(|size| row_of(site, entry.part, &size))
-        .map(|row| row.code.to_string());
-    let name = row_name.as_deref().or(sheet.believed.as_deref());
-    let mut with_belief = seen.clone();
-    with_belief.extend(belief(name));
-    let answer = identify(entry.place.clone(), &with_belief, &options(site))
-        .or_else(|_| identify(entry.place.clone(), &seen, &options(site)));
-    let answer = match answer {
-        Ok(answer) => answer,
-        Err(error) => {
-            work.settled(Finding::stated("identification", error.to_string()));
-            work.ask_plain(
-                format!("{}.confirmed", entry.path),
-                String::from(error.remedy()),
-                String::from(error.problem()),
-                "the mating part, pitch gauge",
-            );
-            return None;
-        }
-    };
-    let code = ranking::code_of(site.tables, &answer, name);
-    // A thread is worked to only where its pitch was read or its part is at hand.
-    let settled = code.filter(|_| sheet.pitch.is_some());
-    let row = settled
-        .as_deref()
-        .and_then(|code| site.tables.all::<ThreadUse>().find(|row| row.code == code))
-        .and_then(|row| Some((*row.thread.value()?, row)));
-    match (&settled, row) {
-        (None, _) => identity::open(work, &entry.path, &answer, &seen),
-        (Some(code), None) => work.ask_plain(
-            format!("{}.confirmed", entry.path),
-            format!("which thread is it? By the readings it would be {code}, of which the tables know no thread at this place"),
-            "a chaser of another thread cuts a second one across the first",
-            "the mating part, pitch gauge",
-        ),
-        (Some(_), Some(_)) => {}
-    }
-    identity::tell(work, answer);
-    let (size, row) = row?;
-    Some((size, Some(row), Identity::Known))
-}
-
-/// The hand: read, or fixed by a published row; never assumed where the place has a left-hand variant.
-fn hand_of(
-    work: &mut PlaceWork,
-    entry: &ThreadEntry<'_>,
-    sheet: &ThreadSheet,
-    row: Option<&ThreadUse>,
-) -> Option<Hand> {
-    let fact: Option<&Fact<Hand>> = row.and_then(|row| match &entry.place {
-        Place::Pedal(Some(LeftRight::Left)) => row.hand_left.as_ref().or(row.hand.as_ref()),
-        Place::Pedal(Some(LeftRight::Right)) => row.hand_right.as_ref().or(row.hand.as_ref()),
-        Place::Pedal(None) => None,
-        _ => row.hand.as_ref(),
-    });
-    let read_in_print = fact
-        .filter(|f| f.dissent().is_empty() && f.grade().is_some_and(|g| g > Grade::Memory))
-        .and_then(|f| f.value().copied());
-    match (sheet.hand, read_in_print) {
-        (Some(found), Some(listed)) if found != listed => {
-            work.contradicts(
-                format!("{found}-hand found, {listed}-hand by the tables for this place"),
-                format!("{}.hand", entry.path),
-                "eye, light: which way does the thread rise?",
-            );
-            Some(found)
-        }
-        (Some(found), _) => Some(found),
-        (None, Some(listed)) => Some(listed),
-        (None, None) if has_left_variant(entry) => {
-            work.ask_plain(
-                format!("{}.hand", entry.path),
-                "which hand is the thread? Look at its slope",
-                "this place is made with a left-hand thread too, and a chaser of the wrong hand destroys it",
-                "eye, light",
-            );
-            None
-        }
-        // Every other place of a frame is right-hand (common practice).
-        (None, None) => Some(Hand::Right),
-    }
-}
-
-/// Whether the trade makes this place with a left-hand thread as well (common practice): pedals, freewheel and lockring
-/// sides, the bolt of a replaceable hanger, a spindle's crank.
-const fn has_left_variant(entry: &ThreadEntry<'_>) -> bool {
-    matches!(entry.place, Place::Pedal(_))
-        || matches!(
-            entry.part,
-            ThreadedPart::Pedal
-                | ThreadedPart::Freewheel
-                | ThreadedPart::Lockring
-                | ThreadedPart::HangerBolt
-                | ThreadedPart::Crank
-                | ThreadedPart::Other
-        )
+    a.pitch().same_as(b.pitch()) && settled_cmp((a.major() - b.major()).abs(), mm(0.05)).is_le()
 }

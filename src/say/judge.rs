@@ -11,6 +11,8 @@ use core::fmt;
 
 use crate::judge::Instrument;
 
+pub(in crate::say) use sizes::spread;
+
 impl fmt::Display for Instrument {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
