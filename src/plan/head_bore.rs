@@ -1,47 +1,49 @@
-//! The bore of a head-tube end: on metal or over paint, against its limits, and what becomes of it.
+//! The bore of a head-tube end: on metal or over paint, against its limits, what becomes of it, and how far it is reamed.
 
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use core::cmp::Ordering;
 
+use super::answer::{Counted, Operation};
+use super::bore_caps;
 use super::caution::Caution;
-use super::head::{HeadEnd, Named, heard};
-use super::head_ream::{Window, ream};
-use super::sheet::{Limited, Marks};
+use super::facts::{CommonAsk, CommonFact, CutLimit, HeadAsk, HeadFact, HeadTask};
+use super::head::{HeadEnd, Named, is_integrated};
+use super::permit::{Identity, Reason, Ruling, rule};
+use super::sheet::{Heard, Limited, MakerLimit, Marks};
+use super::site::{take, tool};
+use super::steering::{as_read, by_hand, came_off, shown};
 use super::work::{ByHand, Draft, PlaceWork};
+use crate::evidence::Grade;
+use crate::face::LimitKind;
 use crate::fit::MaterialKind;
-use crate::judge::{Finding, Remedy, Verdict, extremes, spread};
-use crate::measure::{Outcome, Reading, Surface, settled_below};
-use crate::quantity::in_mm;
-use crate::standard::{HeadSeat, SeatKind};
+use crate::judge::{BoreFit, Doubt, FigureName, Instrument, OwnLimits, Remedy, Verdict, extremes};
+use crate::measure::{Outcome, Reading, Surface, settled_below, settled_cmp};
+use crate::quantity::Length;
+use crate::standard::{HeadSeat, Row};
+use crate::thread::Turn;
 
 /// Judges the bore and plans its work; whether it will be another bore afterwards.
 pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -> bool {
     let now = &end.now;
     let readings = now.readings();
     wall(end, &readings, work);
-    came_off(end, work);
+    if let Some(off) = now.removed {
+        came_off(off, end.field("passes"), Instrument::BoreGauge, work);
+    }
     if readings.is_empty() {
-        heard(end, Limited::Bore, "bore", &[], work);
-        work.ask_plain(
-            end.field("bore"),
-            "bore in two directions, at the mouth and at the shoulder",
-            "a seat is known by measuring, not by its label",
-            "three-point internal micrometer or inside caliper",
-        );
+        end.heard(Limited::Bore, "bore", &[], work);
+        work.ask(end.field("bore"), HeadAsk::Bore);
         return clean(end, named.row, work);
     }
     let window = Window::of(end, named.row);
     let Some(mut verdict) = window.judged(end) else {
-        work.settled(Finding::stated("bore", spread(&readings)));
+        work.settled(as_read("bore", &readings));
         return clean(end, named.row, work);
     };
     let by = |remedy: Remedy| verdict.cures.iter().any(|c| c.by == remedy);
-    let over = by(Remedy::Sleeve);
     let under = by(Remedy::Ream) || by(Remedy::RoundOut);
-    work.settled(Finding::stated("bore", verdict.words()));
-    if over {
+    if by(Remedy::Sleeve) {
         too_large(&verdict, under, work);
         return false;
     }
@@ -50,112 +52,60 @@ pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -
         return clean(end, named.row, work);
     }
     if under {
-        let on_metal = now
-            .bore
-            .iter()
-            .any(|p| p.surface == Surface::OnMetal && window.is_above(p.reading.value()));
-        if !on_metal {
+        let low = |size: Reading| {
+            window
+                .low
+                .is_some_and(|low| settled_below(size.value(), low))
+        };
+        let mut bore = now.bore.iter();
+        let shown = bore.any(|p| p.surface == Surface::OnMetal && low(p.reading));
+        if !shown {
             not_shown(&mut verdict);
         }
-        return too_small(end, named, &window, &verdict, on_metal, work);
+        return too_small(end, named, &window, &verdict, shown, work);
     }
-    if verdict.outcome == Outcome::Undecided && window.is_known() && now.on_metal() {
-        let next = verdict.next.first();
-        work.ask_plain(
-            end.field(if now.worked { "passes" } else { "bore" }),
-            next.map_or_else(
-                || String::from("bore again, finer"),
-                |n| alloc::string::ToString::to_string(&n.ask),
-            ),
-            "it lies too close to a limit for the instrument used",
-            "three-point internal micrometer",
-        );
+    if verdict.outcome == Outcome::Undecided
+        && window.is_known()
+        && now.on_metal()
+        && let Some(next) = verdict.next.first()
+    {
+        let field = if now.worked { "passes" } else { "bore" };
+        work.ask(end.field(field), next.ask.clone());
     }
-    if now.outdated() {
-        read_again(end, work);
-    }
+    read_again(end, work);
     work.found(&verdict);
     false
 }
 
 /// What was not read on metal is not shown too small.
 fn not_shown(verdict: &mut Verdict) {
-    for finding in &mut verdict.findings {
-        if finding.outcome == Some(Outcome::NonconformityShown) {
-            finding.outcome = Some(Outcome::Undecided);
-            finding.doubt = Some(crate::judge::Doubt::NotSaid);
-        }
+    let out = |o: Option<Outcome>| o == Some(Outcome::NonconformityShown);
+    for finding in verdict.findings.iter_mut().filter(|f| out(f.outcome)) {
+        finding.outcome = Some(Outcome::Undecided);
+        finding.doubt = Some(Doubt::NotSaid);
     }
     verdict.outcome = Outcome::Undecided;
 }
 
+/// What was read before the coating came off is read again.
 fn read_again(end: &HeadEnd<'_>, work: &mut PlaceWork) {
-    work.ask_plain(
-        end.field("passes"),
-        "bore again in two directions, on metal",
-        "it was read before the coating came off",
-        "three-point internal micrometer",
-    );
+    if end.now.outdated() {
+        work.ask(end.field("passes"), HeadAsk::BareBore);
+    }
 }
 
 /// The wall that is left, by the last readings.
 fn wall(end: &HeadEnd<'_>, bore: &[Reading], work: &mut PlaceWork) {
     let (outside, bores) = (extremes(&end.sheet.outside), extremes(bore));
-    let left = match (outside.first(), bores.last()) {
-        (Some(outside), Some(bore)) => Some(outside.less(bore).scaled(0.5)),
-        _ => None,
-    };
+    let both = outside.first().zip(bores.last());
+    let left = both.map(|(outside, bore)| outside.less(bore).scaled(0.5));
     if let Some(left) = left {
-        work.settled(Finding {
-            readings: Vec::from([left]),
-            ..Finding::stated(
-                "wall",
-                format!(
-                    "{} ± {} now, by outside less bore, halved",
-                    in_mm(left.value()),
-                    in_mm(left.expanded_uncertainty())
-                ),
-            )
-        });
+        work.settled(shown(left, HeadFact::Wall { left }));
     }
-    let readings: Vec<Reading> = left.into_iter().collect();
-    if heard(end, Limited::Wall, "wall left", &readings, work) {
+    if end.heard(Limited::Wall, "wall left", left.as_slice(), work) {
         work.out = true;
-        work.cure(String::from(
-            "a wall under its maker's limit does not grow again: the frame maker decides whether it may be used",
-        ));
+        work.cure(HeadFact::WallTooThin);
     }
-}
-
-fn came_off(end: &HeadEnd<'_>, work: &mut PlaceWork) {
-    let Some(removed) = end.now.removed else {
-        return;
-    };
-    let words = match removed.sure_sign() {
-        Ordering::Less => {
-            let words = format!(
-                "the bore reads {} narrower than before: measured elsewhere, or not clean",
-                in_mm(-removed.value())
-            );
-            work.contradicts(
-                words,
-                end.field("passes"),
-                "three-point internal micrometer",
-            );
-            return;
-        }
-        Ordering::Equal => String::from("nothing that these readings can see came off"),
-        Ordering::Greater => format!(
-            "{} ± {} on diameter at the narrowest place",
-            in_mm(removed.value()),
-            in_mm(removed.expanded_uncertainty())
-        ),
-    };
-    work.removed = Vec::from([removed]);
-    work.settled(Finding {
-        readings: Vec::from([removed]),
-        ..Finding::stated("what came off", words)
-    });
 }
 
 /// Too large somewhere: a reamer cures no place that is over its limit.
@@ -163,18 +113,11 @@ fn too_large(verdict: &Verdict, small_too: bool, work: &mut PlaceWork) {
     work.out = true;
     work.found(verdict);
     if small_too {
-        work.leave(String::from(
-            "not reamed: where it is too small a reamer would help, where it is too large nothing that cuts does",
-        ));
+        work.leave(HeadFact::NotReamed);
     }
-    work.cures.extend(
-        [
-            "another cup, with a larger outside, by its maker's word",
-            "an insert or a new head tube, by the frame maker or a qualified builder",
-            "never by filing, a punch or raised burrs",
-        ]
-        .map(super::Fact::from),
-    );
+    work.cure(HeadFact::LargerCup);
+    work.cure(HeadFact::InsertOrTube);
+    work.cure(HeadFact::NeverByForce);
 }
 
 /// Too small, and not known to be covered.
@@ -186,42 +129,25 @@ fn too_small(
     shown: bool,
     work: &mut PlaceWork,
 ) -> bool {
-    let now = &end.now;
+    work.found(verdict);
     let mut waits = Vec::new();
-    if !shown {
-        let (field, measure) = if now.worked {
-            (
-                "passes",
-                "what is left of the coating in the bore, and the bore again on metal",
-            )
-        } else {
-            ("coating", "what covers the bore?")
-        };
-        work.ask_plain(
-            end.field(field),
-            measure,
-            "paint narrows a bore; what is only covered is cleaned by hand and not cut",
-            "eye, light, fingernail",
-        );
-        if now.worked {
-            work.found(verdict);
-            return true;
-        }
-        waits.push(end.field(field));
-    }
-    if now.marks == Some(Marks::Torn) {
-        work.found(verdict);
-        work.steps.push(Draft::refer_plain(
-            &end.place,
-            format!("Do not ream the {}: the last pass tore it", end.what()),
-            "torn metal is cut again only with another reamer or another hand",
-        ));
+    if !shown && end.now.worked {
+        work.ask(end.field("passes"), HeadAsk::CoatingLeft);
         return true;
     }
-    let (asked, steps) = (work.questions.len(), work.steps.len());
+    if !shown {
+        waits.push(end.field("coating"));
+        work.ask(end.field("coating"), HeadAsk::BoreCoating);
+    }
+    if end.now.marks == Some(Marks::Torn) {
+        let at = end.place.clone();
+        let task = HeadTask::LeaveTorn { at };
+        work.steps.push(Draft::refer(&end.place, task));
+        return true;
+    }
+    let before = (work.questions.len(), work.steps.len());
     ream(end, named, window, waits, work);
-    work.found(verdict);
-    if work.questions.len() == asked && work.steps.len() == steps && shown {
+    if (work.questions.len(), work.steps.len()) == before && shown {
         // Nothing here cures it for now.
         work.out = true;
     }
@@ -230,48 +156,173 @@ fn too_small(
 
 /// A covered seat is cleaned by hand, whatever it is made of. Whether it is covered.
 fn clean(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) -> bool {
+    read_again(end, work);
     if !end.now.covered {
-        if end.now.outdated() {
-            read_again(end, work);
-        }
         return false;
     }
-    let metal = end.joint.material.is_some_and(MaterialKind::is_metal);
-    let slips = row.is_some_and(|r| r.kind == SeatKind::Integrated);
-    let again = if end.now.worked { " again" } else { "" };
-    let how = if metal && !slips {
-        ", down to metal"
-    } else {
-        ": wood, plastic or a fine cloth, nothing that scrapes"
+    let (material, bearing) = (end.joint.material, is_integrated(row));
+    let task = HeadTask::Clean {
+        at: end.place.clone(),
+        again: end.now.worked,
+        to_metal: material.is_some_and(MaterialKind::is_metal) && !bearing,
+        bearing,
     };
-    let words = format!(
-        "Take the coating out of the {}{again} by hand{how}",
-        end.what()
-    );
-    let why = if slips {
-        "paint under a bearing lets it rock; scraping the seat does the same"
-    } else {
-        "a cup pressed on paint sits neither square nor tight"
-    };
-    let mut draft =
-        Draft::by_hand_plain(&end.place, ByHand::Clean, words, why).minding(Caution::Steering);
-    if end.joint.material == Some(MaterialKind::Carbon) {
-        draft = draft.minding(Caution::Carbon);
-    }
-    if slips {
-        draft = draft
-            .checking("ink the bearing, turn it in its seat: the mark must be an unbroken ring")
-            .proved("the bearing drops in by hand and does not rock under a finger on any side");
+    let mut draft = by_hand(&end.place, ByHand::Clean, task, material);
+    if bearing {
+        draft = draft.checking(HeadFact::InkBearing);
+        draft = draft.proved(HeadFact::BearingDropsIn);
     }
     work.steps.push(draft);
     true
 }
 
-impl Window<'_> {
-    /// Whether the lower limit lies above this size.
-    fn is_above(&self, size: crate::quantity::Length) -> bool {
-        self.low
-            .as_ref()
-            .is_some_and(|low| settled_below(size, low.at))
+/// The limits that decide: the makers' own, and the row's where they say nothing.
+struct Window<'a> {
+    low: Option<Length>,
+    high: Option<Length>,
+    makers: Option<Heard>,
+    /// The row has a say.
+    row: Option<&'a HeadSeat>,
+}
+
+impl<'a> Window<'a> {
+    fn of(end: &HeadEnd<'_>, row: Option<&'a HeadSeat>) -> Self {
+        let makers = Heard::of(&end.sheet.limits, Limited::Bore);
+        let own = |h: &Heard| (h.limits.lower().known(), h.limits.upper().known());
+        let (low, high) = makers.as_ref().map_or((None, None), own);
+        let below = |a: Option<Length>, b: Option<Length>| {
+            a.zip(b).is_some_and(|(a, b)| settled_below(a, b))
+        };
+        let printed = |r: &&HeadSeat| (r.bore.lower(), r.bore.upper());
+        // The makers' word comes first: what they limit on both sides, or beyond the list, the list has no say in.
+        let row = row.filter(|r| {
+            let (least, most) = printed(r);
+            (least.is_some() || most.is_some())
+                && (low.is_none() || high.is_none())
+                && !below(most, low)
+                && !below(high, least)
+        });
+        let (least, most) = row.as_ref().map_or((None, None), printed);
+        let order = |a: &Length, b: &Length| settled_cmp(*a, *b);
+        // The one that asks more.
+        Self {
+            low: low.into_iter().chain(least).max_by(order),
+            high: high.into_iter().chain(most).min_by(order),
+            makers,
+            row,
+        }
     }
+
+    /// The upper limit, with whose it is, as what stops a reamer.
+    fn stop(&self, smallest: &Reading) -> Option<CutLimit> {
+        let most = self.high?;
+        let left = up_to(most, smallest)?;
+        let own = self.makers.as_ref().and_then(Heard::most);
+        if let Some((_, what)) = own.filter(|(own, _)| settled_cmp(*own, most).is_le()) {
+            return CutLimit::new(LimitKind::Maker, what, left, Grade::Shop).ok();
+        }
+        let row = self.row?;
+        let (on, by) = (Limited::Bore, format!("{}, {}", row.code, row.name));
+        let what = CommonFact::AtMost { on, most, by };
+        let grade = row.bore.grade().unwrap_or(Grade::Shop);
+        let cap = CutLimit::new(LimitKind::Maker, what, left, grade).ok()?;
+        Some(cap.citing(row.bore.evidence()))
+    }
+
+    const fn is_known(&self) -> bool {
+        self.low.is_some() && self.high.is_some()
+    }
+
+    /// The bore against all of them.
+    fn judged(&self, end: &HeadEnd<'_>) -> Option<Verdict> {
+        let makers = end.limits(Limited::Bore);
+        let own = |l: &MakerLimit| OwnLimits::of(l.limits, l.owner.clone());
+        let limits: Vec<OwnLimits> = makers.map(own).collect();
+        let figure = self.row.map(|row| FigureName {
+            family: HeadSeat::FAMILY.to_string(),
+            code: row.code.to_string(),
+            field: String::from("bore"),
+        });
+        if limits.is_empty() && figure.is_none() {
+            return None;
+        }
+        let bore = BoreFit {
+            bore: end.now.bore.clone(),
+            limits,
+            figure,
+            rule: Some(end.site.rule),
+        };
+        bore.answer(end.site.tables).ok()
+    }
+}
+
+/// Asks for the permit to ream the bore into its limits.
+fn ream(
+    end: &HeadEnd<'_>,
+    named: &Named<'_>,
+    window: &Window<'_>,
+    mut waits: Vec<String>,
+    work: &mut PlaceWork,
+) {
+    let (Some(smallest), Some(from)) = (end.now.smallest(), window.low) else {
+        return;
+    };
+    let Some(needed) = up_to(from, &smallest) else {
+        return;
+    };
+    let outside = extremes(&end.sheet.outside).first().copied();
+    if outside.is_none() {
+        waits.push(end.field("outside"));
+    }
+    let sheet = end.sheet;
+    let (outsides, part) = (&sheet.outside, sheet.part.as_ref());
+    let mut limits: Vec<CutLimit> = window.stop(&smallest).into_iter().collect();
+    limits.extend(bore_caps::of(&sheet.limits, outsides, part, &smallest));
+    let needed = (Counted::Diameter, needed);
+    let mut request = end.request(Operation::Ream, needed, limits, named.row, work);
+    request.identity = identity(named, window);
+    request.waits = waits;
+    let ruling = rule(request);
+    let wanted = matches!(
+        ruling,
+        Ruling::Cut(_) | Ruling::Ask(Reason::LimitUnknown { .. })
+    );
+    if outside.is_none() && wanted {
+        work.ask(end.field("outside"), CommonAsk::Outside);
+    }
+    let readings = if end.now.worked { "passes" } else { "bore" };
+    let wish = end.wish(Operation::Ream, readings);
+    let Some(permit) = take(work, ruling, &wish) else {
+        return;
+    };
+    let to = permit.off().map_or(from, |off| smallest.value() + off.most);
+    let at = end.place.clone();
+    let finishes = HeadFact::Reamer {
+        from,
+        to: window.high,
+    };
+    let mut draft = Draft::cut(permit, HeadTask::Ream { at, from, to })
+        .with(tool("reamer", finishes))
+        .turned(Turn::Clockwise)
+        .minding(Caution::Steering);
+    if let Some(outside) = outside {
+        let left = (outside.value() - to) / 2.0;
+        draft = draft.checking(HeadFact::WallReamed { left });
+    }
+    work.steps.push(draft);
+}
+
+/// A bore that the makers limit on both sides may be cut to that whatever the seat is called.
+fn identity(named: &Named<'_>, window: &Window<'_>) -> Identity {
+    let makers = window.makers.as_ref().map(|h| h.limits);
+    let own = makers.is_some_and(|l| l.lower().known().and(l.upper().known()).is_some());
+    match (&named.identity, own) {
+        (Identity::Open, true) => Identity::Known,
+        (said, _) => said.clone(),
+    }
+}
+
+/// What comes off to this size at the narrowest place: that reading's uncertainty counts.
+fn up_to(size: Length, smallest: &Reading) -> Option<Reading> {
+    Reading::new(size - smallest.value(), smallest.standard_uncertainty()).ok()
 }

@@ -1,37 +1,35 @@
 //! The cup or bearing of a head-tube end: is it of the right kind, and does it fit?
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::head::{HeadEnd, Named, unmeasured};
+use super::facts::{Found, HeadAsk, HeadFact};
+use super::head::{HeadEnd, Named, is_integrated};
 use super::permit::Identity;
 use super::sheet::{Limited, Part};
+use super::steering::{fit_of, unmeasured};
 use super::tried::{self, GoesIn};
 use super::work::{Answers, PlaceWork};
-use crate::judge::{Finding, Fit, MemberOf, extremes};
-use crate::measure::{Outcome, settled_below, settled_cmp};
-use crate::quantity::{in_mm, mm};
+use crate::judge::{Instrument, MemberOf, extremes};
+use crate::measure::{Outcome, Placed, settled_below, settled_cmp};
+use crate::quantity::mm;
 use crate::standard::{HeadSeat, HeadsetBearing, Joint, SeatKind};
 
 /// The part, by its readings or else by its maker's limits.
 fn shaft(part: &Part) -> MemberOf {
-    if part.outside.is_empty() {
-        part.outside_limits
-            .map(MemberOf::within)
-            .unwrap_or_default()
-    } else {
-        MemberOf::placed(part.outside.iter().map(|r| (*r).into()).collect::<Vec<_>>())
+    let readings: Vec<Placed> = part.outside.iter().map(|r| (*r).into()).collect();
+    let limits = part.outside_limits.filter(|_| readings.is_empty());
+    MemberOf {
+        limits,
+        ..MemberOf::placed(readings)
     }
 }
 
 /// Whether the person's own name of the part says so.
 fn called(part: &Part, wanted: &str) -> bool {
-    part.name.as_deref().is_some_and(|name| {
-        name.to_lowercase()
-            .split(|c: char| !c.is_alphanumeric())
-            .any(|word| word == wanted)
-    })
+    let name = part.name.as_deref().unwrap_or_default().to_lowercase();
+    name.split(|c: char| !c.is_alphanumeric())
+        .any(|word| word == wanted)
 }
 
 /// A pressed cup in a seat that takes a bearing by hand, or a bare bearing in a bore that takes a cup. Where a bore alone names
@@ -41,208 +39,133 @@ pub(super) fn wrong_kind(end: &HeadEnd<'_>, named: &mut Named<'_>, work: &mut Pl
         return;
     };
     let (cup, bearing) = (called(part, "cup"), called(part, "bearing"));
-    let integrated = row.kind == SeatKind::Integrated;
-    let bore = extremes(&end.now.readings());
-    let outside = extremes(&part.outside);
+    let outside = extremes(&part.outside).last().copied();
     // Only on metal: through paint a bore reads too small.
-    let presses = end.now.on_metal()
-        && matches!((outside.last(), bore.first()), (Some(o), Some(b)) if o.less(b).sure_sign().is_gt());
-    let pressed = matches!(row.kind, SeatKind::ExternalCup | SeatKind::ZeroStack);
-    let name = end.part_name();
-    let words = if integrated && (cup && !bearing || presses) {
-        let how = if presses { ", larger than it" } else { "" };
-        format!(
-            "{name} is meant for a pressed bore, and {} is a seat in which a bearing lies by hand{how}",
-            row.code
-        )
-    } else if pressed && bearing && !cup {
-        format!(
-            "{name} is a bearing, and {} is a bore into which a cup is pressed",
-            row.code
-        )
-    } else {
-        return;
+    let bore = end.now.smallest().filter(|_| end.now.on_metal());
+    let larger = outside
+        .zip(bore)
+        .is_some_and(|(o, b)| o.less(&b).sure_sign().is_gt());
+    let (part, seat) = (end.part_name(), row.code.clone());
+    let wrong = match row.kind {
+        SeatKind::Integrated if cup && !bearing || larger => {
+            HeadFact::CupInSeat { part, seat, larger }
+        }
+        SeatKind::ExternalCup | SeatKind::ZeroStack if bearing && !cup => {
+            HeadFact::BearingInBore { part, seat }
+        }
+        _ => return,
     };
+    let field = end.field("confirmed");
     if end.sheet.confirmed.is_some() {
         // The seat was proved, so it is the part that is wrong.
-        work.fact(Finding {
-            outcome: Some(Outcome::NonconformityShown),
-            ..Finding::stated("part", words)
-        });
-        work.cure(String::from("the part that this seat was made for"));
+        not_of_this_seat(wrong.into(), work);
     } else if end.sheet.believed.is_none() {
-        let field = end.field("confirmed");
-        work.ask_plain(
-            field.clone(),
-            "which seat is it? Try the part by hand, look for a shoulder or a chamfer that a bearing lies on",
-            format!("{words}, and only the bore says so"),
-            "the part itself tried by hand, frame maker's sheet",
-        );
+        work.ask(field.clone(), HeadAsk::WhichSeat { because: wrong });
         named.identity = Identity::Doubtful(field);
     } else {
-        work.contradicts(
-            words,
-            end.field("confirmed"),
-            "the part itself tried by hand, frame maker's sheet",
-        );
+        work.contradicts(wrong, field, Instrument::Part);
     }
+}
+
+/// The part is out, because the seat was proved.
+fn not_of_this_seat(found: Found, work: &mut PlaceWork) {
+    work.fact(Found {
+        outcome: Some(Outcome::NonconformityShown),
+        ..found
+    });
+    work.cure(HeadFact::PartForSeat);
 }
 
 /// Does it fit? Where the bore will be another one afterwards, what is found now does not decide.
 pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work: &mut PlaceWork) {
-    let integrated = row.is_some_and(|r| r.kind == SeatKind::Integrated);
-    let goes_in = if integrated {
-        GoesIn::Lies
+    let now = &end.now;
+    let integrated = is_integrated(row);
+    let (joint, goes_in) = if integrated {
+        (Joint::IntegratedBearing, GoesIn::Lies)
     } else {
-        GoesIn::Presses
+        (Joint::HeadCup, GoesIn::Presses)
     };
-    tried::heard(work, end.now.part, goes_in, !end.now.covered);
-    let of = |what: Limited| end.sheet.limits.iter().filter(move |l| l.what == what);
-    let limited = || of(Limited::Interference).chain(of(Limited::Clearance));
+    tried::heard(work, now.part, goes_in, !now.covered);
+    let tight = end.limits(Limited::Interference);
+    let mut limited = tight.chain(end.limits(Limited::Clearance));
     let part = end.sheet.part.as_ref();
     let member = part.map(shaft).unwrap_or_default();
-    if member.is_empty() || end.now.bore.is_empty() {
-        for limit in limited() {
-            work.settled(unmeasured(limit));
-        }
-        if member.is_empty() && (part.is_some() || limited().next().is_some()) {
-            work.ask_plain(
-                end.field("part.outside"),
-                "outside diameter of the part where it will sit",
-                "the fit cannot be judged without it",
-                "outside micrometer",
-            );
+    if member.is_empty() || now.bore.is_empty() {
+        let any = part.is_some() || limited.clone().next().is_some();
+        limited.for_each(|limit| work.settled(unmeasured(limit)));
+        if member.is_empty() && any {
+            work.ask(end.field("part.outside"), HeadAsk::PartOutside);
         }
         return;
     }
-    if row.is_none() && limited().next().is_none() {
+    if row.is_none() && limited.next().is_none() {
         // Without a name of the seat nobody's window is its own.
         return;
     }
-    let owners: Vec<&str> = limited().map(|l| l.owner.as_str()).collect();
-    let asked = Fit {
-        joint: Some(if integrated {
-            Joint::IntegratedBearing
-        } else {
-            Joint::HeadCup
-        }),
-        hole: MemberOf::placed(end.now.bore.clone()),
-        shaft: member,
-        clearance: of(Limited::Clearance).map(|l| l.limits).collect(),
-        interference: of(Limited::Interference).map(|l| l.limits).collect(),
-        owner: (!owners.is_empty()).then(|| owners.join("; ")),
-        rule: Some(end.site.rule),
-        ..Fit::default()
+    let both = (MemberOf::placed(now.bore.clone()), member);
+    let Some(verdict) = fit_of(end.site, work, joint, both, &end.sheet.limits) else {
+        return;
     };
-    let verdict = match asked.answer(end.site.tables) {
-        Ok(verdict) => verdict,
-        Err(error) => {
-            work.settled(Finding::stated("fit", format!("{error}")));
-            return;
-        }
-    };
-    work.settled(Finding::stated(
-        format!("{} in its bore", end.part_name()),
-        verdict.words(),
-    ));
     // A bearing that lies in its seat, of which nobody prints how loosely: its own size and the bore's have been judged.
     let nobody_says = integrated
         && verdict.outcome == Outcome::Undecided
         && verdict.findings.iter().all(|f| f.limits.is_none());
-    if changes || end.now.covered || end.now.outdated() || nobody_says {
+    if changes || now.covered || now.outdated() || nobody_says {
         work.found(&verdict);
         return;
     }
-    let (outside, passes, limits) = (
-        end.field("part.outside"),
-        end.field("passes"),
-        end.field("limits"),
-    );
-    work.judged(
-        &verdict,
-        Answers {
-            reading: &outside,
-            trial: &passes,
-            written: &limits,
-        },
-    );
+    let answers = Answers {
+        reading: &end.field("part.outside"),
+        trial: &end.field("passes"),
+        written: &end.field("limits"),
+    };
+    work.judged(&verdict, answers);
     if verdict.outcome == Outcome::NonconformityShown {
-        work.cure(String::from(if integrated {
-            "the bearing that this frame was made for, by its maker's sheet"
+        work.cure(if integrated {
+            HeadFact::PartForSeat
         } else {
-            "a larger cup where it is loose, a smaller one where it presses too hard, by its maker's word; never by filing a cup, a punch or raised burrs"
-        }));
+            HeadFact::CupOfSize
+        });
     }
 }
 
 /// The bearings that are listed for an integrated seat, and whether the one at hand is one of them.
-pub(super) fn bearings(end: &HeadEnd<'_>, row: Option<&HeadSeat>, work: &mut PlaceWork) {
-    let Some(row) = row else { return };
-    let read = end
-        .sheet
-        .part
-        .as_ref()
-        .map(|p| extremes(&p.outside))
-        .unwrap_or_default();
-    let listed = row.bearing_outside.as_ref().and_then(|f| f.nominal());
+pub(super) fn bearings(end: &HeadEnd<'_>, row: &HeadSeat, work: &mut PlaceWork) {
+    let part = end.sheet.part.as_ref();
+    let read = part.and_then(|p| extremes(&p.outside).first().copied());
+    let figure = row.bearing_outside.as_ref();
     // A tenth is half the step between the listed bearings of one trade name (common practice).
-    if let (Some(read), Some(listed)) = (read.first(), listed)
+    if let Some((read, listed)) = read.zip(figure.and_then(|f| f.nominal()))
+        && let reads = read.value()
         && settled_below(
             mm(0.1) + read.expanded_uncertainty(),
-            (read.value() - listed).abs(),
+            (reads - listed).abs(),
         )
     {
-        let found = Finding::stated(
-            "bearing",
-            format!(
-                "reads {} outside, this seat is listed for {}: another bearing; a bearing in its seat must not rock",
-                in_mm(read.value()),
-                in_mm(listed)
-            ),
-        )
-        .resting_on(row.bearing_outside.as_ref().and_then(|f| f.evidence()));
+        let fact = HeadFact::OtherBearing { reads, listed };
+        let found = Found::of(fact).resting_on(figure.and_then(|f| f.evidence()));
         if end.sheet.confirmed.is_some() {
-            // The seat was proved, so it is the bearing that is another.
-            work.fact(Finding {
-                outcome: Some(Outcome::NonconformityShown),
-                ..found
-            });
-            work.cure(String::from("a bearing that is listed for this seat"));
+            not_of_this_seat(found, work);
         } else {
             work.settled(found);
-            work.ask_plain(
-                end.field("confirmed"),
-                "which bearing was the frame made for?",
-                "bearings of the same trade name differ by 0.2 mm outside",
-                "frame maker's sheet, micrometer",
-            );
+            work.ask(end.field("confirmed"), HeadAsk::WhichBearing);
         }
     }
-    let mut all: Vec<&HeadsetBearing> = end
-        .site
-        .tables
-        .all::<HeadsetBearing>()
-        .filter(|b| b.seat == row.code)
-        .collect();
-    all.sort_by(|a, b| match (a.outside.nominal(), b.outside.nominal()) {
+    let listed = end.site.tables.all::<HeadsetBearing>();
+    let mut listed: Vec<_> = listed.filter(|b| b.seat == row.code).collect();
+    listed.sort_by(|a, b| match (a.outside.nominal(), b.outside.nominal()) {
         (Some(a), Some(b)) => settled_cmp(a, b),
         (a, b) => a.is_none().cmp(&b.is_none()),
     });
-    for bearing in all {
-        work.settled(
-            Finding::stated(
-                "bearing",
-                format!(
-                    "{}: {} x {} x {}, inner {} (race), outer {} (frame seat)",
-                    bearing.code,
-                    bearing.bore,
-                    bearing.outside,
-                    bearing.height,
-                    bearing.inner_angle,
-                    bearing.outer_angle
-                ),
-            )
-            .resting_on(bearing.outside.evidence()),
-        );
+    for bearing in listed {
+        let fact = HeadFact::ListedBearing {
+            bearing: bearing.code.clone(),
+            size: format!(
+                "{} x {} x {}",
+                bearing.bore, bearing.outside, bearing.height
+            ),
+            angles: format!("{} x {}", bearing.inner_angle, bearing.outer_angle),
+        };
+        work.settled(Found::of(fact).resting_on(bearing.outside.evidence()));
     }
 }

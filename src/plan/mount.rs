@@ -192,7 +192,7 @@ fn faces(mount: &Mount<'_>, work: &mut PlaceWork) {
 fn unsurveyed(mount: &Mount<'_>, work: &mut PlaceWork) {
     let limits = mount.sheet.limits.iter();
     for limit in limits.filter(|limit| limit.what == Limited::Squareness) {
-        work.settled(super::head::unmeasured(limit));
+        work.settled(super::steering::unmeasured(limit));
     }
     let now = &mount.now;
     if now.covered || mount.limited(Limited::Squareness) || !now.points.is_empty() {

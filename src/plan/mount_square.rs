@@ -95,7 +95,7 @@ fn makers(mount: &Mount<'_>, survey: &PadSurvey, kind: MountKind) -> Vec<Found> 
         .map(|limit| match &tilt {
             Ok(tilt) => sizes_against("", &[tilt.rise], &limit.limits, &limit.owner, None, rule)
                 .with_fact(|_| MountFact::RisesOver { over }.into()),
-            Err(_) => super::head::unmeasured(limit).into(),
+            Err(_) => super::steering::unmeasured(limit).into(),
         })
         .collect()
 }

@@ -1,55 +1,49 @@
 //! The steerer: what it is, and its length against what stands on it. Nothing is cut here.
 
-use alloc::format;
-use alloc::string::String;
-use alloc::vec::Vec;
+use alloc::string::{String, ToString};
 
 use super::caution::Caution;
 use super::crown::recognised;
-use super::head::unmeasured;
+use super::facts::{Fact, Found, HeadAsk, HeadFact, HeadTask};
 use super::identity;
 use super::sheet::{Limited, SteererSheet};
 use super::site::{Site, covered};
-use super::work::{ByHand, Draft, PlaceWork};
+use super::steering::{as_read, begin, by_hand, held, row_of, shown, unmeasured};
+use super::work::{ByHand, PlaceWork};
 use crate::fit::{MaterialKind, steerer_length};
 use crate::identify::{Feature, Observation};
-use crate::judge::{Finding, sizes_against, spread};
+use crate::judge::{Doubt, Finding, sizes_against};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
-use crate::quantity::in_mm;
 use crate::standard::{Place, Steerer, SteererRule};
 
-const PATH: &str = "steerer";
-
 pub(super) fn plan(site: &Site<'_>, sheet: &SteererSheet) -> PlaceWork {
-    let mut work = PlaceWork::new(Place::Steerer);
-    work.cautions.push(Caution::Steering);
-    work.notes.extend(sheet.note.clone());
+    let mut work = begin(Place::Steerer, sheet.note.as_ref());
     work.measured = !sheet.outside.is_empty() || sheet.length.is_some() || !sheet.stack.is_empty();
     named(site, sheet, &mut work);
-    let carbon = site.joint(&sheet.common()).material == Some(MaterialKind::Carbon);
-    if carbon && work.measured {
+    let material = site.joint(&sheet.common()).material;
+    let laminate = material == Some(MaterialKind::Carbon);
+    if laminate && work.measured {
         work.cautions.push(Caution::Carbon);
-        work.leave(String::from(
-            "the steerer: laminate; it is shortened, plugged and clamped only as its maker writes",
-        ));
+        work.leave(HeadFact::LaminateSteerer);
     }
     let too_long = makers(site, sheet, &mut work);
-    stack(site, sheet, (carbon, too_long), &mut work);
+    if stack(site, sheet, &mut work) || too_long {
+        // Sawing is not planned here; when it is done, and by whose word, is.
+        let task = HeadTask::MarkLength { laminate };
+        work.steps
+            .push(by_hand(&Place::Steerer, ByHand::Check, task, material));
+    }
     work
 }
 
 /// Which steerer it is, and what belongs to it.
 fn named(site: &Site<'_>, sheet: &SteererSheet, work: &mut PlaceWork) {
+    let over_paint = covered(sheet.coating);
     if !sheet.outside.is_empty() {
-        let over = if covered(sheet.coating) {
-            "; read over paint, so no more than that"
-        } else {
-            ""
-        };
-        work.settled(Finding::stated(
-            "outside",
-            format!("{}{over}", spread(&sheet.outside)),
-        ));
+        work.settled(Found {
+            doubt: over_paint.then_some(Doubt::Same),
+            ..as_read("outside", &sheet.outside)
+        });
     }
     let feature = if sheet.pitch.is_some() {
         Feature::CrestDiameter
@@ -57,51 +51,30 @@ fn named(site: &Site<'_>, sheet: &SteererSheet, work: &mut PlaceWork) {
         Feature::OutsideDiameter
     };
     // Over paint an outside reads too large and names nothing.
-    let mut seen = if covered(sheet.coating) {
-        Vec::new()
-    } else {
-        identity::observed(feature, &sheet.outside)
-    };
-    seen.extend(sheet.pitch.map(Observation::Pitch));
-    seen.extend(identity::belief(sheet.believed.as_deref()));
-    let find = |name: &str| site.tables.find::<Steerer>(name);
-    let proved = match sheet.confirmed.as_deref().map(find) {
-        Some(Ok(row)) => Some(row),
-        Some(Err(error)) => {
-            identity::refused(work, format!("{PATH}.confirmed"), &error);
-            None
-        }
-        None => None,
-    };
-    let code = if seen.is_empty() {
-        None
-    } else {
-        recognised(
-            site,
-            work,
-            (&Place::Steerer, PATH),
-            &seen,
-            sheet.believed.as_deref(),
-        )
-    };
-    let row = proved.or_else(|| find(&code?).ok());
-    let threaded = sheet.pitch.is_some() || row.is_some_and(|r| r.thread.is_some());
-    if let Some(row) = row {
-        if let Some(thread) = &row.thread
-            && let Some(size) = thread.value()
-        {
-            work.settled(
-                Finding::stated("thread", format!("{size}")).resting_on(thread.evidence()),
-            );
-        }
-        if let Some(quill) = &row.quill {
-            work.settled(Finding::stated("quill", format!("{quill}")).resting_on(quill.evidence()));
-        }
+    let mut seen = identity::observed(feature, &sheet.outside);
+    if over_paint {
+        seen.clear();
     }
-    if threaded {
-        work.leave(String::from(
-            "the steerer thread: it is only followed with its own form; Italian and English steerers share size and pitch and differ in flank angle",
-        ));
+    let believed = sheet.believed.as_deref();
+    seen.extend(sheet.pitch.map(Observation::Pitch));
+    seen.extend(identity::belief(believed));
+    let confirmed = sheet.confirmed.as_deref();
+    let proved = row_of(site, work, confirmed, String::from("steerer.confirmed"));
+    let place = (&Place::Steerer, "steerer");
+    let code = (!seen.is_empty()).then(|| recognised(site, work, place, &seen, believed));
+    let row = proved.or_else(|| site.tables.get::<Steerer>(&code??));
+    if let Some(thread) = row.and_then(|r| r.thread.as_ref())
+        && let Some(size) = thread.value()
+    {
+        let size = size.to_string();
+        work.settled(Found::of(HeadFact::ThreadIs { size }).resting_on(thread.evidence()));
+    }
+    if let Some(quill) = row.and_then(|r| r.quill.as_ref()) {
+        let size = quill.to_string();
+        work.settled(Found::of(HeadFact::QuillIs { size }).resting_on(quill.evidence()));
+    }
+    if sheet.pitch.is_some() || row.is_some_and(|r| r.thread.is_some()) {
+        work.leave(HeadFact::SteererThread);
     }
 }
 
@@ -109,162 +82,85 @@ fn named(site: &Site<'_>, sheet: &SteererSheet, work: &mut PlaceWork) {
 fn makers(site: &Site<'_>, sheet: &SteererSheet, work: &mut PlaceWork) -> bool {
     let mut too_long = false;
     for limit in &sheet.limits {
-        if limit.what != Limited::Length {
+        let of_length = limit.what == Limited::Length;
+        let Some(length) = sheet.length.filter(|_| of_length) else {
             work.settled(unmeasured(limit));
-            continue;
-        }
-        let Some(length) = sheet.length else {
-            work.settled(unmeasured(limit));
-            ask_length(work, "a maker limits it");
+            if of_length {
+                work.ask("steerer.length", HeadAsk::SteererLength);
+            }
             continue;
         };
-        let found = sizes_against(
-            "length",
-            &[length],
-            &limit.limits,
-            &limit.owner,
-            None,
-            site.rule,
-        );
-        let long = limit
-            .limits
-            .upper()
-            .known()
-            .is_some_and(|most| settled_below(most, length.value()));
-        match found.outcome {
-            Some(Outcome::NonconformityShown) if long => {
-                too_long = true;
-                work.settled(found);
-            }
-            Some(Outcome::NonconformityShown) => {
-                too_short(work);
-                work.fact(found);
-            }
-            Some(Outcome::Undecided) => {
-                ask_length(work, "it lies too close to its maker's limit to tell");
-                work.settled(found);
-            }
-            _ => work.settled(found),
+        let found = held("length", &[length], limit, site.rule);
+        let most = limit.limits.upper().known();
+        let long = most.is_some_and(|most| settled_below(most, length.value()));
+        if long && found.outcome == Some(Outcome::NonconformityShown) {
+            too_long = true;
+            work.settled(found);
+        } else {
+            long_enough(found, work);
         }
     }
     too_long
 }
 
-fn too_short(work: &mut PlaceWork) {
-    let cure = super::Fact::from(SHORT);
-    if !work.cures.contains(&cure) {
-        work.cure(cure);
+/// Whether it is long enough: too short leaves it out, too close asks for its length again.
+fn long_enough(found: Finding, work: &mut PlaceWork) {
+    match found.outcome {
+        Some(Outcome::NonconformityShown) => {
+            let cure = Fact::from(HeadFact::LessOnSteerer);
+            if !work.cures.contains(&cure) {
+                work.cure(cure);
+            }
+        }
+        Some(Outcome::Undecided) => work.ask("steerer.length", HeadAsk::SteererLength),
+        _ => {}
     }
+    work.fact(found);
 }
 
-const SHORT: &str = "fewer spacers, a lower stem or headset, or another fork; never less grip than the stem maker wants";
-
-fn ask_length(work: &mut PlaceWork, why: &'static str) {
-    work.ask_plain(
-        format!("{PATH}.length"),
-        "length from the crown-race seat to the end of the steerer, to half a millimetre",
-        why,
-        "steel rule against a square",
-    );
-}
-
-/// Length against what stands on it: the end stays below the top of the stem, and not far below.
-fn stack(
-    site: &Site<'_>,
-    sheet: &SteererSheet,
-    (carbon, too_long): (bool, bool),
-    work: &mut PlaceWork,
-) {
-    let rule = |code: &str| site.tables.get::<SteererRule>(code);
-    let below = rule("steerer_below_stack");
-    let wanted = below
-        .and_then(|r| r.window.nominal().or_else(|| r.window.lower()))
+/// Length against what stands on it: the end stays below the top of the stem, and not far below. Whether it is too long.
+fn stack(site: &Site<'_>, sheet: &SteererSheet, work: &mut PlaceWork) -> bool {
+    let rule = site.tables.get::<SteererRule>("steerer_below_stack");
+    let below = rule.and_then(|r| r.window.nominal().or_else(|| r.window.lower()));
+    let Some((below, wanted)) = below
         .filter(|_| !sheet.stack.is_empty())
-        .and_then(|below| Some((below, steerer_length(&sheet.stack, below).ok()?)));
-    let Some((below_by, wanted)) = wanted else {
-        if too_long {
-            shorten(carbon, work);
-        }
-        return;
+        .and_then(|below| Some((below, steerer_length(&sheet.stack, below).ok()?)))
+    else {
+        return false;
     };
-    let words = format!(
-        "{} wanted: what stands on it, less {} below the top",
-        in_mm(wanted.value()),
-        in_mm(below_by)
-    );
-    work.settled(
-        Finding {
-            readings: Vec::from([wanted]),
-            ..Finding::stated("steerer length", words)
-        }
-        .resting_on(below.and_then(|r| r.window.evidence())),
-    );
+    let length = wanted.value();
+    let fact = HeadFact::LengthWanted { length, below };
+    let evidence = rule.and_then(|r| r.window.evidence());
+    work.settled(shown(wanted, fact).resting_on(evidence));
     let Some(length) = sheet.length else {
-        ask_length(work, "it is held against what stands on it");
-        if too_long {
-            shorten(carbon, work);
-        }
-        return;
+        work.ask("steerer.length", HeadAsk::SteererLength);
+        return false;
     };
     let spare = length.less(&wanted);
-    if spare.sure_sign().is_gt() || too_long {
-        work.settled(Finding {
-            readings: Vec::from([spare]),
-            ..Finding::stated(
-                "steerer length",
-                format!("{} longer than that, as it stands", in_mm(spare.value())),
-            )
-        });
-        shorten(carbon, work);
-        return;
+    let longer = spare.sure_sign().is_gt();
+    if longer {
+        let by = spare.value();
+        work.settled(shown(spare, HeadFact::LongerBy { by }));
+    } else {
+        grip(site, &wanted.shifted(below).less(&length), work);
     }
-    grip(site, &wanted.shifted(below_by).less(&length), work);
+    longer
 }
 
 /// How far the stem stands above the end of the steerer, by the standards.
 fn grip(site: &Site<'_>, above: &Reading, work: &mut PlaceWork) {
-    let Ok(row) = site.tables.find::<SteererRule>("stem_above_steerer") else {
+    let Some(row) = site.tables.get::<SteererRule>("stem_above_steerer") else {
         return;
     };
+    let limits = Limits::of_requirement(&row.window);
+    let (of, evidence) = (row.what.clone(), row.window.evidence());
     let found = sizes_against(
-        row.what.clone(),
+        of,
         &[*above],
-        &Limits::of_requirement(&row.window),
-        "the standards for bicycles",
-        row.window.evidence(),
+        &limits,
+        "bicycle standards",
+        evidence,
         site.rule,
     );
-    match found.outcome {
-        Some(Outcome::NonconformityShown) => {
-            too_short(work);
-            work.fact(found);
-        }
-        Some(Outcome::Undecided) => {
-            ask_length(
-                work,
-                "whether the stem grips enough of it is too close to tell",
-            );
-            work.settled(found);
-        }
-        _ => work.settled(found),
-    }
-}
-
-/// Sawing is not planned here; when it is done, and by whose word, is.
-fn shorten(carbon: bool, work: &mut PlaceWork) {
-    let mut draft = Draft::by_hand_plain(
-        &Place::Steerer,
-        ByHand::Check,
-        "Fit headset, spacers and stem dry and mark the length of the steerer, only when the head-tube faces are finished",
-        if carbon {
-            "what comes off the faces lowers the stack; laminate is sawn only as the fork maker writes, and by whoever may"
-        } else {
-            "what comes off the faces lowers the stack, and a steerer that was sawn too short does not grow"
-        },
-    )
-    .minding(Caution::Steering);
-    if carbon {
-        draft = draft.minding(Caution::Carbon);
-    }
-    work.steps.push(draft);
+    long_enough(found, work);
 }

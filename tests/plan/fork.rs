@@ -90,6 +90,14 @@ fn crown_seats() {
             "material = \"steel\"\n[crown]\ncoating = \"bare\"\nseat = [\"26.44 mm +/- 0.005 mm\"]",
         ),
         Case(
+            "proved by a name that no table has: asked for, not passed over",
+            "crown",
+            Open,
+            &[],
+            &["crown.confirmed"],
+            "material = \"steel\"\n[crown]\nconfirmed = \"26.4 special\"\ncoating = \"bare\"\nseat = [\"26.44 mm +/- 0.005 mm\"]\nrace = [\"26.38 mm +/- 0.005 mm\"]",
+        ),
+        Case(
             "it cannot have grown",
             "crown",
             Open,
