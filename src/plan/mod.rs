@@ -33,6 +33,7 @@ mod others;
 mod permit;
 mod ranking;
 mod record;
+mod round_place;
 mod rows;
 mod seat_post;
 mod seat_size;

@@ -1,428 +1,238 @@
 //! The seat tube: it comes first, so that the frame can be held by a post.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::answer::{Counted, Operation, Stop};
-use super::bore_caps;
-use super::bore_now::{self, BoreNow};
+use super::answer::Stop;
+use super::bore_now;
 use super::caution::Caution;
-use super::permit::{Identity, Pilot, Request, rule};
+use super::facts::{Fact, Found, RoundFact, SeatTubeAsk, SeatTubeFact, SeatTubeTask};
+use super::permit::Request;
+use super::round_place::{RoundPlace, cap};
 use super::seat_post;
-use super::seat_size::{self, Sized};
-use super::sheet::{Heard, Limited, Marks, SeatTubeSheet};
-use super::site::{Site, Wish, take, tool};
+use super::seat_size::{self, HALF_STEP_MM, Sized};
+use super::sheet::{Limited, SeatTubeSheet};
+use super::site::{Site, tool};
 use super::work::{Answers, Draft, PlaceWork};
 use crate::evidence::Grade;
 use crate::face::{Allowance, CutLimit, LimitKind};
-use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
-use crate::judge::{Finding, OwnLimits, Wall, extremes, spread};
-use crate::measure::{Outcome, Placed, Reading, settled_below};
-use crate::quantity::{Length, in_mm, mm, settled_mm};
-use crate::standard::{Cutting, CuttingRule, Place, Seatpost};
+use crate::fit::{Caution as FitCaution, MaterialKind, Shape};
+use crate::judge::{Instrument, extremes, sizes};
+use crate::measure::{Outcome, Reading, settled_below, settled_cmp};
+use crate::quantity::mm;
+use crate::standard::{Cutting, CuttingRule, Place};
 use crate::thread::Turn;
 
 /// Beyond this spread no size may be named.
 /// Common practice: the series steps by 0.2 mm, so a spread of two steps fits three sizes.
 const NO_SIZE_SPREAD_MM: f64 = 0.4;
 
-/// A bore that lies this far above its size is not that size any more. Common practice: half a step of the series.
-const HALF_STEP_MM: f64 = 0.1;
+/// Less than this is not worth saying of a shape.
+const SEEN_MM: f64 = 0.001;
+
+/// What is asked where nobody said how deep a reamer may go.
+const CLEAR: &str = "seat_tube.clear_depth";
 
 pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
     let mut work = PlaceWork::new(Place::SeatTube);
     work.cautions.push(Caution::Seatpost);
     work.notes.extend(tube.note.clone());
-    work.notes
-        .extend(tube.passes.iter().filter_map(|p| p.note.clone()));
+    let notes = tube.passes.iter().filter_map(|p| p.note.clone());
+    work.notes.extend(notes);
     work.hear(&tube.limits);
-    let now = bore_now::of(
-        &tube.bore,
-        &tube.after,
-        tube.passes.iter().map(Into::into),
-        tube.coating,
-        false,
-    );
+    let passes = tube.passes.iter().map(Into::into);
+    let now = bore_now::of(&tube.bore, &tube.after, passes, tube.coating, false);
     work.measured = !tube.bore.is_empty();
     work.worked = now.worked;
-    work.removed = now.removed.into_iter().collect();
     if now.bore.is_empty() {
-        work.ask_plain(
-            "seat_tube.bore",
-            "bore of the seat tube at two depths and two directions",
-            "no size can be named and nothing cut before it is measured",
-            "telescoping gauge or inside caliper",
-        );
+        work.ask("seat_tube.bore", SeatTubeAsk::Bore);
         return work;
     }
-    let Ok(shape) = Shape::of(&sizes(&now.bore)) else {
-        return work;
+    let at = RoundPlace {
+        site: *site,
+        place: &Place::SeatTube,
+        path: "seat_tube",
+        what: "seat tube",
+        common: tube.common(),
+        now,
+        outside: &tube.outside,
+        part: tube.post.as_ref(),
+        fit: Answers {
+            reading: "seat_tube.post.outside",
+            trial: "seat_tube.passes",
+            written: "seat_tube.limits",
+        },
+        gauge: Instrument::InsideCaliper,
     };
-    shapes(&mut work, &shape, &now);
-    contradictions(&mut work, tube);
-    let apart = shape.largest().value() - shape.smallest().value();
-    if settled_below(mm(NO_SIZE_SPREAD_MM), apart) {
-        work.settled(Finding::stated(
-            "size",
-            format!(
-                "no size may be named: the readings spread over {}. The tube is pinched, burred, thick with paint, or one reading is of something else",
-                in_mm(apart)
-            ),
-        ));
-        work.ask_plain(
-            "seat_tube.bore",
-            "clean the bore, look for pinched ears and burrs, then measure it again",
-            "the spread is larger than any step of the seatpost series",
-            "brush, light, inside caliper",
-        );
+    let shape = sizes(&at.now.bore).and_then(|sizes| Shape::of(&sizes));
+    let Ok(shape) = shape else { return work };
+    shapes(&at, &mut work, &shape);
+    clear(&mut work, tube);
+    let over = shape.largest().value() - shape.smallest().value();
+    if settled_below(mm(NO_SIZE_SPREAD_MM), over) {
+        work.settled(SeatTubeFact::Spread { over });
+        work.ask("seat_tube.bore", SeatTubeAsk::BoreClean);
         return work;
     }
-    wall(site, &mut work, tube, &now);
-    let sized = seat_size::of(site, &mut work, tube, &now);
-    seat_post::fit(site, &mut work, tube, &now, sized.as_ref());
-    seat_post::insertion(site, &mut work, tube, sized.as_ref());
+    at.wall(&mut work);
+    let sized = seat_size::of(&at, &mut work, tube);
+    seat_post::fit(&at, &mut work, tube, sized.as_ref());
+    seat_post::insertion(&at, &mut work, tube, sized.as_ref());
     if let Some(sized) = sized {
-        ream(site, &mut work, tube, &now, &sized);
+        ream(&at, &mut work, tube, &sized);
     }
     work
 }
 
-/// Diameters with their places, as the fit room takes them.
-pub(super) fn sizes(readings: &[Placed]) -> Vec<SizeReading> {
-    readings
-        .iter()
-        .map(|p| {
-            let mut size = SizeReading::new(p.reading);
-            if let Some(angle) = p.angle {
-                size = size.across(angle).unwrap_or(size);
-            }
-            if let Some(depth) = p.depth {
-                size = size.at_depth(depth).unwrap_or(size);
-            }
-            size
+fn shapes(at: &RoundPlace<'_>, work: &mut PlaceWork, shape: &Shape) {
+    let readings = at.now.readings();
+    work.settled(Found {
+        readings: extremes(&readings),
+        ..Found::of(RoundFact::Bore {
+            after_work: at.now.worked,
+            count: readings.len(),
         })
-        .collect()
-}
-
-fn shapes(work: &mut PlaceWork, shape: &Shape, now: &BoreNow) {
-    let plain = now.readings();
-    let mut words = spread(&plain);
-    let worth_saying = |length: Length| length.abs() >= mm(0.001);
-    if let Some(oval) = shape.ovality().filter(|o| worth_saying(o.value())) {
-        words.push_str(&format!(
-            "; out of round by at least {}",
-            in_mm(oval.value())
-        ));
-    }
-    if let Some(taper) = shape.taper().filter(|t| worth_saying(t.value())) {
-        words.push_str(&format!(
-            "; {} {} towards the bottom",
-            in_mm(taper.value().abs()),
-            if taper.value() < mm(0.0) {
-                "narrower"
-            } else {
-                "wider"
-            }
-        ));
-    }
-    work.settled(Finding {
-        readings: extremes(&plain),
-        ..Finding::stated(
-            if now.worked {
-                "bore after the work"
-            } else {
-                "bore as found"
-            },
-            words,
-        )
     });
-    if let Some(off) = now.removed {
-        work.settled(Finding {
-            readings: Vec::from([off]),
-            ..Finding::stated(
-                "what came off",
-                format!(
-                    "{} ± {} on diameter at the narrowest place",
-                    in_mm(off.value()),
-                    in_mm(off.expanded_uncertainty())
-                ),
-            )
+    let seen = |length: Option<Reading>| {
+        let length = length.map(|r| r.value());
+        length.filter(|l| settled_cmp(l.abs(), mm(SEEN_MM)).is_ge())
+    };
+    let (out_of_round, taper) = (seen(shape.ovality()), seen(shape.taper()));
+    if out_of_round.or(taper).is_some() {
+        work.settled(SeatTubeFact::Shape {
+            out_of_round,
+            taper,
         });
-        if off.sure_sign().is_lt() {
-            work.contradicts(
-                format!(
-                    "the bore reads {} narrower than before the work: measured elsewhere, or not clean",
-                    in_mm(-off.value())
-                ),
-                "seat_tube.passes",
-                "telescoping gauge or inside caliper",
-            );
-        }
     }
+    at.came_off(work);
     if shape.cautions().contains(&FitCaution::ShapeAtLeast) {
-        work.ask_plain(
-            "seat_tube.bore",
-            "bore again: two directions at each of two depths",
-            "a bore is not one number; a pinched or oval tube looks sound in one direction",
-            "telescoping gauge or inside caliper",
-        );
+        work.ask("seat_tube.bore", SeatTubeAsk::Bore);
     }
 }
 
 /// A bore read below the depth to which the tube is said to be clear.
-fn contradictions(work: &mut PlaceWork, tube: &SeatTubeSheet) {
-    let deepest = tube
-        .bore
-        .iter()
-        .filter_map(|p| p.depth)
-        .max_by(|a, b| crate::measure::settled_cmp(*a, *b));
-    if let (Some(deepest), Some(clear)) = (deepest, tube.clear_depth)
-        && settled_below(clear, deepest)
+fn clear(work: &mut PlaceWork, tube: &SeatTubeSheet) {
+    let depths = tube.bore.iter().filter_map(|p| p.depth);
+    let deepest = depths.max_by(|a, b| settled_cmp(*a, *b));
+    if let (Some(read), Some(clear)) = (deepest, tube.clear_depth)
+        && settled_below(clear, read)
     {
         work.contradicts(
-            format!(
-                "the bore was read {} deep, and the tube is said to be clear to {}",
-                in_mm(deepest),
-                in_mm(clear)
-            ),
-            "seat_tube.clear_depth",
-            "depth rod or a marked rod",
+            SeatTubeFact::BelowClear { read, clear },
+            CLEAR,
+            Instrument::Depth,
         );
-    }
-}
-
-fn wall(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreNow) {
-    let Some(outside) = extremes(&tube.outside).first().copied() else {
-        return;
-    };
-    let heard = Heard::of(&tube.limits, Limited::Wall);
-    let asked = Wall {
-        place: Some(Place::SeatTube),
-        outside,
-        bore: now.bore.clone(),
-        least: heard
-            .iter()
-            .map(|h| OwnLimits::of(h.limits, h.owner()))
-            .collect(),
-        rule: Some(site.rule),
-    };
-    let Ok(said) = asked.answer(site.tables) else {
-        return;
-    };
-    if heard.is_some() && !(now.covered && said.outcome == Outcome::Undecided) {
-        work.judged(
-            &said,
-            Answers {
-                reading: "seat_tube.outside",
-                trial: "seat_tube.passes",
-                written: "seat_tube.limits",
-            },
-        );
-    } else {
-        work.found(&said);
     }
 }
 
 /// Reams, or leaves.
-fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreNow, sized: &Sized) {
-    let (Some(smallest), Ok(target)) = (now.smallest(), Reading::exact(sized.size)) else {
+fn ream(at: &RoundPlace<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, sized: &Sized<'_>) {
+    let (Some(smallest), Ok(target)) = (at.now.smallest(), Reading::exact(sized.size)) else {
         return;
     };
     let short = target.less(&smallest);
-    let u = short.expanded_uncertainty();
-    if !settled_below(u, short.value()) {
-        // What is above its size after the work was reamed too far, and nothing cuts it back.
-        if now.worked && settled_below(mm(HALF_STEP_MM) + u, -short.value()) {
-            work.fact(Finding {
-                outcome: Some(crate::measure::Outcome::NonconformityShown),
-                readings: now.readings(),
-                grade: Some(Grade::CommonPractice),
-                ..Finding::stated(
-                    "bore after the work",
-                    format!(
-                        "{} larger than {} at its narrowest place: reamed too far, and no cut makes it smaller",
-                        in_mm(-short.value()),
-                        in_mm(sized.size)
-                    ),
-                )
-            });
-            work.cure(String::from(
-                "a post of the next size that the bore takes, or a shim over the whole insertion with its slot on the slot of the tube",
-            ));
-        } else if !now.worked {
-            work.leave(if short.value() > mm(0.0) {
-                format!(
-                    "the bore is within {} of {}, less than these readings can tell: try the post",
-                    in_mm(short.value()),
-                    in_mm(sized.size)
-                )
-            } else {
-                format!(
-                    "the bore is nowhere below {}: nothing to ream",
-                    in_mm(sized.size)
-                )
-            });
-        }
+    if !settled_below(short.expanded_uncertainty(), short.value()) {
+        nothing_to_ream(at, work, short, sized);
         return;
     }
-    if now.marks == Some(Marks::Torn) {
-        work.steps.push(Draft::refer_plain(
-            &Place::SeatTube,
-            "Do not ream the seat tube: the last pass tore it",
-            "a torn bore is reamed again only with another cutter or another hand",
-        ));
+    if at.torn(work) {
         return;
     }
-    let joint = site.joint(&tube.common());
-    let wish = Wish {
-        place: &Place::SeatTube,
-        joint: "seat_tube",
-        readings: String::from("seat_tube.bore"),
-        operation: Operation::Ream,
-        what: "seat tube",
-        only_coating: now.covered,
-        instrument: "telescoping gauge or inside caliper",
-    };
-    let (stops, clear_unknown) = depth(site, tube, sized);
-    let ruling = rule(Request {
-        place: &Place::SeatTube,
-        operation: Operation::Ream,
-        material: joint.material,
-        bonded: joint.bonded,
-        consent: joint.consent,
-        contradicted: !work.contradictions.is_empty(),
-        identity: sized.identity.clone(),
-        metal_lost: false,
-        makers_shape: false,
-        pilot: Pilot::There,
+    let stops = stops(at, tube, sized);
+    let clear_unknown = stops.len() == 1;
+    let request = Request {
         to_size: true,
-        needed: Some((Counted::Diameter, short)),
-        allowance: caps(site, tube, &smallest),
+        allowance: Allowance::new(caps(at, &smallest)),
         stops,
-        waits: clear_unknown
-            .then(|| String::from(CLEAR))
-            .into_iter()
-            .collect(),
-        decision: site.rule,
-    });
-    let Some(permit) = take(work, ruling, &wish) else {
+        waits: clear_unknown.then(|| CLEAR.into()).into_iter().collect(),
+        ..at.request(work, sized.identity.clone(), short)
+    };
+    let Some(permit) = at.permit(work, request, at.now.covered) else {
         return;
     };
     // The depth is asked for only where a reamer goes in.
     if clear_unknown {
-        work.ask_plain(
-            CLEAR,
-            "how deep the bore is clear, to the first boss, butt or sleeve",
-            "the reamer must stop before it",
-            "depth rod or a marked rod",
-        );
+        work.ask(CLEAR, SeatTubeAsk::ClearDepth);
     }
-    let mut draft = Draft::cut_plain(
-        permit,
-        format!("Ream the seat tube to {:.1}", in_mm(sized.size)),
-        "high points must go, a mirror is not wanted; it comes first so that the frame can be held by a post",
-    )
-    .with(tool("reamer", format!("{:.1} reamer", in_mm(sized.size))))
-    .turned(Turn::Clockwise)
-    .minding(Caution::Seatpost);
-    if joint.material == Some(MaterialKind::Titanium) {
+    let size = sized.size;
+    let mut draft = Draft::cut(permit, SeatTubeTask::Ream { size })
+        .with(tool("reamer", SeatTubeFact::Reamer { size }))
+        .turned(Turn::Clockwise)
+        .minding(Caution::Seatpost);
+    if at.joint().material == Some(MaterialKind::Titanium) {
         draft = draft.minding(Caution::Titanium);
     }
-    if tube
-        .post
-        .as_ref()
-        .is_some_and(|p| p.material == Some(MaterialKind::Carbon))
-    {
+    if at.part.and_then(|post| post.material) == Some(MaterialKind::Carbon) {
         draft = draft
             .minding(Caution::CarbonPost)
-            .checking("no edge left at the entry or the slot: a carbon post must meet none");
+            .checking(SeatTubeFact::NoEdge);
     }
     work.steps.push(draft);
 }
 
-/// What may come off on diameter: the makers' bore and wall, the size itself, and the stock that any text gives for a reamer.
-fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance {
-    let mut caps = Vec::new();
-    let cap =
-        |kind, what: String, most: Reading, grade| CutLimit::new(kind, what, most, grade).ok();
-    if let Some((high, words)) = Heard::of(&tube.limits, Limited::Bore).and_then(|h| h.at_most())
-        && let Ok(high) = Reading::exact(high)
+/// Large enough; and what is above its size after the work was reamed too far, and nothing cuts it back.
+fn nothing_to_ream(at: &RoundPlace<'_>, work: &mut PlaceWork, short: Reading, sized: &Sized<'_>) {
+    let (by, size) = (short.value(), sized.size);
+    let too_far = mm(HALF_STEP_MM) + short.expanded_uncertainty();
+    if !at.now.worked {
+        work.leave(if settled_below(mm(0.0), by) {
+            SeatTubeFact::AboutThere { by, size }
+        } else {
+            SeatTubeFact::LargeEnough { size }
+        });
+    } else if settled_below(too_far, -by) {
+        work.fact(Found {
+            readings: at.now.readings(),
+            ..Found::practice(
+                Outcome::NonconformityShown,
+                SeatTubeFact::ReamedTooFar { by: -by, size },
+            )
+        });
+        work.cure(SeatTubeFact::LargerPostOrShim);
+    }
+}
+
+/// What may come off on diameter: what makers limit, and the stock that any text gives for a reamer.
+fn caps(at: &RoundPlace<'_>, smallest: &Reading) -> Vec<CutLimit> {
+    let mut caps = at.caps(smallest, at.heard(Limited::Bore).as_ref(), None);
+    if let Some((most, row)) = CuttingRule::greatest(Cutting::ReamStock, at.site.tables)
+        && let (Ok(off), Some(grade)) = (Reading::exact(most), row.window.grade())
     {
+        let what = SeatTubeFact::Stock { most };
         caps.extend(cap(
-            LimitKind::Maker,
-            format!("bore {words}"),
-            high.less(smallest),
-            Grade::Shop,
+            LimitKind::Other,
+            what,
+            (off, grade),
+            row.window.evidence(),
         ));
     }
-    caps.extend(bore_caps::of(
-        &tube.limits,
-        &tube.outside,
-        tube.post.as_ref(),
-        smallest,
-    ));
-    if let Some((most, row)) = CuttingRule::greatest(Cutting::ReamStock, site.tables)
-        && let (Ok(most_off), Some(grade)) = (Reading::exact(most), row.window.grade())
-    {
-        caps.extend(
-            cap(
-                LimitKind::Other,
-                format!(
-                    "{} of stock, the most that a text leaves for a reamer: more is no paint, and probably another size",
-                    in_mm(most)
-                ),
-                most_off,
-                grade,
-            )
-            .map(|c| c.citing(row.window.evidence())),
-        );
-    }
-    Allowance::new(caps)
+    caps
 }
 
-/// What the reamer stops at: the size, a depth that is written, the clear depth; and whether neither depth is known.
-fn depth(site: &Site<'_>, tube: &SeatTubeSheet, sized: &Sized) -> (Vec<Stop>, bool) {
-    let mut stops = Vec::new();
-    let row = site
-        .tables
-        .get::<Seatpost>(&format!("{:.1}", settled_mm(sized.size)));
-    stops.push(Stop {
-        limit: format!("the size, {:.1}", in_mm(sized.size)).into(),
+/// What the reamer stops at: the size, a depth that is written, the clear depth.
+fn stops(at: &RoundPlace<'_>, tube: &SeatTubeSheet, sized: &Sized<'_>) -> Vec<Stop> {
+    let stop = |limit: SeatTubeFact, grade: Option<Grade>| Stop {
+        limit: Fact::from(limit),
         to_go: None,
-        grade: row.and_then(|r| r.diameter.grade()),
-        sources: row
-            .and_then(|r| r.diameter.evidence())
-            .map(|e| e.sources().to_vec())
-            .unwrap_or_default(),
-    });
-    let written = Heard::of(&tube.limits, Limited::Depth).and_then(|h| h.at_most());
-    if let Some((_, words)) = &written {
-        stops.push(Stop {
-            limit: format!("depth {words}").into(),
-            to_go: None,
-            grade: Some(Grade::Shop),
-            sources: Vec::new(),
-        });
+        grade,
+        sources: Vec::new(),
+    };
+    let figure = &sized.row.diameter;
+    let sources = figure.evidence().map(|e| e.sources().to_vec());
+    let mut stops = Vec::from([Stop {
+        sources: sources.unwrap_or_default(),
+        ..stop(SeatTubeFact::ToSize { size: sized.size }, figure.grade())
+    }]);
+    if let Some(heard) = at.heard(Limited::Depth)
+        && let Some(depth) = heard.limits.upper().known()
+    {
+        let by: String = heard.upper_owner;
+        stops.push(stop(
+            SeatTubeFact::DepthAtMost { depth, by },
+            Some(Grade::Shop),
+        ));
     }
-    if let Some(clear) = tube.clear_depth {
-        stops.push(Stop {
-            limit: format!("depth, the bore is clear to {:.1}", in_mm(clear)).into(),
-            to_go: None,
-            grade: None,
-            sources: Vec::new(),
-        });
-    }
-    (stops, tube.clear_depth.is_none() && written.is_none())
-}
-
-/// What is asked where nobody said how deep a reamer may go.
-const CLEAR: &str = "seat_tube.clear_depth";
-
-/// What is asked where paint hides the size.
-pub(super) const CONFIRM: &str = "seat_tube.confirmed";
-
-/// The identity of a size that only a post can prove.
-pub(super) fn doubtful() -> Identity {
-    Identity::Doubtful(String::from(CONFIRM))
+    let clear = tube.clear_depth;
+    stops.extend(clear.map(|depth| stop(SeatTubeFact::ClearTo { depth }, None)));
+    stops
 }
