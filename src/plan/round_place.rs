@@ -98,7 +98,7 @@ impl RoundPlace<'_> {
     }
 
     /// The part that fits there, its outside known; else that is asked.
-    pub(super) fn part(&self, work: &mut PlaceWork) -> Option<&Part> {
+    pub(super) fn known_part(&self, work: &mut PlaceWork) -> Option<&Part> {
         let known = |p: &&Part| !p.outside.is_empty() || p.outside_limits.is_some();
         let part = self.part.filter(known);
         if part.is_none() {

@@ -22,7 +22,7 @@ pub(super) fn fit(
     if post.material == Some(MaterialKind::Carbon) {
         work.cautions.push(Caution::CarbonPost);
     }
-    if at.part(work).is_none() {
+    if at.known_part(work).is_none() {
         return;
     }
     // A tube that is still to be reamed or cleaned is not judged by the fit of today.

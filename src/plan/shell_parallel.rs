@@ -3,30 +3,25 @@
 use alloc::format;
 
 use super::face_now;
+use super::facts::{Found, ShellAsk};
 use super::sheet::{Heard, Limited, ShellSheet};
 use super::shell::{SIDES, side_of};
 use super::site::Site;
 use super::work::PlaceWork;
-use crate::judge::{Finding, sizes_against};
+use crate::judge::sizes_against;
 use crate::measure::Outcome;
-use crate::quantity::in_mm;
 use crate::standard::Place;
 use crate::thread::Side;
 
 /// A maker's limit of parallelism that cannot be held against anything yet: it is heard by asking for what it needs.
-fn unsurveyed(sheet: &ShellSheet, heard: &Heard, works: &mut [PlaceWork]) {
+fn unsurveyed(sheet: &ShellSheet, works: &mut [PlaceWork]) {
     let Some(work) = works.iter_mut().find(|w| w.place == Place::Shell) else {
         return;
     };
-    for side in [Side::Drive, Side::NonDrive] {
+    for side in SIDES {
         let face = side_of(sheet, side).face.as_ref();
         if face.is_none_or(|f| f.probes.is_empty()) {
-            work.ask_plain(
-                format!("shell.{side}.face.probes"),
-                "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
-                format!("{} limits how far the two faces may be out of parallel", heard.owner()),
-                "dial indicator turned about the pilot",
-            );
+            work.ask(format!("shell.{side}.face.probes"), ShellAsk::Heights);
         }
     }
 }
@@ -43,47 +38,44 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
         face_now::survey(face, face_now::now(face, coating).probes, "shell").ok()
     };
     let (Some(drive), Some(other)) = (survey(Side::Drive), survey(Side::NonDrive)) else {
-        unsurveyed(sheet, &heard, works);
+        unsurveyed(sheet, works);
         return;
     };
     let over = drive.face().outer().length() * 2.0;
     let Ok(found) = drive.parallelism(&other, over) else {
         return;
     };
+    let (limits, owner) = (&heard.limits, heard.owner());
+    let read = [found.run_out];
     let held = sizes_against(
         "parallelism of both faces",
-        &[found.run_out],
-        &heard.limits,
-        &heard.owner(),
+        &read,
+        limits,
+        &owner,
         None,
         site.rule,
     );
-    let faces = || SIDES.map(Place::ShellFace);
+    let is_face = |work: &PlaceWork| matches!(work.place, Place::ShellFace(_));
     // A face that is cut is another one afterwards: both are surveyed again then.
-    let will_change = works
-        .iter()
-        .any(|w| faces().contains(&w.place) && w.steps.iter().any(|s| s.operation().cuts()));
-    for work in works.iter_mut().filter(|w| faces().contains(&w.place)) {
-        match held.outcome {
-            Some(Outcome::NonconformityShown) if !will_change => work.ask_plain(
-                format!("{}.limits", work.place),
-                format!("how square must this face be? The two are out of parallel by {}", in_mm(found.run_out.value())),
-                "the faces are out of parallel by more than their maker allows; facing both would cure it",
-                "frame maker",
-            ),
-            Some(Outcome::Undecided) if !will_change => work.ask_plain(
-                format!("{}.probes", work.place),
-                "heights of both faces again, finer",
-                "whether the two faces are parallel enough is not shown either way",
-                "dial indicator turned about the pilot",
-            ),
+    let cuts = |work: &PlaceWork| work.steps.iter().any(|s| s.operation().cuts());
+    let will_change = works.iter().any(|w| is_face(w) && cuts(w));
+    for work in works.iter_mut().filter(|w| is_face(w)) {
+        let place = work.place.clone();
+        match held.outcome.filter(|_| !will_change) {
+            Some(Outcome::NonconformityShown) => {
+                let out_by = found.run_out.value();
+                work.ask(format!("{place}.limits"), ShellAsk::Squareness { out_by });
+            }
+            Some(Outcome::Undecided) => {
+                work.ask(format!("{place}.probes"), ShellAsk::FinerHeights);
+            }
             _ => {}
         }
-        work.settled(Finding {
-            outcome: held
-                .outcome
-                .filter(|_| !will_change || !work.steps.is_empty()),
+        let decides = !will_change || !work.steps.is_empty();
+        let outcome = held.outcome.filter(|_| decides);
+        work.settled(Found::from(crate::judge::Finding {
+            outcome,
             ..held.clone()
-        });
+        }));
     }
 }

@@ -1,49 +1,42 @@
 //! One threaded side of a shell, and its hand.
 
 use alloc::format;
+use alloc::string::ToString;
 
+use super::facts::{Found, ShellAsk, ShellFact};
 use super::permit::Identity;
 use super::sheet::{ShellSheet, ShellSide};
 use super::shell::{SIDES, Whole, side_of, side_words};
 use super::site::{Joint, Site};
 use super::thread::{self, Bench};
 use super::work::PlaceWork;
-use crate::evidence::{Grade, Text};
-use crate::judge::{Finding, extremes, pattern_threads};
+use crate::evidence::Grade;
+use crate::judge::{Instrument, extremes, pattern_threads};
 use crate::standard::{Place, Shell};
 use crate::thread::{Hand, Side};
 
-/// Which way each side turns, and what is not known of it.
+/// A side that was found to have another hand than its pattern.
+pub(super) fn other_hand(sheet: &ShellSheet, row: &Shell, side: Side) -> Option<ShellFact> {
+    let (found, wanted) = (side_of(sheet, side).hand?, row.hand(side)?);
+    (found != wanted).then(|| ShellFact::OtherHand {
+        side,
+        found,
+        wanted,
+        pattern: row.name.to_string(),
+    })
+}
+
+/// Which way each side turns.
 pub(super) fn hands(work: &mut PlaceWork, sheet: &ShellSheet, row: &Shell) {
     for side in SIDES {
-        let here = side_of(sheet, side);
-        let fact = row.hand_fact(side);
-        match (here.hand, row.hand(side)) {
-            (Some(found), Some(wanted)) if found != wanted => {
-                // Told where the pattern was settled, unless that was settled in spite of it.
-                if work.contradictions.is_empty() {
-                    work.contradicts(
-                        format!(
-                            "{}: {found}-hand found, {wanted}-hand by the pattern: in back to front, retapped, or another pattern",
-                            side_words(side)
-                        ),
-                        format!("shell.{side}.hand"),
-                        "eye, light: which way does the thread rise?",
-                    );
-                }
+        if let Some(other) = other_hand(sheet, row, side) {
+            // Told where the pattern was settled, unless that was settled in spite of it.
+            if work.contradictions.is_empty() {
+                work.contradicts(other, format!("shell.{side}.hand"), Instrument::Eye);
             }
-            (_, Some(wanted)) => {
-                let words = format!(
-                    "{wanted}-hand: tightens {}, loosens {}, seen from that side",
-                    wanted.tighten(),
-                    wanted.loosen()
-                );
-                work.settled(
-                    Finding::stated(format!("hand, {}", side_words(side)), words)
-                        .resting_on(fact.and_then(|f| f.evidence())),
-                );
-            }
-            (_, None) => {}
+        } else if let Some(hand) = row.hand(side) {
+            let evidence = row.hand_fact(side).and_then(|f| f.evidence());
+            work.settled(Found::of(ShellFact::Turns { side, hand }).resting_on(evidence));
         }
     }
 }
@@ -58,18 +51,7 @@ fn hand_for(work: &mut PlaceWork, whole: &Whole<'_>, side: Side) -> Option<Hand>
         .filter(|f| f.dissent().is_empty() && f.grade().is_some_and(|g| g > Grade::Memory))
         .and_then(|f| f.value().copied());
     if printed.is_none() {
-        work.ask_plain(
-            format!("shell.{side}.hand"),
-            "which hand is the thread? Look at its slope",
-            match fact {
-                Some(f) if !f.dissent().is_empty() => {
-                    "sources disagree on the hand of this pattern"
-                }
-                Some(f) if f.value().is_some() => "the hand of this side is remembered, not read",
-                _ => "no source states the hand of this pattern",
-            },
-            "eye, light",
-        );
+        work.ask(format!("shell.{side}.hand"), ShellAsk::Hand);
     }
     printed
 }
@@ -85,9 +67,8 @@ pub(super) fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<Pla
     let Some(hand) = hand_for(&mut work, whole, side) else {
         return Some(work);
     };
-    let both = [Side::Drive, Side::NonDrive]
-        .iter()
-        .all(|s| whole.sides.get(*s).guides());
+    let both = SIDES.iter().all(|s| whole.sides.get(*s).guides());
+    let threads = whole.row.and_then(|row| pattern_threads(row).ok());
     let bench = Bench {
         place: Place::ShellSide(side),
         path: format!("shell.{side}"),
@@ -105,13 +86,8 @@ pub(super) fn side(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<Pla
             whole.identity.clone()
         },
         outside: extremes(&whole.sheet.outside).first().copied(),
-        shell: whole
-            .row
-            .and_then(|row| pattern_threads(row).ok())
-            .map(|threads| (threads, side)),
-        guided: both.then_some(Text::Borrowed(
-            "the thread itself, with the chaser of the other side: both are started by hand and guide each other",
-        )),
+        shell: threads.map(|threads| (threads, side)),
+        guided: both.then(|| ShellFact::BothChasers.to_string().into()),
         proof: None,
         replaceable: false,
     };
@@ -133,17 +109,18 @@ pub(super) fn joint<'a>(site: &Site<'a>, sheet: &'a ShellSheet, side: &'a ShellS
 pub(super) fn begin(side: Side, here: &ShellSide) -> PlaceWork {
     let mut work = PlaceWork::new(Place::ShellSide(side));
     work.notes.extend(here.note.clone());
-    work.notes
-        .extend(here.passes.iter().filter_map(|p| p.note.clone()));
+    let notes = here.passes.iter().filter_map(|p| p.note.clone());
+    work.notes.extend(notes);
     work.hear(&here.limits);
     work
 }
 
 /// Whether the sheet says anything of a side besides its face.
 pub(super) fn spoken_of(here: &ShellSide) -> bool {
+    let face = here.face.clone();
     *here
         != ShellSide {
-            face: here.face.clone(),
+            face,
             ..ShellSide::default()
         }
 }

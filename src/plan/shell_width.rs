@@ -1,20 +1,20 @@
 //! The width of a shell: what it is now, whose window it must meet, and what may come off its faces.
 
-use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
-use core::cmp::Ordering;
 
 use super::face_now;
+use super::facts::{Found, ShellAsk, ShellFact};
+use super::round_place::cap;
 use super::sheet::ShellSheet;
 use super::shell::{SIDES, side_of};
-use super::shell_window::{Over, holds, limits};
+use super::shell_window::{Limit, limits, too_wide};
 use super::site::{Site, covered};
 use super::work::{Answers, PlaceWork};
 use crate::face::{CutLimit, LimitKind};
-use crate::judge::{Finding, SpindleWidth, extremes, spread};
+use crate::judge::{SpindleWidth, extremes};
 use crate::measure::{Reading, settled_below};
-use crate::quantity::{in_mm, mm, settled_mm};
+use crate::quantity::mm;
 use crate::standard::Shell;
 use crate::thread::Side;
 
@@ -45,44 +45,49 @@ impl Widths {
 
 /// The faces of the sheet that a cut may be asked of.
 pub(super) fn faces(sheet: &ShellSheet) -> Vec<Side> {
-    SIDES
-        .into_iter()
-        .filter(|side| {
-            let here = side_of(sheet, *side);
-            here.face.is_some() || covered(here.coating.or(sheet.coating))
-        })
-        .collect()
+    let spoken_of = |side: &Side| {
+        let here = side_of(sheet, *side);
+        here.face.is_some() || covered(here.coating.or(sheet.coating))
+    };
+    SIDES.into_iter().filter(spoken_of).collect()
 }
 
-/// What came off one face so far.
-fn off(sheet: &ShellSheet, side: Side) -> Option<Reading> {
-    let here = side_of(sheet, side);
-    let face = here.face.as_ref()?;
-    let coating = face.coating.or(here.coating).or(sheet.coating);
-    face_now::now(face, coating).deepest()
+/// What came off the faces so far.
+fn taken(sheet: &ShellSheet) -> impl Iterator<Item = Reading> {
+    SIDES.into_iter().filter_map(|side| {
+        let here = side_of(sheet, side);
+        let face = here.face.as_ref()?;
+        let coating = face.coating.or(here.coating).or(sheet.coating);
+        face_now::now(face, coating).deepest()
+    })
 }
 
 /// The readings of the width after the last pass that read it.
 fn read_after(sheet: &ShellSheet) -> Option<&[Reading]> {
-    sheet
-        .passes
-        .iter()
-        .rev()
-        .find(|p| !p.width.is_empty())
-        .map(|p| p.width.as_slice())
+    let mut passes = sheet.passes.iter().rev();
+    let last = passes.find(|p| !p.width.is_empty());
+    last.map(|p| p.width.as_slice())
 }
 
 /// The width as it is now: read after the work, or the first width less what came off both faces.
-pub(super) fn now(sheet: &ShellSheet) -> Vec<Reading> {
+fn now(sheet: &ShellSheet) -> Vec<Reading> {
     if let Some(after) = read_after(sheet) {
         return after.to_vec();
     }
-    let taken: Vec<Reading> = SIDES.into_iter().filter_map(|s| off(sheet, s)).collect();
-    sheet
-        .width
-        .iter()
-        .map(|width| taken.iter().fold(*width, |w, off| w.less(off)))
-        .collect()
+    let less = |width: &Reading| taken(sheet).fold(*width, |w, off| w.less(&off));
+    sheet.width.iter().map(less).collect()
+}
+
+/// A limit that nobody knows yet.
+fn unknown(ask: &ShellAsk) -> Option<CutLimit> {
+    let what = ShellFact::WidthNotKnown.to_string();
+    CutLimit::unknown(LimitKind::MinimumWidth, what, ask.to_string()).ok()
+}
+
+/// What may come off before the width is at its least.
+fn least(limit: &Limit<'_>, what: ShellFact, left: Reading) -> Option<CutLimit> {
+    let amount = (left, limit.grade);
+    cap(LimitKind::MinimumWidth, what, amount, limit.evidence)
 }
 
 pub(super) fn of(
@@ -95,188 +100,123 @@ pub(super) fn of(
         halves(sheet, row, work);
     }
     let now = now(sheet);
+    let cut = now != sheet.width;
     if !now.is_empty() {
-        let cut = now != sheet.width;
-        work.settled(Finding {
-            readings: now.clone(),
-            ..Finding::stated(
-                if cut { "width after the work" } else { "width" },
-                spread(&now),
-            )
+        work.settled(Found {
+            readings: extremes(&now),
+            ..Found::of(ShellFact::Width {
+                after_work: cut,
+                count: now.len(),
+            })
         });
     }
     spindle(site, work, sheet, &now);
     let (lower, upper) = limits(site, work, sheet, row);
-    let held = holds(site, work, sheet, &now, lower.as_ref(), upper.as_ref());
-    let faces = faces(sheet);
-    let mut widths = Widths {
-        too_wide: held == Some(Over::Upper) && !faces.is_empty(),
-        ..Widths::default()
+    let over = too_wide(site, work, sheet, &now, (lower.as_ref(), upper.as_ref()));
+    let mut widths = Widths::default();
+    // Both faces share what the width can lose: half each is planned, the rest is measured again.
+    let (shared, share) = match faces(sheet).len() {
+        0 => return widths,
+        1 => (false, 1.0),
+        _ => (true, 0.5),
     };
-    if faces.is_empty() {
-        return widths;
-    }
-    let Some(width) = extremes(&sheet.width).first().copied() else {
-        work.ask_plain(
-            "shell.width",
-            "width over the faces at three places",
-            "what comes off a face comes off the width",
-            "outside caliper, micrometer",
-        );
-        widths.first.extend(
-            CutLimit::unknown(
-                LimitKind::MinimumWidth,
-                "width of the shell",
-                "measure the width at three places",
-            )
-            .ok(),
-        );
-        return widths;
-    };
-    let Some(lower) = lower else {
-        work.ask_plain(
-            "shell.window",
-            "which crank will be fitted, and which least width does its maker or the frame's allow?",
-            "facing makes the shell narrower, and only they say how narrow it may be; a limit on `width` answers it too",
-            "crank maker's sheet, frame maker's drawing",
-        );
-        widths.first.extend(
-            CutLimit::unknown(
-                LimitKind::MinimumWidth,
-                "least width of the shell",
-                "ask the crank or frame maker",
-            )
-            .ok(),
-        );
-        return widths;
+    widths.too_wide = over;
+    let (width, lower) = match (extremes(&sheet.width).first().copied(), lower) {
+        (Some(width), Some(lower)) => (width, lower),
+        (width, _) => {
+            let (field, ask) = if width.is_none() {
+                ("shell.width", ShellAsk::Width)
+            } else {
+                ("shell.window", ShellAsk::Crank)
+            };
+            widths.first.extend(unknown(&ask));
+            work.ask(field, ask);
+            return widths;
+        }
     };
     // What was read last counts: with what came off added, it says how wide the shell was.
-    let taken: Vec<Reading> = SIDES.into_iter().filter_map(|s| off(sheet, s)).collect();
-    let width = match read_after(sheet).and_then(|after| extremes(after).first().copied()) {
-        Some(after) => taken.iter().fold(after, |w, off| w.plus(off)),
-        None => width,
-    };
-    // Both faces share what the width can lose: half each is planned, the rest is measured again.
-    let share = if faces.len() > 1 { 0.5 } else { 1.0 };
-    let whose = if faces.len() > 1 {
-        ", half of it a side"
-    } else {
-        ""
-    };
-    let Ok(least) = Reading::exact(lower.at) else {
+    let after = read_after(sheet).and_then(|after| extremes(after).first().copied());
+    let width = after.map_or(width, |after| {
+        taken(sheet).fold(after, |w, off| w.plus(&off))
+    });
+    let Ok(bound) = Reading::exact(lower.at) else {
         return widths;
     };
-    widths.first.extend(
-        CutLimit::new(
-            LimitKind::MinimumWidth,
-            format!("{}{whose}", lower.words),
-            width.less(&least).scaled(share),
-            lower.limits.grade(),
-        )
-        .ok()
-        .map(|limit| limit.citing(lower.evidence)),
-    );
+    let (at, by) = (lower.at, lower.by.clone());
+    let what = ShellFact::LeastWidth {
+        least: at,
+        by: by.clone(),
+        shared,
+    };
+    let left = width.less(&bound).scaled(share);
+    widths.first.extend(least(&lower, what, left));
     // A side that took more than its half leaves less to the other.
-    if let Some(last) = extremes(&now).first().filter(|_| now != sheet.width) {
-        widths.now.extend(
-            CutLimit::new(
-                LimitKind::MinimumWidth,
-                format!("{}, by the width that is left", lower.words),
-                last.less(&least),
-                lower.limits.grade(),
-            )
-            .ok()
-            .map(|limit| limit.citing(lower.evidence)),
-        );
+    if let Some(last) = extremes(&now).first().filter(|_| cut) {
+        let what = ShellFact::LeastWidthNow { least: at, by };
+        widths.now.extend(least(&lower, what, last.less(&bound)));
     }
-    if held == Some(Over::Upper)
+    if over
         && let Some(upper) = upper
-        && let Some(widest) = extremes(&now).last().copied()
+        && let Some(widest) = extremes(&now).last()
         && let Ok(most) = Reading::exact(upper.at)
     {
-        let excess = widest.less(&most).scaled(share);
-        widths.excess = Some((
-            excess,
-            format!(
-                "the shell is {} wider than {}: it is faced to a width{}",
-                in_mm(widest.value() - upper.at),
-                upper.words,
-                if faces.len() > 1 {
-                    ", half of it a side"
-                } else {
-                    ""
-                }
-            ),
-        ));
+        let why = ShellFact::TooWide {
+            over: widest.value() - upper.at,
+            most: upper.at,
+            by: upper.by,
+            shared,
+        };
+        widths.excess = Some((widest.less(&most).scaled(share), why.to_string()));
     }
     widths
 }
 
 /// The spindle or unit at hand against the width.
 fn spindle(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &[Reading]) {
-    let Some(made_for) = sheet.made_for else {
-        return;
-    };
-    if now.is_empty() {
+    if sheet.made_for.is_none() || now.is_empty() {
         return;
     }
     let asked = SpindleWidth {
         width: now.to_vec(),
-        made_for: Some(made_for),
+        made_for: sheet.made_for,
         window: sheet.window.clone(),
         rule: Some(site.rule),
     };
+    let answers = Answers {
+        reading: "shell.width",
+        trial: "shell.passes",
+        written: "shell.window",
+    };
     if let Ok(said) = asked.answer(site.tables) {
-        work.judged(
-            &said,
-            Answers {
-                reading: "shell.width",
-                trial: "shell.passes",
-                written: "shell.window",
-            },
-        );
+        work.judged(&said, answers);
     }
 }
 
+/// How far each face lies from the middle plane, beside what its pattern lists.
 fn halves(sheet: &ShellSheet, row: &Shell, work: &mut PlaceWork) {
     let (Some(drive), Some(other)) = (sheet.half_drive, sheet.half_non_drive) else {
         return;
     };
     let lean = drive.less(&other);
-    let words = match lean.sure_sign() {
-        Ordering::Less => format!(
-            "{} further out on the non-drive side: a kit for a symmetrical shell of the same width does not fit",
-            in_mm(-lean.value())
-        ),
-        Ordering::Greater => format!("{} further out on the drive side", in_mm(lean.value())),
-        Ordering::Equal => String::from("equally far from the middle plane on both sides"),
-    };
-    work.settled(Finding {
+    let sure = lean.sure_sign().is_ne();
+    let drive_side_out_by = if sure { lean.value() } else { mm(0.0) };
+    work.settled(Found {
         readings: Vec::from([drive, other]),
-        ..Finding::stated("half widths", words)
+        ..Found::of(ShellFact::Lean { drive_side_out_by })
     });
     for listed in row.half_widths.iter() {
-        for (side, reading, figure) in [
-            ("drive side", drive, &listed.drive),
-            ("non-drive side", other, &listed.non_drive),
-        ] {
+        let sides = [
+            (Side::Drive, drive, &listed.drive),
+            (Side::NonDrive, other, &listed.non_drive),
+        ];
+        for (side, read, figure) in sides {
+            let read = read.value();
             // Beyond two millimetres it is another width of the pattern that is meant (common practice).
-            if let Some(nominal) = figure.nominal()
-                && settled_below((reading.value() - nominal).abs(), mm(2.0))
+            if let Some(listed) = figure.nominal()
+                && settled_below((read - listed).abs(), mm(2.0))
             {
-                let off = reading.value() - nominal;
-                work.settled(
-                    Finding::stated(
-                        format!("half width, {side}"),
-                        format!(
-                            "{} read, {} by the pattern, {:+.3} mm apart",
-                            in_mm(reading.value()),
-                            in_mm(nominal),
-                            settled_mm(off)
-                        ),
-                    )
-                    .resting_on(figure.evidence()),
-                );
+                let half = ShellFact::HalfWidth { side, read, listed };
+                work.settled(Found::of(half).resting_on(figure.evidence()));
             }
         }
     }

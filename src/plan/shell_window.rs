@@ -1,32 +1,35 @@
 //! What limits the width of a shell: its maker, and the window of the crank.
 
-use alloc::format;
-use alloc::string::String;
+use alloc::string::ToString;
+use alloc::vec::Vec;
 
+use super::facts::{ShellAsk, ShellFact};
 use super::sheet::{Heard, Limited, ShellSheet};
 use super::shell_name::weighed;
 use super::shell_width::faces;
 use super::site::Site;
 use super::work::PlaceWork;
-use crate::evidence::Evidence;
-use crate::judge::sizes_against;
+use crate::evidence::{Evidence, Figure, Grade};
+use crate::judge::{Finding, Instrument, sizes_against};
 use crate::measure::{Limits, Outcome, Reading, settled_below};
-use crate::quantity::{Length, in_mm, mm};
+use crate::quantity::{Length, mm};
 use crate::standard::{Shell, ShellWindow};
 
 /// A limit of the width, with whose it is and where it was read.
 pub(super) struct Limit<'a> {
     pub at: Length,
-    pub words: String,
-    pub limits: Limits,
+    pub by: alloc::string::String,
+    pub grade: Grade,
     pub evidence: Option<&'a Evidence>,
 }
 
-/// Which limit a width is shown to break.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Over {
-    Lower,
-    Upper,
+/// Limits that a row prints, with whose they are.
+pub(super) fn printed(figure: &Figure, owner: &str) -> Heard {
+    Heard {
+        limits: Limits::of_size(figure),
+        lower_owner: owner.into(),
+        upper_owner: owner.into(),
+    }
 }
 
 /// The tightest limits of the width: the maker's that the sheet states, and the window that it names.
@@ -36,60 +39,44 @@ pub(super) fn limits<'a>(
     sheet: &ShellSheet,
     row: Option<&Shell>,
 ) -> (Option<Limit<'a>>, Option<Limit<'a>>) {
-    let mut lower: Option<Limit<'a>> = None;
-    let mut upper: Option<Limit<'a>> = None;
-    let mut offer = |limits: Limits, owner: (&str, &str), evidence: Option<&'a Evidence>| {
-        if let Some(at) = limits.lower().known()
-            && lower.as_ref().is_none_or(|l| settled_below(l.at, at))
-        {
-            let words = format!("least width {} ({})", in_mm(at), owner.0);
-            lower = Some(Limit {
-                at,
-                words,
-                limits,
-                evidence,
-            });
-        }
-        if let Some(at) = limits.upper().known()
-            && upper.as_ref().is_none_or(|u| settled_below(at, u.at))
-        {
-            let words = format!("greatest width {} ({})", in_mm(at), owner.1);
-            upper = Some(Limit {
-                at,
-                words,
-                limits,
-                evidence,
-            });
-        }
-    };
-    if let Some(heard) = Heard::of(&sheet.limits, Limited::Width) {
-        offer(heard.limits, (&heard.lower_owner, &heard.upper_owner), None);
-    }
+    let heard = Heard::of(&sheet.limits, Limited::Width);
+    let mut all: Vec<(Heard, Option<&Evidence>)> = heard.map(|h| (h, None)).into_iter().collect();
     if let Some(window) = window(site, sheet) {
         // Where only the window says which shell it is, that is asked and not held against the readings.
-        let asked = work
-            .identification
-            .as_ref()
-            .is_some_and(|answer| weighed(sheet, answer, window));
-        match row {
-            Some(row) if !takes(site, row, window) && !asked => {
-                work.contradicts(
-                    format!(
-                        "the window {} is for another shell ({}), this one is {}",
-                        window.code, window.shell, row.code
-                    ),
-                    "shell.window",
-                    "crank maker's sheet",
-                );
-            }
-            _ => offer(
-                Limits::of_size(&window.window),
-                (&window.owner, &window.owner),
-                window.window.evidence(),
-            ),
+        let answer = work.identification.as_ref();
+        let asked = answer.is_some_and(|answer| weighed(sheet, answer, window));
+        if let Some(row) = row.filter(|row| !asked && !takes(site, row, window)) {
+            let other = ShellFact::OtherWindow {
+                window: window.code.to_string(),
+                is_for: window.shell.to_string(),
+                this: row.code.to_string(),
+            };
+            work.contradicts(other, "shell.window", Instrument::Sheet);
+        } else {
+            let heard = printed(&window.window, &window.owner);
+            all.push((heard, window.window.evidence()));
         }
     }
-    (lower, upper)
+    let ends = |lower: bool| {
+        all.iter().filter_map(move |(heard, evidence)| {
+            let limits = heard.limits;
+            let (end, by) = if lower {
+                (limits.lower(), &heard.lower_owner)
+            } else {
+                (limits.upper(), &heard.upper_owner)
+            };
+            Some(Limit {
+                at: end.known()?,
+                by: by.clone(),
+                grade: limits.grade(),
+                evidence: *evidence,
+            })
+        })
+    };
+    (
+        ends(true).reduce(|a, b| if settled_below(a.at, b.at) { b } else { a }),
+        ends(false).reduce(|a, b| if settled_below(b.at, a.at) { b } else { a }),
+    )
 }
 
 /// The window that the sheet names.
@@ -104,78 +91,46 @@ pub(super) fn takes(site: &Site<'_>, row: &Shell, window: &ShellWindow) -> bool 
     }
     let of = site.tables.get::<Shell>(&window.shell);
     let size = |row: &Shell| row.thread.as_ref().and_then(|t| t.value().copied());
-    match (size(row), of.and_then(size)) {
-        (Some(a), Some(b)) => {
-            a.pitch().same_as(b.pitch()) && settled_below((a.major() - b.major()).abs(), mm(0.2))
-        }
-        _ => false,
-    }
+    let alike = size(row).zip(of.and_then(size)).map(|(a, b)| {
+        a.pitch().same_as(b.pitch()) && settled_below((a.major() - b.major()).abs(), mm(0.2))
+    });
+    alike == Some(true)
 }
 
-/// Holds the width against its limits; tells which one it breaks.
-pub(super) fn holds(
+/// Holds the width against its limits; whether it is shown to be over the upper one.
+pub(super) fn too_wide(
     site: &Site<'_>,
     work: &mut PlaceWork,
     sheet: &ShellSheet,
     now: &[Reading],
-    lower: Option<&Limit<'_>>,
-    upper: Option<&Limit<'_>>,
-) -> Option<Over> {
-    if now.is_empty() {
-        return None;
-    }
-    let mut broken = None;
-    for (limit, over, which) in [(lower, Over::Lower, true), (upper, Over::Upper, false)] {
-        let Some(limit) = limit else { continue };
-        let one_side = if which {
-            Limits::at_least(limit.at, limit.limits.grade())
+    (lower, upper): (Option<&Limit<'_>>, Option<&Limit<'_>>),
+) -> bool {
+    let mut against = |limit: Option<&Limit<'_>>, lower: bool| -> Option<Finding> {
+        let limit = limit.filter(|_| !now.is_empty())?;
+        let limits = if lower {
+            Limits::at_least(limit.at, limit.grade)
         } else {
-            Limits::at_most(limit.at, limit.limits.grade())
+            Limits::at_most(limit.at, limit.grade)
         };
-        let Ok(one_side) = one_side else { continue };
-        let found = sizes_against(
-            "width",
-            now,
-            &one_side,
-            &limit.words,
-            limit.evidence,
-            site.rule,
-        );
-        match found.outcome {
-            Some(Outcome::NonconformityShown)
-                if over == Over::Upper && !faces(sheet).is_empty() =>
-            {
-                broken = Some(over);
-                work.settled(found);
-            }
-            Some(Outcome::NonconformityShown) => {
-                broken = Some(over);
-                if over == Over::Upper {
-                    work.ask_plain(
-                        "shell.drive.face.probes",
-                        "heights of both faces, and what covers them",
-                        "the shell is wider than its unit takes: it would be faced to a width",
-                        "dial indicator turned about the pilot",
-                    );
-                    work.settled(found);
-                } else {
-                    work.cure(String::from(
-                        "narrower than its window: nothing more may come off; spacers or another unit, by the crank maker's sheet",
-                    ));
-                    work.fact(found);
-                }
-            }
-            Some(Outcome::Undecided) => {
-                work.ask_plain(
-                    "shell.width",
-                    format!("width again, finer: it lies too close to {}", limit.words),
-                    "whether the unit fits is not shown either way",
-                    "micrometer",
-                );
-                work.settled(found);
-            }
-            _ => work.settled(found),
+        let limits = limits.ok()?;
+        let found = sizes_against("width", now, &limits, &limit.by, limit.evidence, site.rule);
+        if found.outcome == Some(Outcome::Undecided) {
+            let limit = limit.at;
+            work.ask("shell.width", ShellAsk::FinerWidth { limit });
         }
+        Some(found)
+    };
+    let out = |found: &Finding| found.outcome == Some(Outcome::NonconformityShown);
+    let (narrow, wide) = (against(lower, true), against(upper, false));
+    if narrow.as_ref().is_some_and(out) {
+        work.cure(ShellFact::TooNarrow);
     }
-    broken
+    let over = wide.as_ref().is_some_and(out);
+    if over && faces(sheet).is_empty() {
+        work.ask("shell.drive.face.probes", ShellAsk::Heights);
+    }
+    narrow.into_iter().for_each(|found| work.fact(found));
+    // The faces bring back what is too wide.
+    wide.into_iter().for_each(|found| work.settled(found));
+    over
 }
