@@ -46,7 +46,6 @@ mod shell_parallel;
 mod shell_press;
 mod shell_side;
 mod shell_width;
-mod shell_window;
 mod site;
 mod steerer;
 mod thread;

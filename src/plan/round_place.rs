@@ -1,7 +1,7 @@
 //! A bore that takes a part — seat tube, press shell — and what is found, asked and cut there in one way.
 
 use alloc::format;
-use alloc::string::{String, ToString};
+use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::answer::{Counted, Operation};
@@ -16,33 +16,27 @@ use super::work::{Answers, ByHand, Draft, PlaceWork};
 use crate::evidence::{Evidence, Grade};
 use crate::face::{Allowance, CutLimit, LimitKind};
 use crate::judge::{Fit, Instrument, MemberOf, OwnLimits, Verdict, Wall, extremes};
-use crate::measure::{Outcome, Placed, Reading};
-use crate::standard::Place;
+use crate::measure::{Outcome, Placed, Reading, settled_cmp};
+use crate::quantity::deg;
 
 /// A bore with what its sheet says of it.
 pub(super) struct RoundPlace<'a> {
     pub site: Site<'a>,
-    pub place: &'a Place,
+    pub work: &'a mut PlaceWork,
     /// Its path in the sheet.
     pub path: &'static str,
-    /// What is reamed, in words.
-    pub what: &'static str,
     pub common: Common<'a>,
+    /// The bore before any work.
+    pub first: &'a [Placed],
     pub now: BoreNow,
     pub outside: &'a [Reading],
     pub part: Option<&'a Part>,
-    /// The fields that take what would decide its fit.
+    /// The fields that take what would decide the fit of its part.
     pub fit: Answers<'static>,
-    /// With what it is read.
-    pub gauge: Instrument,
 }
 
-impl RoundPlace<'_> {
-    fn field(&self, name: &str) -> String {
-        format!("{}.{name}", self.path)
-    }
-
-    pub(super) fn joint(&self) -> Joint<'_> {
+impl<'a> RoundPlace<'a> {
+    pub(super) fn joint(&self) -> Joint<'a> {
         self.site.joint(&self.common)
     }
 
@@ -51,80 +45,89 @@ impl RoundPlace<'_> {
         Heard::of(self.common.limits, what)
     }
 
-    /// What came off, and a bore that got narrower.
-    pub(super) fn came_off(&self, work: &mut PlaceWork) {
-        let Some(off) = self.now.removed else { return };
-        if off.sure_sign().is_lt() {
-            let narrower = RoundFact::Narrower { by: -off.value() };
-            work.contradicts(narrower, self.fit.trial, self.gauge.clone());
-            return;
-        }
-        work.removed = Vec::from([off]);
-        work.settled(Found {
-            readings: Vec::from([off]),
-            ..Found::of(RoundFact::CameOff { off })
+    /// What decides here: out leaves the place out, undecided asks for what would decide it; a reading, in this field.
+    pub(super) fn judged(&mut self, said: &Verdict, reading: &str) {
+        let (trial, written) = (self.fit.trial, self.fit.written);
+        let fields = Answers {
+            reading,
+            trial,
+            written,
+        };
+        self.work.judged(said, fields);
+    }
+
+    /// The same, as the judge takes it.
+    pub(super) fn own(&self, what: Limited) -> Vec<OwnLimits> {
+        let own = |h: Heard| OwnLimits::of(h.limits, h.owner());
+        self.heard(what).map(own).into_iter().collect()
+    }
+
+    /// What came off; and a bore that got narrower where it was read before.
+    pub(super) fn came_off(&mut self) {
+        let narrower = self.now.bore.iter().find_map(|now| {
+            let before = self.first.iter().filter(|first| same_place(first, now));
+            let before: Vec<Reading> = before.map(|p| p.reading).collect();
+            let by = extremes(&before).first()?.less(&now.reading);
+            by.sure_sign().is_gt().then(|| by.value())
         });
+        if let Some(by) = narrower {
+            let (narrower, passes) = (RoundFact::Narrower { by }, self.fit.trial);
+            let with = Instrument::BoreGauge;
+            self.work.contradicts(narrower, passes, with);
+        } else if let Some(off) = self.now.removed.filter(|off| off.sure_sign().is_ge()) {
+            self.work.removed = Vec::from([off]);
+            self.work.settled(read(RoundFact::CameOff { off }, &[off]));
+        }
     }
 
     /// The wall that is left; over paint it looks thicker than it is.
-    pub(super) fn wall(&self, work: &mut PlaceWork) {
+    pub(super) fn wall(&mut self) {
         let Some(outside) = extremes(self.outside).first().copied() else {
             return;
         };
-        let heard = self.heard(Limited::Wall);
-        let own = |h: &Heard| OwnLimits::of(h.limits, h.owner());
+        let least = self.own(Limited::Wall);
+        let limited = !least.is_empty();
         let asked = Wall {
-            place: Some(self.place.clone()),
+            place: Some(self.work.place.clone()),
             outside,
             bore: self.now.bore.clone(),
-            least: heard.iter().map(own).collect(),
+            least,
             rule: Some(self.site.rule),
         };
         let Ok(said) = asked.answer(self.site.tables) else {
             return;
         };
-        if heard.is_none() || self.now.covered && said.outcome == Outcome::Undecided {
-            work.found(&said);
-            return;
+        if limited && !(self.now.covered && said.outcome == Outcome::Undecided) {
+            self.judged(&said, &format!("{}.outside", self.path));
+        } else {
+            self.work.found(&said);
         }
-        let reading = &*self.field("outside");
-        work.judged(
-            &said,
-            Answers {
-                reading,
-                ..self.fit
-            },
-        );
     }
 
     /// The part that fits there, its outside known; else that is asked.
-    pub(super) fn known_part(&self, work: &mut PlaceWork) -> Option<&Part> {
+    pub(super) fn known_part(&mut self) -> Option<&'a Part> {
         let known = |p: &&Part| !p.outside.is_empty() || p.outside_limits.is_some();
         let part = self.part.filter(known);
         if part.is_none() {
-            work.ask(self.fit.reading, RoundAsk::PartOutside);
+            self.work.ask(self.fit.reading, RoundAsk::PartOutside);
         }
         part
     }
 
-    /// How the part fits, by what its makers limit of this kind.
-    pub(super) fn fits(&self, part: &Part, limited: Limited, of: Fit) -> Option<Verdict> {
-        let heard = self.heard(limited);
-        let limits = heard.iter().map(|h| h.limits).collect();
-        let (clearance, interference) = match limited {
-            Limited::Clearance => (limits, Vec::new()),
-            _ => (Vec::new(), limits),
-        };
+    /// How the part fits, by what its makers limit.
+    pub(super) fn fits(&self, part: &Part, of: Fit) -> Option<Verdict> {
+        let clearance = self.heard(Limited::Clearance);
+        let interference = self.heard(Limited::Interference);
+        let owner = clearance.as_ref().or(interference.as_ref());
         let asked = Fit {
+            owner: owner.map(Heard::owner),
             hole: MemberOf::placed(self.now.bore.clone()),
             shaft: MemberOf {
-                readings: placed(part),
                 limits: part.outside_limits,
-                ..MemberOf::default()
+                ..MemberOf::placed(placed(part))
             },
-            clearance,
-            interference,
-            owner: heard.as_ref().map(Heard::owner),
+            clearance: clearance.iter().map(|h| h.limits).collect(),
+            interference: interference.iter().map(|h| h.limits).collect(),
             rule: Some(self.site.rule),
             ..of
         };
@@ -135,97 +138,106 @@ impl RoundPlace<'_> {
     pub(super) fn caps(
         &self,
         smallest: &Reading,
-        bore: Option<&Heard>,
-        evidence: Option<&Evidence>,
+        (bore, evidence): (Option<&Heard>, Option<&Evidence>),
     ) -> Vec<CutLimit> {
-        let most = bore.and_then(|h| Some((h, h.limits.upper().known()?)));
-        let mut caps: Vec<CutLimit> = most
-            .and_then(|(heard, most)| {
-                let by = heard.upper_owner.clone();
-                let left = Reading::exact(most).ok()?.less(smallest);
-                let grade = heard.limits.grade();
-                let what = RoundFact::AtMost { most, by };
-                cap(LimitKind::Maker, what, (left, grade), evidence)
-            })
-            .into_iter()
-            .collect();
-        let limits = self.common.limits;
-        caps.extend(bore_caps::of(limits, self.outside, self.part, smallest));
+        let mut caps = bore_caps::of(self.common.limits, self.outside, self.part, smallest);
+        if let Some(heard) = bore
+            && let Some(most) = heard.limits.upper().known()
+            && let Ok(left) = Reading::exact(most)
+        {
+            let by = heard.upper_owner.clone();
+            let amount = (left.less(smallest), heard.limits.grade());
+            let what = RoundFact::AtMost { most, by };
+            caps.extend(cap(LimitKind::Maker, what, amount, evidence));
+        }
         caps
     }
 
-    /// What is asked of the permit for a reamer, where nothing is said against it.
-    pub(super) fn request(
-        &self,
-        work: &PlaceWork,
+    /// The permit to ream so much on diameter, or what stands in its place.
+    pub(super) fn permit(
+        &mut self,
         identity: Identity,
-        off: Reading,
-    ) -> Request<'_> {
+        (off, caps): (Reading, Vec<CutLimit>),
+        more: impl FnOnce(&mut Request<'_>),
+    ) -> Option<Permit> {
+        let place = self.work.place.clone();
         let joint = self.joint();
-        Request {
-            place: self.place,
+        let mut request = Request {
+            place: &place,
             operation: Operation::Ream,
             material: joint.material,
             bonded: joint.bonded,
             consent: joint.consent,
-            contradicted: !work.contradictions.is_empty(),
+            contradicted: !self.work.contradictions.is_empty(),
             identity,
             metal_lost: false,
             makers_shape: false,
             pilot: Pilot::There,
             to_size: false,
             needed: Some((Counted::Diameter, off)),
-            allowance: Allowance::default(),
+            allowance: Allowance::new(caps),
             stops: Vec::new(),
             waits: Vec::new(),
             decision: self.site.rule,
-        }
-    }
-
-    /// The permit, or what stands in its place.
-    pub(super) fn permit(
-        &self,
-        work: &mut PlaceWork,
-        request: Request<'_>,
-        only_coating: bool,
-    ) -> Option<Permit> {
+        };
+        more(&mut request);
         let wish = Wish {
-            place: self.place,
+            place: &place,
             joint: self.path,
-            readings: self.field("bore"),
+            readings: format!("{}.bore", self.path),
             operation: Operation::Ream,
-            what: self.what,
-            only_coating,
+            what: &place.words(),
+            // A bore with a window is cleaned by a step of its own.
+            only_coating: self.now.covered && request.to_size,
             instrument: "three-point internal micrometer",
         };
-        take(work, rule(request), &wish)
+        take(self.work, rule(request), &wish)
     }
 
     /// What the last pass tore is not reamed again here.
-    pub(super) fn torn(&self, work: &mut PlaceWork) -> bool {
+    pub(super) fn torn(&mut self) -> bool {
+        let at = self.work.place.clone();
         let torn = self.now.marks == Some(Marks::Torn);
-        if torn {
-            let at = self.place.clone();
-            work.steps
-                .push(Draft::refer(self.place, RoundTask::Torn { at }));
-        }
+        let refer = torn.then(|| Draft::refer(&at.clone(), RoundTask::Torn { at }));
+        self.work.steps.extend(refer);
         torn
     }
 
     /// A coating is taken out by hand, whatever lies below it.
-    pub(super) fn clean(&self, work: &mut PlaceWork) {
+    pub(super) fn clean(&mut self) {
         if !self.now.covered {
             return;
         }
         let laminate = self.joint().material.is_some_and(|m| m.is_carbon());
-        let at = self.place.clone();
-        let task = RoundTask::Clean { at, laminate };
-        let mut draft = Draft::by_hand(self.place, ByHand::Clean, task)
-            .checking(RoundFact::WriteWhatIsLeft { laminate });
+        let at = self.work.place.clone();
+        let mut draft = Draft::by_hand(
+            &at.clone(),
+            ByHand::Clean,
+            RoundTask::Clean { at, laminate },
+        )
+        .checking(RoundFact::WriteWhatIsLeft { laminate });
         if laminate {
             draft = draft.minding(Caution::Carbon);
         }
-        work.steps.push(draft);
+        self.work.steps.push(draft);
+    }
+}
+
+/// Whether two readings were taken at one place of the bore.
+fn same_place(a: &Placed, b: &Placed) -> bool {
+    let depth = a.depth.zip(b.depth);
+    let angle = a.angle.zip(b.angle);
+    (a.depth.is_some(), a.angle.is_some()) == (b.depth.is_some(), b.angle.is_some())
+        && depth.is_none_or(|(a, b)| settled_cmp(a, b).is_eq())
+        && angle.is_none_or(|(a, b)| (a - b).abs() < deg(0.5))
+}
+
+/// A fact with the readings that it is told of.
+pub(super) fn read(fact: impl Into<Fact>, readings: &[Reading]) -> Found {
+    let readings = extremes(readings);
+    Found {
+        readings,
+        ..Found::of(fact)
     }
 }
 

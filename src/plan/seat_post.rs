@@ -3,39 +3,34 @@
 use super::caution::Caution;
 use super::round_place::{RoundPlace, placed};
 use super::seat_size::{Sized, row};
-use super::sheet::{Heard, Limited, PartDid, SeatTubeSheet};
+use super::sheet::{Limited, PartDid, SeatTubeSheet};
 use super::tried::{self, GoesIn};
-use super::work::{Answers, PlaceWork};
 use crate::fit::MaterialKind;
 use crate::judge::{Fit, Insertion, Shim, WrittenDepth};
 use crate::measure::{Outcome, Reading, settled_below};
 use crate::standard::Joint;
 
 /// The post in the tube as it is, and whether the shim at hand helps.
-pub(super) fn fit(
-    at: &RoundPlace<'_>,
-    work: &mut PlaceWork,
-    tube: &SeatTubeSheet,
-    sized: Option<&Sized<'_>>,
-) {
+pub(super) fn fit(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: Option<&Sized<'_>>) {
     let Some(post) = at.part else { return };
     if post.material == Some(MaterialKind::Carbon) {
-        work.cautions.push(Caution::CarbonPost);
+        at.work.cautions.push(Caution::CarbonPost);
     }
-    if at.known_part(work).is_none() {
+    if at.known_part().is_none() {
         return;
     }
     // A tube that is still to be reamed or cleaned is not judged by the fit of today.
-    let now = &at.now;
     let narrow = |sized: &Sized<'_>, smallest: Reading| {
         settled_below(
             smallest.value() + smallest.expanded_uncertainty(),
             sized.size,
         )
     };
-    let too_small = sized.zip(now.smallest()).is_some_and(|(s, r)| narrow(s, r));
-    let unfinished = now.covered || too_small;
-    tried::heard(work, now.part, GoesIn::Slides, !unfinished);
+    let too_small = sized
+        .zip(at.now.smallest())
+        .is_some_and(|(s, r)| narrow(s, r));
+    let unfinished = at.now.covered || too_small;
+    tried::heard(at.work, at.now.part, GoesIn::Slides, !unfinished);
     if unfinished {
         return;
     }
@@ -47,40 +42,34 @@ pub(super) fn fit(
         sold_as,
         ..Fit::default()
     };
-    let Some(said) = at.fits(post, Limited::Clearance, asked) else {
+    let Some(said) = at.fits(post, asked) else {
         return;
     };
     // Where published windows disagree the post itself decides, once it was tried.
-    if now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided {
-        work.found(&said);
+    if at.now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided {
+        at.work.found(&said);
     } else {
-        work.judged(&said, at.fit);
+        at.judged(&said, at.fit.reading);
     }
     let Some(sheet) = tube.shim.and_then(|s| Reading::exact(s).ok()) else {
         return;
     };
     let asked = Shim {
-        bore: now.bore.clone(),
+        bore: at.now.bore.clone(),
         post: placed(post),
         nominal: sold_as,
-        clearance: at.heard(Limited::Clearance).map(|h: Heard| h.limits),
+        clearance: at.heard(Limited::Clearance).map(|h| h.limits),
         sheet: Some(sheet),
         rule: Some(at.site.rule),
         ..Shim::default()
     };
     if let Ok(said) = asked.answer(at.site.tables) {
-        let reading = "seat_tube.shim";
-        work.judged(&said, Answers { reading, ..at.fit });
+        at.judged(&said, "seat_tube.shim");
     }
 }
 
 /// How deep the post must go in, and whether it does.
-pub(super) fn insertion(
-    at: &RoundPlace<'_>,
-    work: &mut PlaceWork,
-    tube: &SeatTubeSheet,
-    sized: Option<&Sized<'_>>,
-) {
+pub(super) fn insertion(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: Option<&Sized<'_>>) {
     let read = at.part.and_then(|p| p.outside.first().map(Reading::value));
     let limits = tube.limits.iter().filter(|l| l.what == Limited::Insertion);
     let written = limits.filter_map(|l| {
@@ -102,12 +91,12 @@ pub(super) fn insertion(
         return;
     };
     if inserted.is_none() {
-        work.found(&said);
+        at.work.found(&said);
         return;
     }
     let reading = match tube.weld_depth {
         None => "seat_tube.weld_depth",
         Some(_) => "seat_tube.post.insertion",
     };
-    work.judged(&said, Answers { reading, ..at.fit });
+    at.judged(&said, reading);
 }

@@ -6,15 +6,14 @@ use alloc::vec::Vec;
 use super::facts::{Found, SeatTubeAsk, SeatTubeFact};
 use super::identity::{self, belief, observed};
 use super::permit::Identity;
-use super::round_place::RoundPlace;
+use super::round_place::{RoundPlace, read};
 use super::sheet::SeatTubeSheet;
 use super::site::Site;
-use super::work::PlaceWork;
 use crate::identify::Feature;
 use crate::judge::Instrument;
 use crate::measure::{Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, mm};
-use crate::standard::{Cutting, CuttingRule, Seatpost};
+use crate::standard::{Cutting, CuttingRule, Place, Seatpost};
 
 /// A size to work to, and how sure it is.
 #[derive(Debug, Clone)]
@@ -51,13 +50,9 @@ fn doubtful() -> Identity {
 }
 
 /// The size to work to.
-pub(super) fn of<'a>(
-    at: &RoundPlace<'a>,
-    work: &mut PlaceWork,
-    tube: &SeatTubeSheet,
-) -> Option<Sized<'a>> {
+pub(super) fn of<'a>(at: &mut RoundPlace<'a>, tube: &SeatTubeSheet) -> Option<Sized<'a>> {
     if let Some(proved) = tube.confirmed.as_deref() {
-        return confirmed(at, work, proved);
+        return confirmed(at, proved);
     }
     let name = tube.believed.as_deref();
     let believed = name.and_then(|name| row(&at.site, name));
@@ -68,20 +63,20 @@ pub(super) fn of<'a>(
         return Some(size);
     }
     if at.now.covered {
-        return painted(at, work, name, believed);
+        return painted(at, name, believed);
     }
     let mut seen = observed(Feature::Bore, &at.now.readings());
     seen.extend(observed(Feature::OutsideDiameter, &tube.outside));
     seen.extend(belief(name));
-    let (place, beliefs) = ((at.place, at.path), (name, None));
-    let settled = identity::settle(&at.site, work, place, &seen, beliefs, false)?;
+    let (place, names) = ((&Place::SeatTube, at.path), (name, None));
+    let settled = identity::settle(&at.site, at.work, place, &seen, names, false)?;
     let found = at.site.tables.get::<Seatpost>(&settled.code)?;
     let sized = sized(found, settled.identity)?;
     // A label that says another size than the readings.
     if let (Some(name), Some(said)) = (name, believed.and_then(|row| row.diameter.nominal()))
         && settled_cmp(said, sized.size).is_ne()
     {
-        work.settled(SeatTubeFact::OtherThanBelieved {
+        at.work.settled(SeatTubeFact::OtherThanBelieved {
             believed: name.into(),
             size: sized.size,
         });
@@ -90,27 +85,28 @@ pub(super) fn of<'a>(
 }
 
 /// A size that a plug or the post proved.
-fn confirmed<'a>(at: &RoundPlace<'a>, work: &mut PlaceWork, proved: &str) -> Option<Sized<'a>> {
+fn confirmed<'a>(at: &mut RoundPlace<'a>, proved: &str) -> Option<Sized<'a>> {
     let Some(row) = row(&at.site, proved) else {
         let size = proved.into();
         let unlisted = SeatTubeFact::ProvedUnlisted { size };
-        work.contradicts(unlisted, CONFIRM, Instrument::Plug);
+        at.work.contradicts(unlisted, CONFIRM, Instrument::Plug);
         return None;
     };
     let mut sized = sized(row, Identity::Known)?;
     let size = row.code.to_string();
     let proved = SeatTubeFact::Proved { size: size.clone() };
-    work.settled(Found::of(proved).resting_on(row.diameter.evidence()));
+    at.work
+        .settled(Found::of(proved).resting_on(row.diameter.evidence()));
     let (small, large) = (at.now.smallest()?, at.now.largest()?);
     // A bore that is larger all over than the post that proves it shows another size.
     let reach = mm(2.0 * HALF_STEP_MM) + small.expanded_uncertainty();
     if !at.now.worked && settled_below(sized.size + reach, small.value()) {
         let (low, high) = (small.value(), large.value());
         let smaller = SeatTubeFact::ProvedSmaller { size, low, high };
-        work.contradicts(smaller, CONFIRM, Instrument::Plug);
+        at.work.contradicts(smaller, CONFIRM, Instrument::Plug);
         return None;
     }
-    if at.now.covered && !paint_explains(at, work, sized.size) {
+    if at.now.covered && !paint_explains(at, sized.size) {
         sized.identity = doubtful();
     }
     Some(sized)
@@ -122,7 +118,7 @@ fn thickest_coat(site: &Site<'_>) -> Length {
 }
 
 /// Whether the thickest coat can hide what is missing to the size at the narrowest place; told where it cannot.
-fn paint_explains(at: &RoundPlace<'_>, work: &mut PlaceWork, size: Length) -> bool {
+fn paint_explains(at: &mut RoundPlace<'_>, size: Length) -> bool {
     let Some(smallest) = at.now.smallest() else {
         return true;
     };
@@ -130,10 +126,8 @@ fn paint_explains(at: &RoundPlace<'_>, work: &mut PlaceWork, size: Length) -> bo
     let hidden = thickest_coat(&at.site) + smallest.expanded_uncertainty();
     let explained = !settled_below(hidden, missing);
     if !explained {
-        work.settled(Found {
-            readings: Vec::from([smallest]),
-            ..Found::of(SeatTubeFact::NoCoat { missing })
-        });
+        let no_coat = SeatTubeFact::NoCoat { missing };
+        at.work.settled(read(no_coat, &[smallest]));
     }
     explained
 }
@@ -141,8 +135,7 @@ fn paint_explains(at: &RoundPlace<'_>, work: &mut PlaceWork, size: Length) -> bo
 /// The size to work to under paint. Paint only narrows a bore: the true size lies at or above the largest reading less its
 /// uncertainty, and no further above the smallest than a coat on both walls can hide.
 fn painted<'a>(
-    at: &RoundPlace<'a>,
-    work: &mut PlaceWork,
+    at: &mut RoundPlace<'a>,
     name: Option<&str>,
     believed: Option<&'a Seatpost>,
 ) -> Option<Sized<'a>> {
@@ -159,7 +152,8 @@ fn painted<'a>(
         .filter(|post| post.diameter.nominal().is_some_and(agrees))
         .collect();
     if let (Some(size), None) = (name, believed) {
-        work.settled(SeatTubeFact::Unlisted { size: size.into() });
+        at.work
+            .settled(SeatTubeFact::Unlisted { size: size.into() });
     }
     let taken = match (believed, fits.as_slice()) {
         (None, [only]) => Some(*only),
@@ -177,12 +171,13 @@ fn painted<'a>(
             is: post.code.to_string(),
             others: agree.clone(),
         };
-        work.settled(Found::of(size).resting_on(post.diameter.evidence()));
+        at.work
+            .settled(Found::of(size).resting_on(post.diameter.evidence()));
     } else {
         if let Some(size) = believed.and_then(|post| post.diameter.nominal()) {
-            paint_explains(at, work, size);
+            paint_explains(at, size);
         }
-        work.settled(SeatTubeFact::NotNamed {
+        at.work.settled(SeatTubeFact::NotNamed {
             believed: label.clone(),
             low: small.value(),
             high: large.value(),
@@ -193,6 +188,7 @@ fn painted<'a>(
         return sized(taken?, Identity::Known);
     }
     let believed = label.filter(|_| taken.is_some());
-    work.ask(CONFIRM, SeatTubeAsk::WhichSize { believed, agree });
+    at.work
+        .ask(CONFIRM, SeatTubeAsk::WhichSize { believed, agree });
     sized(taken?, doubtful())
 }

@@ -1,25 +1,23 @@
 //! The seat tube: it comes first, so that the frame can be held by a post.
 
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::Stop;
 use super::bore_now;
 use super::caution::Caution;
-use super::facts::{Fact, Found, RoundFact, SeatTubeAsk, SeatTubeFact, SeatTubeTask};
-use super::permit::Request;
-use super::round_place::{RoundPlace, cap};
+use super::facts::{Found, RoundFact, SeatTubeAsk, SeatTubeFact, SeatTubeTask};
+use super::round_place::{RoundPlace, cap, read};
 use super::seat_post;
 use super::seat_size::{self, HALF_STEP_MM, Sized};
 use super::sheet::{Limited, SeatTubeSheet};
 use super::site::{Site, tool};
 use super::work::{Answers, Draft, PlaceWork};
-use crate::evidence::Grade;
-use crate::face::{Allowance, CutLimit, LimitKind};
+use crate::evidence::{Evidence, Grade};
+use crate::face::{CutLimit, LimitKind};
 use crate::fit::{Caution as FitCaution, MaterialKind, Shape};
-use crate::judge::{Instrument, extremes, sizes};
+use crate::judge::{Instrument, sizes};
 use crate::measure::{Outcome, Reading, settled_below, settled_cmp};
-use crate::quantity::mm;
+use crate::quantity::{Length, mm};
 use crate::standard::{Cutting, CuttingRule, Place};
 use crate::thread::Turn;
 
@@ -44,16 +42,12 @@ pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
     let now = bore_now::of(&tube.bore, &tube.after, passes, tube.coating, false);
     work.measured = !tube.bore.is_empty();
     work.worked = now.worked;
-    if now.bore.is_empty() {
-        work.ask("seat_tube.bore", SeatTubeAsk::Bore);
-        return work;
-    }
-    let at = RoundPlace {
+    let mut at = RoundPlace {
         site: *site,
-        place: &Place::SeatTube,
+        work: &mut work,
         path: "seat_tube",
-        what: "seat tube",
         common: tube.common(),
+        first: &tube.bore,
         now,
         outside: &tube.outside,
         part: tube.post.as_ref(),
@@ -62,99 +56,98 @@ pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
             trial: "seat_tube.passes",
             written: "seat_tube.limits",
         },
-        gauge: Instrument::InsideCaliper,
     };
-    let shape = sizes(&at.now.bore).and_then(|sizes| Shape::of(&sizes));
-    let Ok(shape) = shape else { return work };
-    shapes(&at, &mut work, &shape);
-    clear(&mut work, tube);
-    let over = shape.largest().value() - shape.smallest().value();
-    if settled_below(mm(NO_SIZE_SPREAD_MM), over) {
-        work.settled(SeatTubeFact::Spread { over });
-        work.ask("seat_tube.bore", SeatTubeAsk::BoreClean);
-        return work;
-    }
-    at.wall(&mut work);
-    let sized = seat_size::of(&at, &mut work, tube);
-    seat_post::fit(&at, &mut work, tube, sized.as_ref());
-    seat_post::insertion(&at, &mut work, tube, sized.as_ref());
-    if let Some(sized) = sized {
-        ream(&at, &mut work, tube, &sized);
+    if at.now.bore.is_empty() {
+        at.work.ask("seat_tube.bore", SeatTubeAsk::Bore);
+    } else if let Ok(shape) = sizes(&at.now.bore).and_then(|sizes| Shape::of(&sizes)) {
+        shapes(&mut at, &shape);
+        clear(&mut at, tube);
+        one_size(
+            &mut at,
+            tube,
+            shape.largest().value() - shape.smallest().value(),
+        );
     }
     work
 }
 
-fn shapes(at: &RoundPlace<'_>, work: &mut PlaceWork, shape: &Shape) {
+/// The bore that is one size: its wall, its post, what it is reamed to.
+fn one_size(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, over: Length) {
+    if settled_below(mm(NO_SIZE_SPREAD_MM), over) {
+        at.work.settled(SeatTubeFact::Spread { over });
+        at.work.ask("seat_tube.bore", SeatTubeAsk::BoreClean);
+        return;
+    }
+    at.wall();
+    let sized = seat_size::of(at, tube);
+    seat_post::fit(at, tube, sized.as_ref());
+    seat_post::insertion(at, tube, sized.as_ref());
+    if let Some(sized) = sized {
+        ream(at, tube, &sized);
+    }
+}
+
+fn shapes(at: &mut RoundPlace<'_>, shape: &Shape) {
     let readings = at.now.readings();
-    work.settled(Found {
-        readings: extremes(&readings),
-        ..Found::of(RoundFact::Bore {
-            after_work: at.now.worked,
-            count: readings.len(),
-        })
-    });
+    let (after_work, count) = (at.now.worked, readings.len());
+    let bore = RoundFact::Bore { after_work, count };
+    at.work.settled(read(bore, &readings));
     let seen = |length: Option<Reading>| {
         let length = length.map(|r| r.value());
         length.filter(|l| settled_cmp(l.abs(), mm(SEEN_MM)).is_ge())
     };
     let (out_of_round, taper) = (seen(shape.ovality()), seen(shape.taper()));
     if out_of_round.or(taper).is_some() {
-        work.settled(SeatTubeFact::Shape {
+        at.work.settled(SeatTubeFact::Shape {
             out_of_round,
             taper,
         });
     }
-    at.came_off(work);
+    at.came_off();
     if shape.cautions().contains(&FitCaution::ShapeAtLeast) {
-        work.ask("seat_tube.bore", SeatTubeAsk::Bore);
+        at.work.ask("seat_tube.bore", SeatTubeAsk::Bore);
     }
 }
 
 /// A bore read below the depth to which the tube is said to be clear.
-fn clear(work: &mut PlaceWork, tube: &SeatTubeSheet) {
+fn clear(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet) {
     let depths = tube.bore.iter().filter_map(|p| p.depth);
     let deepest = depths.max_by(|a, b| settled_cmp(*a, *b));
     if let (Some(read), Some(clear)) = (deepest, tube.clear_depth)
         && settled_below(clear, read)
     {
-        work.contradicts(
-            SeatTubeFact::BelowClear { read, clear },
-            CLEAR,
-            Instrument::Depth,
-        );
+        let below = SeatTubeFact::BelowClear { read, clear };
+        at.work.contradicts(below, CLEAR, Instrument::Depth);
     }
 }
 
 /// Reams, or leaves.
-fn ream(at: &RoundPlace<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, sized: &Sized<'_>) {
-    let (Some(smallest), Ok(target)) = (at.now.smallest(), Reading::exact(sized.size)) else {
+fn ream(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: &Sized<'_>) {
+    let size = sized.size;
+    let (Some(smallest), Ok(target)) = (at.now.smallest(), Reading::exact(size)) else {
         return;
     };
     let short = target.less(&smallest);
     if !settled_below(short.expanded_uncertainty(), short.value()) {
-        nothing_to_ream(at, work, short, sized);
+        nothing_to_ream(at, short, size);
         return;
     }
-    if at.torn(work) {
+    if at.torn() {
         return;
     }
     let stops = stops(at, tube, sized);
-    let clear_unknown = stops.len() == 1;
-    let request = Request {
-        to_size: true,
-        allowance: Allowance::new(caps(at, &smallest)),
-        stops,
-        waits: clear_unknown.then(|| CLEAR.into()).into_iter().collect(),
-        ..at.request(work, sized.identity.clone(), short)
-    };
-    let Some(permit) = at.permit(work, request, at.now.covered) else {
-        return;
-    };
     // The depth is asked for only where a reamer goes in.
+    let clear_unknown = stops.len() == 1;
+    let caps = caps(at, &smallest);
+    let permit = at.permit(sized.identity.clone(), (short, caps), |request| {
+        request.to_size = true;
+        request.stops = stops;
+        request.waits.extend(clear_unknown.then(|| CLEAR.into()));
+    });
+    let Some(permit) = permit else { return };
     if clear_unknown {
-        work.ask(CLEAR, SeatTubeAsk::ClearDepth);
+        at.work.ask(CLEAR, SeatTubeAsk::ClearDepth);
     }
-    let size = sized.size;
     let mut draft = Draft::cut(permit, SeatTubeTask::Ream { size })
         .with(tool("reamer", SeatTubeFact::Reamer { size }))
         .turned(Turn::Clockwise)
@@ -167,72 +160,59 @@ fn ream(at: &RoundPlace<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, sized: 
             .minding(Caution::CarbonPost)
             .checking(SeatTubeFact::NoEdge);
     }
-    work.steps.push(draft);
+    at.work.steps.push(draft);
 }
 
 /// Large enough; and what is above its size after the work was reamed too far, and nothing cuts it back.
-fn nothing_to_ream(at: &RoundPlace<'_>, work: &mut PlaceWork, short: Reading, sized: &Sized<'_>) {
-    let (by, size) = (short.value(), sized.size);
+fn nothing_to_ream(at: &mut RoundPlace<'_>, short: Reading, size: Length) {
+    let by = short.value();
     let too_far = mm(HALF_STEP_MM) + short.expanded_uncertainty();
     if !at.now.worked {
-        work.leave(if settled_below(mm(0.0), by) {
+        at.work.leave(if settled_below(mm(0.0), by) {
             SeatTubeFact::AboutThere { by, size }
         } else {
             SeatTubeFact::LargeEnough { size }
         });
     } else if settled_below(too_far, -by) {
-        work.fact(Found {
+        let fact = SeatTubeFact::ReamedTooFar { by: -by, size };
+        at.work.fact(Found {
             readings: at.now.readings(),
-            ..Found::practice(
-                Outcome::NonconformityShown,
-                SeatTubeFact::ReamedTooFar { by: -by, size },
-            )
+            ..Found::practice(Outcome::NonconformityShown, fact)
         });
-        work.cure(SeatTubeFact::LargerPostOrShim);
+        at.work.cure(SeatTubeFact::LargerPostOrShim);
     }
 }
 
 /// What may come off on diameter: what makers limit, and the stock that any text gives for a reamer.
 fn caps(at: &RoundPlace<'_>, smallest: &Reading) -> Vec<CutLimit> {
-    let mut caps = at.caps(smallest, at.heard(Limited::Bore).as_ref(), None);
+    let mut caps = at.caps(smallest, (at.heard(Limited::Bore).as_ref(), None));
     if let Some((most, row)) = CuttingRule::greatest(Cutting::ReamStock, at.site.tables)
         && let (Ok(off), Some(grade)) = (Reading::exact(most), row.window.grade())
     {
-        let what = SeatTubeFact::Stock { most };
-        caps.extend(cap(
-            LimitKind::Other,
-            what,
-            (off, grade),
-            row.window.evidence(),
-        ));
+        let (what, from) = (SeatTubeFact::Stock { most }, row.window.evidence());
+        caps.extend(cap(LimitKind::Other, what, (off, grade), from));
     }
     caps
 }
 
 /// What the reamer stops at: the size, a depth that is written, the clear depth.
 fn stops(at: &RoundPlace<'_>, tube: &SeatTubeSheet, sized: &Sized<'_>) -> Vec<Stop> {
-    let stop = |limit: SeatTubeFact, grade: Option<Grade>| Stop {
-        limit: Fact::from(limit),
+    let stop = |limit: SeatTubeFact, grade, evidence: Option<&Evidence>| Stop {
+        limit: limit.into(),
         to_go: None,
         grade,
-        sources: Vec::new(),
+        sources: evidence.map_or_else(Vec::new, |e| e.sources().to_vec()),
     };
     let figure = &sized.row.diameter;
-    let sources = figure.evidence().map(|e| e.sources().to_vec());
-    let mut stops = Vec::from([Stop {
-        sources: sources.unwrap_or_default(),
-        ..stop(SeatTubeFact::ToSize { size: sized.size }, figure.grade())
-    }]);
-    if let Some(heard) = at.heard(Limited::Depth)
-        && let Some(depth) = heard.limits.upper().known()
-    {
-        let by: String = heard.upper_owner;
-        stops.push(stop(
-            SeatTubeFact::DepthAtMost { depth, by },
-            Some(Grade::Shop),
-        ));
-    }
+    let size = SeatTubeFact::ToSize { size: sized.size };
+    let written = at.heard(Limited::Depth).and_then(|heard| {
+        let (depth, by) = (heard.limits.upper().known()?, heard.upper_owner);
+        Some(SeatTubeFact::DepthAtMost { depth, by })
+    });
     let clear = tube.clear_depth;
-    stops.extend(clear.map(|depth| stop(SeatTubeFact::ClearTo { depth }, None)));
+    let clear = clear.map(|depth| SeatTubeFact::ClearTo { depth });
+    let mut stops = Vec::from([stop(size, figure.grade(), figure.evidence())]);
+    stops.extend(written.map(|depth| stop(depth, Some(Grade::Shop), None)));
+    stops.extend(clear.map(|depth| stop(depth, None, None)));
     stops
 }

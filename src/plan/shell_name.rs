@@ -12,7 +12,7 @@ use super::shell::{SIDES, Sides, side_of};
 use super::shell_side::other_hand;
 use super::site::{Site, covered};
 use super::work::PlaceWork;
-use super::{ranking, shell_press, shell_window};
+use super::{ranking, shell_press, shell_width};
 use crate::evidence::Grade;
 use crate::identify::{Feature, Identification, Observation, Options, Standing, identify};
 use crate::judge::{Instrument, extremes};
@@ -27,30 +27,16 @@ const CONFIRM: &str = "shell.confirmed";
 /// A shell that is to be named.
 struct Naming<'a> {
     site: &'a Site<'a>,
+    work: &'a mut PlaceWork,
     sheet: &'a ShellSheet,
     sides: &'a Sides,
     /// The side whose bore names the thread; the two are never pooled.
     minor_of: Option<Side>,
-    /// What it is held to be: by its label, else by whose crank goes in.
-    believed: Option<&'a str>,
-    /// What was proved, else what it is held to be.
+    /// What was proved, else what it is held to be: by its label, else by whose crank goes in.
     name: Option<&'a str>,
 }
 
-impl<'a> Naming<'a> {
-    fn of(site: &'a Site<'a>, sheet: &'a ShellSheet, sides: &'a Sides) -> Self {
-        let window = || shell_window::window(site, sheet).map(|window| window.shell.as_ref());
-        let believed = sheet.believed.as_deref().or_else(window);
-        Self {
-            site,
-            sheet,
-            sides,
-            minor_of: speaks_for_both(sides),
-            believed,
-            name: sheet.confirmed.as_deref().or(believed),
-        }
-    }
-
+impl Naming<'_> {
     /// What was seen, with the width or without it: a thread that lost metal names nothing.
     fn seen(&self, width: bool) -> Vec<Observation> {
         let sheet = self.sheet;
@@ -97,7 +83,7 @@ impl<'a> Naming<'a> {
     }
 
     /// Tells what the thread named, and what a width that no pattern lists means.
-    fn told(&self, work: &mut PlaceWork, answer: Identification, code: String) -> Option<Settled> {
+    fn told(&mut self, answer: Identification, code: String) -> Option<Settled> {
         let (site, sheet) = (self.site, self.sheet);
         let row = site.tables.get::<Shell>(&code)?;
         let listed = |width: Length| {
@@ -110,19 +96,19 @@ impl<'a> Naming<'a> {
         let known = row.widths.is_empty() || sheet.width.is_empty();
         if !known && !row.widths.iter().filter_map(|w| w.nominal()).any(listed) {
             let pattern = row.name.to_string();
-            work.settled(Found {
+            self.work.settled(Found {
                 readings: sheet.width.clone(),
                 grade: Some(Grade::CommonPractice),
                 ..Found::of(ShellFact::WidthNotListed { pattern })
             });
         }
         let mut identity = Identity::Known;
-        if let Some(window) = shell_window::window(site, sheet)
-            && !shell_window::takes(site, row, window)
+        if let Some(window) = shell_width::window(site, sheet)
+            && !shell_width::takes(site, row, window)
             && weighed(sheet, &answer, window)
         {
             let (one, other) = (code.clone(), window.shell.to_string());
-            work.ask(CONFIRM, ShellAsk::WhichOf { one, other });
+            self.work.ask(CONFIRM, ShellAsk::WhichOf { one, other });
             identity = Identity::Doubtful(CONFIRM.into());
         }
         let called = |name: &str| {
@@ -132,12 +118,12 @@ impl<'a> Naming<'a> {
         if let Some(proved) = sheet.confirmed.clone().filter(|name| !called(name)) {
             let read = code.clone();
             let other = ShellFact::ProvedOther { proved, read };
-            work.contradicts(other, CONFIRM, Instrument::Part);
+            self.work.contradicts(other, CONFIRM, Instrument::Part);
             identity = Identity::Open;
         }
         let taken = ranking::taken_as(site.tables, &answer, &code);
-        work.facts.extend(taken.map(Found::from));
-        identity::tell(work, answer);
+        self.work.facts.extend(taken.map(Found::from));
+        identity::tell(self.work, answer);
         Some(Settled { code, identity })
     }
 
@@ -162,7 +148,7 @@ impl<'a> Naming<'a> {
     }
 
     /// The pattern against which the hands alone stand: the shell is in back to front, or one hand is another than it should be.
-    fn turned(&self, work: &mut PlaceWork) -> Option<String> {
+    fn turned(&mut self) -> Option<String> {
         let mut seen = self.seen(true);
         seen.retain(|o| !matches!(o, Observation::Hand { .. }));
         let code = self.code(&self.asked(&seen, false)?)?;
@@ -177,7 +163,8 @@ impl<'a> Naming<'a> {
         } else {
             one
         };
-        work.contradicts(fact, format!("shell.{side}.hand"), Instrument::Eye);
+        self.work
+            .contradicts(fact, format!("shell.{side}.hand"), Instrument::Eye);
         Some(code)
     }
 }
@@ -198,7 +185,16 @@ pub(super) fn identify_shell(
     sheet: &ShellSheet,
     sides: &Sides,
 ) -> Option<Settled> {
-    let naming = Naming::of(site, sheet, sides);
+    let window = || shell_width::window(site, sheet).map(|window| window.shell.as_ref());
+    let believed = sheet.believed.as_deref().or_else(window);
+    let mut naming = Naming {
+        site,
+        work,
+        sheet,
+        sides,
+        minor_of: speaks_for_both(sides),
+        name: sheet.confirmed.as_deref().or(believed),
+    };
     let mut all = naming.seen(true);
     if all.is_empty() && naming.name.is_none() {
         work.ask("shell.pitch", ShellAsk::Names);
@@ -209,23 +205,23 @@ pub(super) fn identify_shell(
         && let Some(answer) = naming.asked(&naming.seen(false), true)
         && let Some(code) = naming.code(&answer)
     {
-        return naming.told(work, answer, code);
+        return naming.told(answer, code);
     }
     if let Some(answer) = naming.asked(&all, false) {
         if let Some(code) = naming.code(&answer) {
-            return naming.told(work, answer, code);
+            return naming.told(answer, code);
         }
         if !naming.hands_agree(&answer)
-            && let Some(code) = naming.turned(work)
+            && let Some(code) = naming.turned()
         {
             identity::tell(work, answer);
             let identity = Identity::Open;
             return Some(Settled { code, identity });
         }
-        all.extend(belief(naming.believed));
+        all.extend(belief(believed));
     }
     // What only a bore speaks against by a little may be what it was believed to be, made or left wrong.
-    let names = (naming.believed, sheet.confirmed.as_deref());
+    let names = (believed, sheet.confirmed.as_deref());
     let place = (&Place::Shell, "shell");
     let settled = identity::settle(site, work, place, &all, names, true);
     // A bore that was read over paint names nothing: the same reading again would not either.

@@ -4,18 +4,20 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::face_now;
-use super::facts::{Found, ShellAsk, ShellFact};
-use super::round_place::cap;
-use super::sheet::ShellSheet;
+use super::facts::{ShellAsk, ShellFact};
+use super::round_place::{cap, read};
+use super::sheet::{Heard, Limited, ShellSheet};
 use super::shell::{SIDES, side_of};
-use super::shell_window::{Limit, limits, too_wide};
+use super::shell_name::weighed;
 use super::site::{Site, covered};
 use super::work::{Answers, PlaceWork};
+use crate::Error;
+use crate::evidence::{Evidence, Figure, Grade};
 use crate::face::{CutLimit, LimitKind};
-use crate::judge::{SpindleWidth, extremes};
-use crate::measure::{Reading, settled_below};
-use crate::quantity::mm;
-use crate::standard::Shell;
+use crate::judge::{Instrument, SpindleWidth, extremes, sizes_against};
+use crate::measure::{Limits, Outcome, Reading, settled_below, settled_cmp};
+use crate::quantity::{Length, mm};
+use crate::standard::{Shell, ShellWindow};
 use crate::thread::Side;
 
 /// The width of a shell as far as its faces are concerned.
@@ -43,13 +45,102 @@ impl Widths {
     }
 }
 
+/// Limits with whose they are and where they were read.
+type Offer<'a> = (Heard, Option<&'a Evidence>);
+
+/// The tightest limit of one side.
+struct Limit<'a> {
+    at: Reading,
+    by: String,
+    grade: Grade,
+    evidence: Option<&'a Evidence>,
+}
+
+impl<'a> Limit<'a> {
+    /// The tightest: the greatest lower one, or the smallest upper one.
+    fn tightest(all: &[Offer<'a>], lower: bool) -> Option<Self> {
+        let ends = all.iter().filter_map(|(heard, evidence)| {
+            let (end, by) = if lower {
+                (heard.limits.lower(), &heard.lower_owner)
+            } else {
+                (heard.limits.upper(), &heard.upper_owner)
+            };
+            Some(Self {
+                at: Reading::exact(end.known()?).ok()?,
+                by: by.clone(),
+                grade: heard.limits.grade(),
+                evidence: *evidence,
+            })
+        });
+        ends.reduce(|a, b| {
+            let order = settled_cmp(a.at.value(), b.at.value());
+            let keep = if lower { order.is_ge() } else { order.is_le() };
+            if keep { a } else { b }
+        })
+    }
+
+    /// What may come off before the width is at its least.
+    fn leaves(&self, what: ShellFact, left: Reading) -> Option<CutLimit> {
+        let amount = (left, self.grade);
+        cap(LimitKind::MinimumWidth, what, amount, self.evidence)
+    }
+}
+
+/// Limits that a row prints, with whose they are.
+pub(super) fn printed(figure: &Figure, owner: &str) -> Heard {
+    Heard {
+        limits: Limits::of_size(figure),
+        lower_owner: owner.into(),
+        upper_owner: owner.into(),
+    }
+}
+
+/// The window that the sheet names.
+pub(super) fn window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a ShellWindow> {
+    site.tables.get::<ShellWindow>(sheet.window.as_deref()?)
+}
+
+/// Whether a shell takes the parts, and so the window, of a pattern: the same, or one pitch and hardly another diameter.
+pub(super) fn takes(site: &Site<'_>, row: &Shell, window: &ShellWindow) -> bool {
+    let of = site.tables.get::<Shell>(&window.shell);
+    let size = |row: &Shell| row.thread.as_ref().and_then(|t| t.value().copied());
+    row.code == window.shell
+        || size(row).zip(of.and_then(size)).is_some_and(|(a, b)| {
+            a.pitch().same_as(b.pitch()) && settled_below((a.major() - b.major()).abs(), mm(0.2))
+        })
+}
+
+/// What the window allows that the sheet names, unless it is for another shell.
+fn of_window<'a>(
+    site: &Site<'a>,
+    work: &mut PlaceWork,
+    sheet: &ShellSheet,
+    row: Option<&Shell>,
+) -> Option<Offer<'a>> {
+    let window = window(site, sheet)?;
+    // Where only the window says which shell it is, that is asked and not held against the readings.
+    let answer = work.identification.as_ref();
+    let asked = answer.is_some_and(|answer| weighed(sheet, answer, window));
+    let Some(row) = row.filter(|row| !asked && !takes(site, row, window)) else {
+        let heard = printed(&window.window, &window.owner);
+        return Some((heard, window.window.evidence()));
+    };
+    let other = ShellFact::OtherWindow {
+        window: window.code.to_string(),
+        is_for: window.shell.to_string(),
+        this: row.code.to_string(),
+    };
+    work.contradicts(other, "shell.window", Instrument::Sheet);
+    None
+}
+
 /// The faces of the sheet that a cut may be asked of.
-pub(super) fn faces(sheet: &ShellSheet) -> Vec<Side> {
+fn faces(sheet: &ShellSheet) -> usize {
     let spoken_of = |side: &Side| {
         let here = side_of(sheet, *side);
         here.face.is_some() || covered(here.coating.or(sheet.coating))
     };
-    SIDES.into_iter().filter(spoken_of).collect()
+    SIDES.into_iter().filter(spoken_of).count()
 }
 
 /// What came off the faces so far.
@@ -71,23 +162,9 @@ fn read_after(sheet: &ShellSheet) -> Option<&[Reading]> {
 
 /// The width as it is now: read after the work, or the first width less what came off both faces.
 fn now(sheet: &ShellSheet) -> Vec<Reading> {
-    if let Some(after) = read_after(sheet) {
-        return after.to_vec();
-    }
     let less = |width: &Reading| taken(sheet).fold(*width, |w, off| w.less(&off));
-    sheet.width.iter().map(less).collect()
-}
-
-/// A limit that nobody knows yet.
-fn unknown(ask: &ShellAsk) -> Option<CutLimit> {
-    let what = ShellFact::WidthNotKnown.to_string();
-    CutLimit::unknown(LimitKind::MinimumWidth, what, ask.to_string()).ok()
-}
-
-/// What may come off before the width is at its least.
-fn least(limit: &Limit<'_>, what: ShellFact, left: Reading) -> Option<CutLimit> {
-    let amount = (left, limit.grade);
-    cap(LimitKind::MinimumWidth, what, amount, limit.evidence)
+    let reckoned = || sheet.width.iter().map(less).collect();
+    read_after(sheet).map_or_else(reckoned, <[Reading]>::to_vec)
 }
 
 pub(super) fn of(
@@ -96,84 +173,96 @@ pub(super) fn of(
     sheet: &ShellSheet,
     row: Option<&Shell>,
 ) -> Widths {
-    if let Some(row) = row {
-        halves(sheet, row, work);
-    }
+    halves(sheet, row, work);
     let now = now(sheet);
-    let cut = now != sheet.width;
+    let after_work = now != sheet.width;
     if !now.is_empty() {
-        work.settled(Found {
-            readings: extremes(&now),
-            ..Found::of(ShellFact::Width {
-                after_work: cut,
-                count: now.len(),
-            })
-        });
+        let count = now.len();
+        let width = ShellFact::Width { after_work, count };
+        work.settled(read(width, &now));
+        spindle(site, work, sheet, &now);
     }
-    spindle(site, work, sheet, &now);
-    let (lower, upper) = limits(site, work, sheet, row);
-    let over = too_wide(site, work, sheet, &now, (lower.as_ref(), upper.as_ref()));
+    let heard = Heard::of(&sheet.limits, Limited::Width);
+    let mut all: Vec<Offer<'_>> = heard.map(|h| (h, None)).into_iter().collect();
+    all.extend(of_window(site, work, sheet, row));
+    let (lower, upper) = (Limit::tightest(&all, true), Limit::tightest(&all, false));
+    let mut breaks = |limit: &Option<Limit<'_>>, of: fn(Length, Grade) -> Result<Limits, Error>| {
+        let limit = limit.as_ref().filter(|_| !now.is_empty())?;
+        let limits = of(limit.at.value(), limit.grade).ok()?;
+        let found = sizes_against("width", &now, &limits, &limit.by, limit.evidence, site.rule);
+        let outcome = found.outcome;
+        if outcome == Some(Outcome::Undecided) {
+            let limit = limit.at.value();
+            work.ask("shell.width", ShellAsk::FinerWidth { limit });
+        }
+        work.settled(found);
+        outcome.filter(|o| *o == Outcome::NonconformityShown)
+    };
+    let too_narrow = breaks(&lower, Limits::at_least).is_some();
+    let too_wide = breaks(&upper, Limits::at_most).is_some();
+    if too_narrow {
+        work.out = true;
+        work.cure(ShellFact::TooNarrow);
+    }
     let mut widths = Widths::default();
     // Both faces share what the width can lose: half each is planned, the rest is measured again.
-    let (shared, share) = match faces(sheet).len() {
+    let (shared, share) = match faces(sheet) {
+        0 if too_wide => {
+            work.ask("shell.drive.face.probes", ShellAsk::Heights);
+            return widths;
+        }
         0 => return widths,
         1 => (false, 1.0),
         _ => (true, 0.5),
     };
-    widths.too_wide = over;
-    let (width, lower) = match (extremes(&sheet.width).first().copied(), lower) {
-        (Some(width), Some(lower)) => (width, lower),
-        (width, _) => {
-            let (field, ask) = if width.is_none() {
-                ("shell.width", ShellAsk::Width)
-            } else {
-                ("shell.window", ShellAsk::Crank)
-            };
-            widths.first.extend(unknown(&ask));
-            work.ask(field, ask);
-            return widths;
-        }
-    };
-    // What was read last counts: with what came off added, it says how wide the shell was.
-    let after = read_after(sheet).and_then(|after| extremes(after).first().copied());
-    let width = after.map_or(width, |after| {
-        taken(sheet).fold(after, |w, off| w.plus(&off))
-    });
-    let Ok(bound) = Reading::exact(lower.at) else {
+    widths.too_wide = too_wide;
+    let narrowest = |readings: &[Reading]| extremes(readings).first().copied();
+    let (Some(first), Some(lower)) = (narrowest(&sheet.width), lower) else {
+        let (field, ask) = if sheet.width.is_empty() {
+            ("shell.width", ShellAsk::Width)
+        } else {
+            ("shell.window", ShellAsk::Crank)
+        };
+        let (kind, what) = (
+            LimitKind::MinimumWidth,
+            ShellFact::WidthNotKnown.to_string(),
+        );
+        let unknown = CutLimit::unknown(kind, what, ask.to_string());
+        widths.first.extend(unknown);
+        work.ask(field, ask);
         return widths;
     };
-    let (at, by) = (lower.at, lower.by.clone());
-    let what = ShellFact::LeastWidth {
-        least: at,
-        by: by.clone(),
-        shared,
-    };
-    let left = width.less(&bound).scaled(share);
-    widths.first.extend(least(&lower, what, left));
+    let (least, by) = (lower.at.value(), lower.by.clone());
     // A side that took more than its half leaves less to the other.
-    if let Some(last) = extremes(&now).first().filter(|_| cut) {
-        let what = ShellFact::LeastWidthNow { least: at, by };
-        widths.now.extend(least(&lower, what, last.less(&bound)));
+    if let Some(last) = narrowest(&now).filter(|_| after_work) {
+        let by = by.clone();
+        let what = ShellFact::LeastWidthNow { least, by };
+        widths.now.extend(lower.leaves(what, last.less(&lower.at)));
     }
-    if over
-        && let Some(upper) = upper
+    // What was read last counts: with what came off added, it says how wide the shell was.
+    let after = read_after(sheet).and_then(narrowest);
+    let before = |after: Reading| taken(sheet).fold(after, |w, off| w.plus(&off));
+    let left = after.map_or(first, before).less(&lower.at).scaled(share);
+    let what = ShellFact::LeastWidth { least, by, shared };
+    widths.first.extend(lower.leaves(what, left));
+    if let Some(upper) = upper.filter(|_| too_wide)
         && let Some(widest) = extremes(&now).last()
-        && let Ok(most) = Reading::exact(upper.at)
     {
+        let over = widest.less(&upper.at);
         let why = ShellFact::TooWide {
-            over: widest.value() - upper.at,
-            most: upper.at,
+            over: over.value(),
+            most: upper.at.value(),
             by: upper.by,
             shared,
         };
-        widths.excess = Some((widest.less(&most).scaled(share), why.to_string()));
+        widths.excess = Some((over.scaled(share), why.to_string()));
     }
     widths
 }
 
 /// The spindle or unit at hand against the width.
 fn spindle(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &[Reading]) {
-    if sheet.made_for.is_none() || now.is_empty() {
+    if sheet.made_for.is_none() {
         return;
     }
     let asked = SpindleWidth {
@@ -193,30 +282,29 @@ fn spindle(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &[Rea
 }
 
 /// How far each face lies from the middle plane, beside what its pattern lists.
-fn halves(sheet: &ShellSheet, row: &Shell, work: &mut PlaceWork) {
-    let (Some(drive), Some(other)) = (sheet.half_drive, sheet.half_non_drive) else {
+fn halves(sheet: &ShellSheet, row: Option<&Shell>, work: &mut PlaceWork) {
+    let (Some(drive), Some(other), Some(row)) = (sheet.half_drive, sheet.half_non_drive, row)
+    else {
         return;
     };
     let lean = drive.less(&other);
     let sure = lean.sure_sign().is_ne();
     let drive_side_out_by = if sure { lean.value() } else { mm(0.0) };
-    work.settled(Found {
-        readings: Vec::from([drive, other]),
-        ..Found::of(ShellFact::Lean { drive_side_out_by })
-    });
+    let lean = ShellFact::Lean { drive_side_out_by };
+    work.settled(read(lean, &[drive, other]));
     for listed in row.half_widths.iter() {
         let sides = [
             (Side::Drive, drive, &listed.drive),
             (Side::NonDrive, other, &listed.non_drive),
         ];
-        for (side, read, figure) in sides {
-            let read = read.value();
+        for (side, half, figure) in sides {
+            let read = half.value();
             // Beyond two millimetres it is another width of the pattern that is meant (common practice).
             if let Some(listed) = figure.nominal()
                 && settled_below((read - listed).abs(), mm(2.0))
             {
                 let half = ShellFact::HalfWidth { side, read, listed };
-                work.settled(Found::of(half).resting_on(figure.evidence()));
+                work.settled(super::Found::of(half).resting_on(figure.evidence()));
             }
         }
     }
