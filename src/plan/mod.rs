@@ -35,7 +35,6 @@ mod ranking;
 mod record;
 mod round_place;
 mod rows;
-mod seat_post;
 mod seat_size;
 mod seat_tube;
 mod sheet;

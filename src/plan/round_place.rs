@@ -215,7 +215,7 @@ impl<'a> RoundPlace<'a> {
             ByHand::Clean,
             RoundTask::Clean { at, laminate },
         )
-        .checking(RoundFact::WriteWhatIsLeft { laminate });
+        .checking(RoundFact::CoatingLeft);
         if laminate {
             draft = draft.minding(Caution::Carbon);
         }

@@ -20,7 +20,8 @@ use crate::standard::{Cutting, CuttingRule, Place, Seatpost};
 pub(super) struct Sized<'a> {
     pub size: Length,
     pub row: &'a Seatpost,
-    pub identity: Identity,
+    /// How sure it is.
+    pub known: Identity,
 }
 
 /// A bore may be this far off its size and still be it. Common practice: half a step of the series.
@@ -35,13 +36,9 @@ pub(super) fn row<'a>(site: &Site<'a>, name: &str) -> Option<&'a Seatpost> {
     site.tables.get::<Seatpost>(name)
 }
 
-fn sized(row: &Seatpost, identity: Identity) -> Option<Sized<'_>> {
+fn sized(row: &Seatpost, known: Identity) -> Option<Sized<'_>> {
     let size = row.diameter.nominal()?;
-    Some(Sized {
-        size,
-        row,
-        identity,
-    })
+    Some(Sized { size, row, known })
 }
 
 /// The identity of a size that only a post can prove.
@@ -76,10 +73,9 @@ pub(super) fn of<'a>(at: &mut RoundPlace<'a>, tube: &SeatTubeSheet) -> Option<Si
     if let (Some(name), Some(said)) = (name, believed.and_then(|row| row.diameter.nominal()))
         && settled_cmp(said, sized.size).is_ne()
     {
-        at.work.settled(SeatTubeFact::OtherThanBelieved {
-            believed: name.into(),
-            size: sized.size,
-        });
+        let (believed, size) = (name.into(), sized.size);
+        let other = SeatTubeFact::OtherThanBelieved { believed, size };
+        at.work.settled(other);
     }
     Some(sized)
 }
@@ -107,7 +103,7 @@ fn confirmed<'a>(at: &mut RoundPlace<'a>, proved: &str) -> Option<Sized<'a>> {
         return None;
     }
     if at.now.covered && !paint_explains(at, sized.size) {
-        sized.identity = doubtful();
+        sized.known = doubtful();
     }
     Some(sized)
 }
@@ -155,40 +151,24 @@ fn painted<'a>(
         at.work
             .settled(SeatTubeFact::Unlisted { size: size.into() });
     }
-    let taken = match (believed, fits.as_slice()) {
-        (None, [only]) => Some(*only),
-        (None, _) => None,
-        (Some(post), fits) => fits.iter().copied().find(|p| p.code == post.code),
+    let taken = match believed {
+        Some(post) => fits.iter().copied().find(|p| p.code == post.code),
+        None => fits.first().copied().filter(|_| fits.len() == 1),
     };
-    let others = fits
-        .iter()
-        .filter(|p| taken.is_none_or(|t| t.code != p.code));
-    let agree: Vec<String> = others.map(|p| p.code.to_string()).collect();
-    let label = believed.map(|post| post.code.to_string());
-    let known = taken.is_some() && agree.is_empty();
-    if let Some(post) = taken {
-        let size = SeatTubeFact::Size {
-            is: post.code.to_string(),
-            others: agree.clone(),
-        };
-        at.work
-            .settled(Found::of(size).resting_on(post.diameter.evidence()));
-    } else {
-        if let Some(size) = believed.and_then(|post| post.diameter.nominal()) {
-            paint_explains(at, size);
-        }
-        at.work.settled(SeatTubeFact::NotNamed {
-            believed: label.clone(),
-            low: small.value(),
-            high: large.value(),
-            agree: agree.clone(),
-        });
+    let code = |post: &Seatpost| post.code.to_string();
+    let agree: Vec<String> = fits.iter().copied().map(code).collect();
+    let known = taken.is_some() && fits.len() == 1;
+    if !known {
+        let agree = agree.clone();
+        at.work.ask(CONFIRM, SeatTubeAsk::WhichSize { agree });
     }
-    if known {
-        return sized(taken?, Identity::Known);
+    let refused = believed.filter(|_| taken.is_none());
+    if let Some(size) = refused.and_then(|post| post.diameter.nominal()) {
+        paint_explains(at, size);
     }
-    let believed = label.filter(|_| taken.is_some());
-    at.work
-        .ask(CONFIRM, SeatTubeAsk::WhichSize { believed, agree });
-    sized(taken?, doubtful())
+    let (size, label) = (taken.map(code), believed.map(code));
+    let fact = SeatTubeFact::UnderPaint { size, label, agree };
+    let evidence = taken.and_then(|post| post.diameter.evidence());
+    at.work.settled(Found::of(fact).resting_on(evidence));
+    sized(taken?, if known { Identity::Known } else { doubtful() })
 }

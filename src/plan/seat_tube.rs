@@ -1,4 +1,4 @@
-//! The seat tube: it comes first, so that the frame can be held by a post.
+//! The seat tube: it comes first, so that the frame can be held by a post. How the post fits is judged elsewhere and heard here.
 
 use alloc::vec::Vec;
 
@@ -6,19 +6,19 @@ use super::answer::Stop;
 use super::bore_now;
 use super::caution::Caution;
 use super::facts::{Found, RoundFact, SeatTubeAsk, SeatTubeFact, SeatTubeTask};
-use super::round_place::{RoundPlace, cap, read};
-use super::seat_post;
-use super::seat_size::{self, HALF_STEP_MM, Sized};
-use super::sheet::{Limited, SeatTubeSheet};
+use super::round_place::{RoundPlace, cap, placed, read};
+use super::seat_size::{self, HALF_STEP_MM, Sized, row};
+use super::sheet::{Limited, PartDid, SeatTubeSheet};
 use super::site::{Site, tool};
+use super::tried::{self, GoesIn};
 use super::work::{Answers, Draft, PlaceWork};
 use crate::evidence::{Evidence, Grade};
 use crate::face::{CutLimit, LimitKind};
 use crate::fit::{Caution as FitCaution, MaterialKind, Shape};
-use crate::judge::{Instrument, sizes};
+use crate::judge::{Fit, Insertion, Instrument, Shim, WrittenDepth, sizes};
 use crate::measure::{Outcome, Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, mm};
-use crate::standard::{Cutting, CuttingRule, Place};
+use crate::standard::{Cutting, CuttingRule, Joint, Place};
 use crate::thread::Turn;
 
 /// Beyond this spread no size may be named.
@@ -80,8 +80,8 @@ fn one_size(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, over: Length) {
     }
     at.wall();
     let sized = seat_size::of(at, tube);
-    seat_post::fit(at, tube, sized.as_ref());
-    seat_post::insertion(at, tube, sized.as_ref());
+    post(at, tube, sized.as_ref());
+    insertion(at, tube, sized.as_ref());
     if let Some(sized) = sized {
         ream(at, tube, &sized);
     }
@@ -96,12 +96,9 @@ fn shapes(at: &mut RoundPlace<'_>, shape: &Shape) {
         let length = length.map(|r| r.value());
         length.filter(|l| settled_cmp(l.abs(), mm(SEEN_MM)).is_ge())
     };
-    let (out_of_round, taper) = (seen(shape.ovality()), seen(shape.taper()));
-    if out_of_round.or(taper).is_some() {
-        at.work.settled(SeatTubeFact::Shape {
-            out_of_round,
-            taper,
-        });
+    let (oval, taper) = (seen(shape.ovality()), seen(shape.taper()));
+    if oval.or(taper).is_some() {
+        at.work.settled(SeatTubeFact::Shape { oval, taper });
     }
     at.came_off();
     if shape.cautions().contains(&FitCaution::ShapeAtLeast) {
@@ -139,7 +136,7 @@ fn ream(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: &Sized<'_>) {
     // The depth is asked for only where a reamer goes in.
     let clear_unknown = stops.len() == 1;
     let caps = caps(at, &smallest);
-    let permit = at.permit(sized.identity.clone(), (short, caps), |request| {
+    let permit = at.permit(sized.known.clone(), (short, caps), |request| {
         request.to_size = true;
         request.stops = stops;
         request.waits.extend(clear_unknown.then(|| CLEAR.into()));
@@ -175,10 +172,8 @@ fn nothing_to_ream(at: &mut RoundPlace<'_>, short: Reading, size: Length) {
         });
     } else if settled_below(too_far, -by) {
         let fact = SeatTubeFact::ReamedTooFar { by: -by, size };
-        at.work.fact(Found {
-            readings: at.now.readings(),
-            ..Found::practice(Outcome::NonconformityShown, fact)
-        });
+        let too_far = Found::practice(Outcome::NonconformityShown, fact);
+        at.work.fact(too_far);
         at.work.cure(SeatTubeFact::LargerPostOrShim);
     }
 }
@@ -215,4 +210,95 @@ fn stops(at: &RoundPlace<'_>, tube: &SeatTubeSheet, sized: &Sized<'_>) -> Vec<St
     stops.extend(written.map(|depth| stop(depth, Some(Grade::Shop), None)));
     stops.extend(clear.map(|depth| stop(depth, None, None)));
     stops
+}
+
+/// The post in the tube as it is, and whether the shim at hand helps.
+fn post(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: Option<&Sized<'_>>) {
+    let Some(post) = at.part else { return };
+    if post.material == Some(MaterialKind::Carbon) {
+        at.work.cautions.push(Caution::CarbonPost);
+    }
+    if at.known_part().is_none() {
+        return;
+    }
+    // A tube that is still to be reamed or cleaned is not judged by the fit of today.
+    let narrow = |sized: &Sized<'_>, smallest: Reading| {
+        settled_below(
+            smallest.value() + smallest.expanded_uncertainty(),
+            sized.size,
+        )
+    };
+    let too_small = sized
+        .zip(at.now.smallest())
+        .is_some_and(|(s, r)| narrow(s, r));
+    let unfinished = at.now.covered || too_small;
+    tried::heard(at.work, at.now.part, GoesIn::Slides, !unfinished);
+    if unfinished {
+        return;
+    }
+    let believed = tube.believed.as_deref();
+    let believed = believed.and_then(|name| row(&at.site, name)?.diameter.nominal());
+    let sold_as = sized.map(|s| s.size).or(believed);
+    let asked = Fit {
+        joint: Some(Joint::Seatpost),
+        sold_as,
+        ..Fit::default()
+    };
+    let Some(said) = at.fits(post, asked) else {
+        return;
+    };
+    // Where published windows disagree the post itself decides, once it was tried.
+    if at.now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided {
+        at.work.found(&said);
+    } else {
+        at.judged(&said, at.fit.reading);
+    }
+    let Some(sheet) = tube.shim.and_then(|s| Reading::exact(s).ok()) else {
+        return;
+    };
+    let asked = Shim {
+        bore: at.now.bore.clone(),
+        post: placed(post),
+        nominal: sold_as,
+        clearance: at.heard(Limited::Clearance).map(|h| h.limits),
+        sheet: Some(sheet),
+        rule: Some(at.site.rule),
+        ..Shim::default()
+    };
+    if let Ok(said) = asked.answer(at.site.tables) {
+        at.judged(&said, "seat_tube.shim");
+    }
+}
+
+/// How deep the post must go in, and whether it does.
+fn insertion(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: Option<&Sized<'_>>) {
+    let read = at.part.and_then(|p| p.outside.first().map(Reading::value));
+    let limits = tube.limits.iter().filter(|l| l.what == Limited::Insertion);
+    let written = limits.filter_map(|l| {
+        Some(WrittenDepth {
+            owner: l.owner.clone(),
+            depth: l.limits.lower().known()?,
+        })
+    });
+    let inserted = at.part.and_then(|p| Reading::exact(p.insertion?).ok());
+    let asked = Insertion {
+        post: sized.map(|s| s.size).or(read),
+        weld: tube.weld_depth,
+        written: written.collect(),
+        inserted,
+        clear: tube.clear_depth,
+        rule: Some(at.site.rule),
+    };
+    let Ok(said) = asked.answer(at.site.tables) else {
+        return;
+    };
+    if inserted.is_none() {
+        at.work.found(&said);
+        return;
+    }
+    let reading = match tube.weld_depth {
+        None => "seat_tube.weld_depth",
+        Some(_) => "seat_tube.post.insertion",
+    };
+    at.judged(&said, reading);
 }

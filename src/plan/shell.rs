@@ -4,9 +4,10 @@ use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::face;
+use super::face_now;
 use super::facts::{Found, ShellFact};
 use super::permit::Identity;
-use super::sheet::{ShellSheet, ShellSide};
+use super::sheet::{Face, ShellSheet, ShellSide};
 use super::shell_side::{begin, spoken_of};
 use super::site::Site;
 use super::thread_now::{self, Now, Stated};
@@ -23,6 +24,14 @@ pub(super) const fn side_of(sheet: &ShellSheet, side: Side) -> &ShellSide {
         Side::Drive => &sheet.drive,
         Side::NonDrive => &sheet.non_drive,
     }
+}
+
+/// A face as it is now.
+pub(super) fn face_of(sheet: &ShellSheet, side: Side) -> Option<(&Face, face_now::Now<'_>)> {
+    let here = side_of(sheet, side);
+    let face = here.face.as_ref()?;
+    let coating = face.coating.or(here.coating).or(sheet.coating);
+    Some((face, face_now::now(face, coating)))
 }
 
 pub(super) const fn other(side: Side) -> Side {
@@ -88,9 +97,8 @@ pub(super) fn plan(site: &Site<'_>, sheet: &ShellSheet) -> Vec<PlaceWork> {
     let mut alike = Vec::new();
     match (row, &settled, size) {
         (Some(row), Some(settled), Some(size)) => {
-            let fact = ShellFact::Thread {
-                thread: size.to_string(),
-            };
+            let thread_as = size.to_string();
+            let fact = ShellFact::Thread { thread: thread_as };
             let evidence = thread.and_then(|t| t.evidence());
             shell.settled(Found::of(fact).resting_on(evidence));
             shell_side::hands(&mut shell, sheet, row);

@@ -5,7 +5,7 @@ use alloc::format;
 use super::face_now;
 use super::facts::{Found, ShellAsk};
 use super::sheet::{Heard, Limited, ShellSheet};
-use super::shell::{SIDES, side_of};
+use super::shell::{SIDES, face_of, side_of};
 use super::site::Site;
 use super::work::PlaceWork;
 use crate::judge::sizes_against;
@@ -32,10 +32,8 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
         return;
     };
     let survey = |side: Side| {
-        let here = side_of(sheet, side);
-        let face = here.face.as_ref()?;
-        let coating = face.coating.or(here.coating).or(sheet.coating);
-        face_now::survey(face, face_now::now(face, coating).probes, "shell").ok()
+        let (face, now) = face_of(sheet, side)?;
+        face_now::survey(face, now.probes, "shell").ok()
     };
     let (Some(drive), Some(other)) = (survey(Side::Drive), survey(Side::NonDrive)) else {
         unsurveyed(sheet, works);
@@ -47,14 +45,7 @@ pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWo
     };
     let (limits, owner) = (&heard.limits, heard.owner());
     let read = [found.run_out];
-    let held = sizes_against(
-        "parallelism of both faces",
-        &read,
-        limits,
-        &owner,
-        None,
-        site.rule,
-    );
+    let held = sizes_against("parallelism", &read, limits, &owner, None, site.rule);
     let is_face = |work: &PlaceWork| matches!(work.place, Place::ShellFace(_));
     // A face that is cut is another one afterwards: both are surveyed again then.
     let cuts = |work: &PlaceWork| work.steps.iter().any(|s| s.operation().cuts());

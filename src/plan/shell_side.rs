@@ -43,17 +43,15 @@ pub(super) fn hands(work: &mut PlaceWork, sheet: &ShellSheet, row: &Shell) {
 
 /// The hand that a side is worked with: read, or printed without dispute for its pattern.
 fn hand_for(work: &mut PlaceWork, whole: &Whole<'_>, side: Side) -> Option<Hand> {
-    if let Some(found) = side_of(whole.sheet, side).hand {
-        return Some(found);
-    }
     let fact = whole.row.and_then(|row| row.hand_fact(side));
-    let printed = fact
+    let sure = fact
         .filter(|f| f.dissent().is_empty() && f.grade().is_some_and(|g| g > Grade::Memory))
         .and_then(|f| f.value().copied());
-    if printed.is_none() {
+    let hand = side_of(whole.sheet, side).hand.or(sure);
+    if hand.is_none() {
         work.ask(format!("shell.{side}.hand"), ShellAsk::Hand);
     }
-    printed
+    hand
 }
 
 /// One threaded side.

@@ -3,11 +3,10 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::face_now;
 use super::facts::{ShellAsk, ShellFact};
 use super::round_place::{cap, read};
 use super::sheet::{Heard, Limited, ShellSheet};
-use super::shell::{SIDES, side_of};
+use super::shell::{SIDES, face_of, side_of};
 use super::shell_name::weighed;
 use super::site::{Site, covered};
 use super::work::{Answers, PlaceWork};
@@ -125,11 +124,9 @@ fn of_window<'a>(
         let heard = printed(&window.window, &window.owner);
         return Some((heard, window.window.evidence()));
     };
-    let other = ShellFact::OtherWindow {
-        window: window.code.to_string(),
-        is_for: window.shell.to_string(),
-        this: row.code.to_string(),
-    };
+    let (window, of) = (window.code.to_string(), window.shell.to_string());
+    let this = row.code.to_string();
+    let other = ShellFact::OtherWindow { window, of, this };
     work.contradicts(other, "shell.window", Instrument::Sheet);
     None
 }
@@ -145,12 +142,8 @@ fn faces(sheet: &ShellSheet) -> usize {
 
 /// What came off the faces so far.
 fn taken(sheet: &ShellSheet) -> impl Iterator<Item = Reading> {
-    SIDES.into_iter().filter_map(|side| {
-        let here = side_of(sheet, side);
-        let face = here.face.as_ref()?;
-        let coating = face.coating.or(here.coating).or(sheet.coating);
-        face_now::now(face, coating).deepest()
-    })
+    let off = |side| face_of(sheet, side)?.1.deepest();
+    SIDES.into_iter().filter_map(off)
 }
 
 /// The readings of the width after the last pass that read it.
@@ -248,14 +241,10 @@ pub(super) fn of(
     if let Some(upper) = upper.filter(|_| too_wide)
         && let Some(widest) = extremes(&now).last()
     {
-        let over = widest.less(&upper.at);
-        let why = ShellFact::TooWide {
-            over: over.value(),
-            most: upper.at.value(),
-            by: upper.by,
-            shared,
-        };
-        widths.excess = Some((over.scaled(share), why.to_string()));
+        let (excess, most, by) = (widest.less(&upper.at), upper.at.value(), upper.by);
+        let over = excess.value();
+        let why = ShellFact::TooWide { over, most, by };
+        widths.excess = Some((excess.scaled(share), why.to_string()));
     }
     widths
 }

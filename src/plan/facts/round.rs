@@ -20,7 +20,7 @@ facts! {
         /// A maker's greatest bore, which stops a cut.
         AtMost { most: Length, by: String },
         /// What is to be written down when a coating was taken out by hand.
-        WriteWhatIsLeft { laminate: bool },
+        CoatingLeft,
     }
     /// What is asked of a bore that takes a part.
     RoundAsk {

@@ -11,13 +11,13 @@ facts! {
     /// What is found, left or could cure at the seat tube.
     SeatTubeFact {
         /// Out of round by at least this; wider towards the bottom by this, or narrower where it is negative.
-        Shape { out_of_round: Option<Length>, taper: Option<Length> },
+        Shape { oval: Option<Length>, taper: Option<Length> },
         /// The readings spread so far that no size may be named.
         Spread { over: Length },
         /// It was read deeper than it is said to be clear.
         BelowClear { read: Length, clear: Length },
-        /// The size that it is taken for, and which others agree with the readings.
-        Size { is: String, others: Vec<String> },
+        /// Under paint: the size that it is taken for, the one that was believed, and all that agree with the readings.
+        UnderPaint { size: Option<String>, label: Option<String>, agree: Vec<String> },
         /// A post or plug proved this size.
         Proved { size: String },
         /// A size was proved that is not listed.
@@ -26,8 +26,6 @@ facts! {
         ProvedSmaller { size: String, low: Length, high: Length },
         /// A believed size is not listed.
         Unlisted { size: String },
-        /// The readings do not name the size that was believed, or none: which sizes agree with them.
-        NotNamed { believed: Option<String>, low: Length, high: Length, agree: Vec<String> },
         /// The sheet says another size than the readings.
         OtherThanBelieved { believed: String, size: Length },
         /// No coat is so thick as what is missing to the size.
@@ -62,7 +60,7 @@ facts! {
         /// How deep the bore is clear.
         ClearDepth,
         /// Which of these sizes it is, by a post or plug.
-        WhichSize { believed: Option<String>, agree: Vec<String> },
+        WhichSize { agree: Vec<String> },
     }
     /// What is to be done at the seat tube.
     SeatTubeTask {

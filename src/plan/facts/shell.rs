@@ -48,11 +48,11 @@ facts! {
         /// The width, or its least, is not known.
         WidthNotKnown,
         /// It is wider than it may be, and faced to its width.
-        TooWide { over: Length, most: Length, by: String, shared: bool },
+        TooWide { over: Length, most: Length, by: String },
         /// It is narrower than it may be.
         TooNarrow,
         /// The window is for another shell.
-        OtherWindow { window: String, is_for: String, this: String },
+        OtherWindow { window: String, of: String, this: String },
         /// The part slips in by design.
         SlipFit,
         /// A reamer that finishes inside these limits.

@@ -18,10 +18,8 @@ impl fmt::Display for RoundFact {
                 in_mm(*by)
             ),
             Self::AtMost { most, by } => write!(f, "bore at most {} ({by})", in_mm(*most)),
-            Self::WriteWhatIsLeft { laminate } => write!(
-                f,
-                "what is left of the coating, and the bore on {}, into the sheet as a pass",
-                if *laminate { "laminate" } else { "metal" }
+            Self::CoatingLeft => f.write_str(
+                "what is left of the coating, and the bore where it is off, into the sheet as a pass",
             ),
         }
     }
@@ -36,7 +34,7 @@ impl Worded for RoundFact {
             Self::Bore { .. } => "bore as found",
             Self::CameOff { .. } => "what came off",
             Self::Narrower { .. } | Self::AtMost { .. } => "bore",
-            Self::WriteWhatIsLeft { .. } => "coating",
+            Self::CoatingLeft => "coating",
         })
     }
     fn size_count(&self) -> Option<usize> {
@@ -45,7 +43,7 @@ impl Worded for RoundFact {
             Self::CameOff { .. }
             | Self::Narrower { .. }
             | Self::AtMost { .. }
-            | Self::WriteWhatIsLeft { .. } => None,
+            | Self::CoatingLeft => None,
         }
     }
 }

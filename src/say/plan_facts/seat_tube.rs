@@ -3,6 +3,7 @@
 use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
+use alloc::vec::Vec;
 use core::fmt;
 
 use crate::fact::Worded;
@@ -13,14 +14,14 @@ use crate::quantity::{in_mm, mm};
 impl fmt::Display for SeatTubeFact {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Shape { out_of_round, taper } => {
-                let oval = out_of_round.map(|by| format!("out of round by at least {}", in_mm(by)));
+            Self::Shape { oval, taper } => {
+                let oval = oval.map(|by| format!("out of round by at least {}", in_mm(by)));
                 let cone = taper.map(|by| {
                     let way = if by < mm(0.0) { "narrower" } else { "wider" };
                     format!("{} {way} towards the bottom", in_mm(by.abs()))
                 });
                 let both: [Option<String>; 2] = [oval, cone];
-                f.write_str(&both.into_iter().flatten().collect::<alloc::vec::Vec<_>>().join("; "))
+                f.write_str(&both.into_iter().flatten().collect::<Vec<_>>().join("; "))
             }
             Self::Spread { over } => write!(
                 f,
@@ -33,11 +34,26 @@ impl fmt::Display for SeatTubeFact {
                 in_mm(*read),
                 in_mm(*clear)
             ),
-            Self::Size { is, others } if others.is_empty() => {
-                write!(f, "{is} mm: no other size agrees with the readings")
+            Self::UnderPaint { size: Some(size), agree, .. } => {
+                let others: Vec<&str> = agree.iter().filter(|a| *a != size).map(|a| &**a).collect();
+                match *others.as_slice() {
+                    [] => write!(f, "{size} mm: no other size agrees with the readings"),
+                    _ => write!(f, "{size} mm is possible, and so is {}", others.join(", ")),
+                }
             }
-            Self::Size { is, others } => {
-                write!(f, "{is} mm as believed is possible, and so is {}", others.join(", "))
+            Self::UnderPaint { size: None, label, agree } => {
+                if let Some(size) = label {
+                    write!(f, "the sheet says {size} mm, and the readings are believed, not the label: ")?;
+                }
+                match agree.as_slice() {
+                    [] => write!(f, "no listed size agrees with them"),
+                    [one] => write!(f, "they agree with {one}"),
+                    several => write!(
+                        f,
+                        "one of {}: the bore alone does not say which",
+                        several.join(", ")
+                    ),
+                }
             }
             Self::Proved { size } => write!(f, "{size} mm, proved by a post or plug"),
             Self::ProvedUnlisted { size } => {
@@ -49,21 +65,6 @@ impl fmt::Display for SeatTubeFact {
                 from_to(*low, *high)
             ),
             Self::Unlisted { size } => write!(f, "no seatpost of the size {size} is listed"),
-            Self::NotNamed { believed, low, high, agree } => {
-                if let Some(size) = believed {
-                    write!(f, "the sheet says {size} mm, and the readings are believed, not the label: ")?;
-                }
-                let read = from_to(*low, *high);
-                match agree.as_slice() {
-                    [] => write!(f, "no listed size agrees with {read}"),
-                    [one] => write!(f, "{read} agrees with {one}"),
-                    several => write!(
-                        f,
-                        "one of {}: the bore alone does not say which",
-                        several.join(", ")
-                    ),
-                }
-            }
             Self::OtherThanBelieved { believed, size } => write!(
                 f,
                 "the sheet says {believed}, the readings say {:.1}: the readings are believed, the label is not",
@@ -115,11 +116,10 @@ impl Worded for SeatTubeFact {
         Cow::Borrowed(match self {
             Self::Shape { .. } => "shape of the bore",
             Self::Spread { .. }
-            | Self::Size { .. }
+            | Self::UnderPaint { .. }
             | Self::Proved { .. }
             | Self::ProvedUnlisted { .. }
-            | Self::ProvedSmaller { .. }
-            | Self::NotNamed { .. } => "size",
+            | Self::ProvedSmaller { .. } => "size",
             Self::Unlisted { .. } | Self::OtherThanBelieved { .. } => "belief",
             Self::BelowClear { .. } | Self::DepthAtMost { .. } | Self::ClearTo { .. } => "depth",
             Self::NoCoat { .. } => "paint",
@@ -144,12 +144,8 @@ impl fmt::Display for SeatTubeAsk {
             Self::ClearDepth => {
                 f.write_str("how deep the bore is clear, to the first boss, butt or sleeve")
             }
-            Self::WhichSize { believed: Some(size), .. } => write!(
-                f,
-                "is it really {size}? Try a post of known size, and measure the bore below the paint"
-            ),
             Self::WhichSize { .. } => f.write_str(
-                "which post goes in? Try a post or plug of known size, and measure the bore below the paint",
+                "which size is it? Try a post or plug of known size, and measure the bore below the paint",
             ),
         }
     }
@@ -165,10 +161,10 @@ impl Worded for SeatTubeAsk {
                 "the spread is larger than any step of the seatpost series".into()
             }
             Self::ClearDepth => "the reamer must stop before it".into(),
-            Self::WhichSize { agree, .. } if agree.is_empty() => {
+            Self::WhichSize { agree } if agree.is_empty() => {
                 "the readings agree with no listed size, and paint hides the rest".into()
             }
-            Self::WhichSize { agree, .. } => format!(
+            Self::WhichSize { agree } => format!(
                 "the readings allow {}, and a reamer cannot put metal back",
                 agree.join(", ")
             )

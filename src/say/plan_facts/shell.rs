@@ -18,11 +18,6 @@ const fn of_side(side: Side) -> &'static str {
     }
 }
 
-/// What two faces have to share.
-const fn half(shared: bool) -> &'static str {
-    if shared { ", half of it a side" } else { "" }
-}
-
 impl fmt::Display for ShellFact {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
@@ -79,24 +74,24 @@ impl fmt::Display for ShellFact {
                 settled_mm(*read - *listed)
             ),
             Self::LeastWidth { least, by, shared } => {
-                write!(f, "least width {} ({by}){}", in_mm(*least), half(*shared))
+                let half = if *shared { ", half of it a side" } else { "" };
+                write!(f, "least width {} ({by}){half}", in_mm(*least))
             }
             Self::LeastWidthNow { least, by } => {
                 write!(f, "least width {} ({by}), by the width that is left", in_mm(*least))
             }
             Self::WidthNotKnown => f.write_str("least width of the shell"),
-            Self::TooWide { over, most, by, shared } => write!(
+            Self::TooWide { over, most, by } => write!(
                 f,
-                "the shell is {} wider than {} ({by}): it is faced to a width{}",
+                "the shell is {} wider than {} ({by}): its faces bring it back to that",
                 in_mm(*over),
-                in_mm(*most),
-                half(*shared)
+                in_mm(*most)
             ),
             Self::TooNarrow => f.write_str(
                 "narrower than its window: nothing more may come off; spacers or another unit, by the crank maker's sheet",
             ),
-            Self::OtherWindow { window, is_for, this } => {
-                write!(f, "the window {window} is for another shell ({is_for}), this one is {this}")
+            Self::OtherWindow { window, of, this } => {
+                write!(f, "the window {window} is for another shell ({of}), this one is {this}")
             }
             Self::SlipFit => f.write_str(
                 "a slip fit by design: no interference is no fault, but the bearing must not rock in its seat",
