@@ -47,12 +47,8 @@ impl<'a> RoundPlace<'a> {
 
     /// What decides here: out leaves the place out, undecided asks for what would decide it; a reading, in this field.
     pub(super) fn judged(&mut self, said: &Verdict, reading: &str) {
-        let (trial, written) = (self.fit.trial, self.fit.written);
-        let fields = Answers {
-            reading,
-            trial,
-            written,
-        };
+        let mut fields: Answers<'_> = self.fit;
+        fields.reading = reading;
         self.work.judged(said, fields);
     }
 
@@ -234,11 +230,9 @@ fn same_place(a: &Placed, b: &Placed) -> bool {
 
 /// A fact with the readings that it is told of.
 pub(super) fn read(fact: impl Into<Fact>, readings: &[Reading]) -> Found {
-    let readings = extremes(readings);
-    Found {
-        readings,
-        ..Found::of(fact)
-    }
+    let mut found = Found::of(fact);
+    found.readings = extremes(readings);
+    found
 }
 
 /// The outside of a part as it was read.

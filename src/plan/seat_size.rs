@@ -53,10 +53,9 @@ pub(super) fn of<'a>(at: &mut RoundPlace<'a>, tube: &SeatTubeSheet) -> Option<Si
     }
     let name = tube.believed.as_deref();
     let believed = name.and_then(|name| row(&at.site, name));
-    if at.now.worked
-        && let Some(size) = believed.and_then(|row| sized(row, Identity::Known))
-    {
-        // The work was done to a size; the belief that it was done to is what the readings are held against.
+    // The work was done to a size; the belief that it was done to is what the readings are held against.
+    let worked_to = believed.filter(|_| at.now.worked);
+    if let Some(size) = worked_to.and_then(|row| sized(row, Identity::Known)) {
         return Some(size);
     }
     if at.now.covered {
@@ -83,16 +82,16 @@ pub(super) fn of<'a>(at: &mut RoundPlace<'a>, tube: &SeatTubeSheet) -> Option<Si
 /// A size that a plug or the post proved.
 fn confirmed<'a>(at: &mut RoundPlace<'a>, proved: &str) -> Option<Sized<'a>> {
     let Some(row) = row(&at.site, proved) else {
-        let size = proved.into();
-        let unlisted = SeatTubeFact::ProvedUnlisted { size };
+        let unlisted = SeatTubeFact::Unlisted {
+            size: proved.into(),
+        };
         at.work.contradicts(unlisted, CONFIRM, Instrument::Plug);
         return None;
     };
     let mut sized = sized(row, Identity::Known)?;
     let size = row.code.to_string();
-    let proved = SeatTubeFact::Proved { size: size.clone() };
-    at.work
-        .settled(Found::of(proved).resting_on(row.diameter.evidence()));
+    let proved = Found::of(SeatTubeFact::Proved { size: size.clone() });
+    at.work.settled(proved.resting_on(row.diameter.evidence()));
     let (small, large) = (at.now.smallest()?, at.now.largest()?);
     // A bore that is larger all over than the post that proves it shows another size.
     let reach = mm(2.0 * HALF_STEP_MM) + small.expanded_uncertainty();

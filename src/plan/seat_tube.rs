@@ -222,15 +222,9 @@ fn post(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: Option<&Sized<'_>>
         return;
     }
     // A tube that is still to be reamed or cleaned is not judged by the fit of today.
-    let narrow = |sized: &Sized<'_>, smallest: Reading| {
-        settled_below(
-            smallest.value() + smallest.expanded_uncertainty(),
-            sized.size,
-        )
-    };
-    let too_small = sized
-        .zip(at.now.smallest())
-        .is_some_and(|(s, r)| narrow(s, r));
+    let smallest = at.now.smallest();
+    let most = smallest.map(|r| r.value() + r.expanded_uncertainty());
+    let too_small = matches!((sized, most), (Some(s), Some(m)) if settled_below(m, s.size));
     let unfinished = at.now.covered || too_small;
     tried::heard(at.work, at.now.part, GoesIn::Slides, !unfinished);
     if unfinished {
@@ -275,10 +269,8 @@ fn insertion(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: Option<&Sized
     let read = at.part.and_then(|p| p.outside.first().map(Reading::value));
     let limits = tube.limits.iter().filter(|l| l.what == Limited::Insertion);
     let written = limits.filter_map(|l| {
-        Some(WrittenDepth {
-            owner: l.owner.clone(),
-            depth: l.limits.lower().known()?,
-        })
+        let (owner, depth) = (l.owner.clone(), l.limits.lower().known()?);
+        Some(WrittenDepth { owner, depth })
     });
     let inserted = at.part.and_then(|p| Reading::exact(p.insertion?).ok());
     let asked = Insertion {

@@ -9,10 +9,8 @@ use super::answer::{Operation, State};
 use super::face::{self, Facing};
 use super::permit::{Identity, Pilot};
 use super::sheet::{Coating, Face};
-use super::shell::{SIDES, Whole, other, side_of, side_words};
-use super::shell_parallel;
-use super::shell_side::joint;
-use super::shell_width::Widths;
+use super::shell::{SIDES, Whole, joint, side_of, side_words};
+use super::shell_width::{self, Widths};
 use super::site::{Site, covered};
 use super::work::PlaceWork;
 use crate::evidence::Text;
@@ -92,7 +90,7 @@ pub(super) fn faces(
             ),
         ));
     }
-    shell_parallel::parallel(site, whole.sheet, &mut works);
+    shell_width::parallel(site, whole.sheet, &mut works);
     works
 }
 
@@ -130,7 +128,7 @@ fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
         Pilot::Missing(
             "the thread that the facing tool pilots on is gone or not cut; its repair comes first",
         )
-    } else if threaded && !whole.sides.get(other(side)).guides() {
+    } else if threaded && !whole.sides.get(!side).guides() {
         Pilot::Missing(
             "the facing tool is guided through both threads, and the other one is gone or not cut; its repair comes first",
         )
@@ -176,9 +174,9 @@ fn facing<'a>(
             Text::Borrowed("the bore, by a close bush in both sides")
         }),
         square: None,
-        limits: widths.limits(side),
-        limits_now: widths.limits_now(),
-        besides: widths.besides(side),
+        limits: widths.first.clone(),
+        limits_now: widths.now.clone(),
+        besides: widths.excess.clone(),
         changes: Vec::from([
             Change {
                 place: Place::Shell,

@@ -7,14 +7,14 @@ use alloc::vec::Vec;
 use super::facts::{Ask, Found, ShellAsk, ShellFact};
 use super::identity::{self, Settled, belief, observed, on_metal, options};
 use super::permit::Identity;
+use super::round_place::read;
 use super::sheet::ShellSheet;
-use super::shell::{SIDES, Sides, side_of};
-use super::shell_side::other_hand;
+use super::shell::{SIDES, Sides, other_hand, side_of};
 use super::site::{Site, covered};
 use super::work::PlaceWork;
 use super::{ranking, shell_press, shell_width};
 use crate::evidence::Grade;
-use crate::identify::{Feature, Identification, Observation, Options, Standing, identify};
+use crate::identify::{Feature, Identification, Observation, Standing, identify};
 use crate::judge::{Instrument, extremes};
 use crate::measure::{Reading, Surface, settled_below, settled_cmp};
 use crate::quantity::{Length, mm};
@@ -66,10 +66,8 @@ impl Naming<'_> {
 
     /// What the tables say, with its name where they know that.
     fn asked(&self, seen: &[Observation], name_only: bool) -> Option<Identification> {
-        let options = Options {
-            name_only,
-            ..options(self.site)
-        };
+        let mut options = options(self.site);
+        options.name_only = name_only;
         let mut with = seen.to_vec();
         with.extend(belief(self.name));
         let named = identify(Place::Shell, &with, &options);
@@ -86,21 +84,17 @@ impl Naming<'_> {
     fn told(&mut self, answer: Identification, code: String) -> Option<Settled> {
         let (site, sheet) = (self.site, self.sheet);
         let row = site.tables.get::<Shell>(&code)?;
-        let listed = |width: Length| {
-            let near = |w: &Reading| {
-                let reach = mm(1.0) + w.expanded_uncertainty();
-                settled_below((w.value() - width).abs(), reach)
-            };
-            sheet.width.iter().any(near)
+        let near = |read: &Reading, width: Length| {
+            let reach = mm(1.0) + read.expanded_uncertainty();
+            settled_below((read.value() - width).abs(), reach)
         };
+        let mut listed = row.widths.iter().filter_map(|w| w.nominal());
         let known = row.widths.is_empty() || sheet.width.is_empty();
-        if !known && !row.widths.iter().filter_map(|w| w.nominal()).any(listed) {
+        if !known && !listed.any(|width| sheet.width.iter().any(|w| near(w, width))) {
             let pattern = row.name.to_string();
-            self.work.settled(Found {
-                readings: sheet.width.clone(),
-                grade: Some(Grade::CommonPractice),
-                ..Found::of(ShellFact::WidthNotListed { pattern })
-            });
+            let mut found = read(ShellFact::WidthNotListed { pattern }, &sheet.width);
+            found.grade = Some(Grade::CommonPractice);
+            self.work.settled(found);
         }
         let mut identity = Identity::Known;
         if let Some(window) = shell_width::window(site, sheet)
@@ -116,8 +110,8 @@ impl Naming<'_> {
             names.any(|known| known.eq_ignore_ascii_case(name))
         };
         if let Some(proved) = sheet.confirmed.clone().filter(|name| !called(name)) {
-            let read = code.clone();
-            let other = ShellFact::ProvedOther { proved, read };
+            let named = code.clone();
+            let other = ShellFact::ProvedOther { proved, named };
             self.work.contradicts(other, CONFIRM, Instrument::Part);
             identity = Identity::Open;
         }
@@ -153,18 +147,15 @@ impl Naming<'_> {
         seen.retain(|o| !matches!(o, Observation::Hand { .. }));
         let code = self.code(&self.asked(&seen, false)?)?;
         let row = self.site.tables.get::<Shell>(&code)?;
-        let other = |side| Some((side, other_hand(self.sheet, row, side)?));
-        let mut wrong: Vec<_> = SIDES.into_iter().filter_map(other).collect();
-        let both = wrong.len() == SIDES.len();
-        let (side, one) = wrong.drain(..).next()?;
-        let fact = if both {
-            let pattern = row.name.to_string();
-            ShellFact::BackToFront { pattern }
-        } else {
-            one
+        let (pattern, [drive, non_drive]) = (row.name.to_string(), SIDES);
+        let other = |side| other_hand(self.sheet, row, side);
+        let (side, fact) = match (other(drive), other(non_drive)) {
+            (Some(_), Some(_)) => (drive, ShellFact::BackToFront { pattern }),
+            (Some(one), None) => (drive, one),
+            (None, one) => (non_drive, one?),
         };
-        self.work
-            .contradicts(fact, format!("shell.{side}.hand"), Instrument::Eye);
+        let field = format!("shell.{side}.hand");
+        self.work.contradicts(fact, field, Instrument::Eye);
         Some(code)
     }
 }

@@ -1,9 +1,10 @@
-//! The width of a shell: what it is now, whose window it must meet, and what may come off its faces.
+//! The two faces of a shell together: how wide it is, whose window that must meet, what may come off, how parallel they are.
 
+use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::facts::{ShellAsk, ShellFact};
+use super::facts::{Found, ShellAsk, ShellFact};
 use super::round_place::{cap, read};
 use super::sheet::{Heard, Limited, ShellSheet};
 use super::shell::{SIDES, face_of, side_of};
@@ -16,32 +17,20 @@ use crate::face::{CutLimit, LimitKind};
 use crate::judge::{Instrument, SpindleWidth, extremes, sizes_against};
 use crate::measure::{Limits, Outcome, Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, mm};
-use crate::standard::{Shell, ShellWindow};
+use crate::standard::{Place, Shell, ShellWindow};
 use crate::thread::Side;
 
 /// The width of a shell as far as its faces are concerned.
 #[derive(Debug, Clone, Default)]
 pub(super) struct Widths {
     /// What each side may lose in all, before any work.
-    first: Vec<CutLimit>,
+    pub first: Vec<CutLimit>,
     /// What may still come off, by a width read after the work.
-    now: Vec<CutLimit>,
+    pub now: Vec<CutLimit>,
     /// What must come off a side so that the width comes under its upper limit.
-    excess: Option<(Reading, String)>,
+    pub excess: Option<(Reading, String)>,
     /// The width is shown to be over its upper limit, and there are faces that can bring it back.
     pub too_wide: bool,
-}
-
-impl Widths {
-    pub(super) fn limits(&self, _: Side) -> Vec<CutLimit> {
-        self.first.clone()
-    }
-    pub(super) fn limits_now(&self) -> Vec<CutLimit> {
-        self.now.clone()
-    }
-    pub(super) fn besides(&self, _: Side) -> Option<(Reading, String)> {
-        self.excess.clone()
-    }
 }
 
 /// Limits with whose they are and where they were read.
@@ -216,11 +205,8 @@ pub(super) fn of(
         } else {
             ("shell.window", ShellAsk::Crank)
         };
-        let (kind, what) = (
-            LimitKind::MinimumWidth,
-            ShellFact::WidthNotKnown.to_string(),
-        );
-        let unknown = CutLimit::unknown(kind, what, ask.to_string());
+        let what = ShellFact::WidthNotKnown.to_string();
+        let unknown = CutLimit::unknown(LimitKind::MinimumWidth, what, ask.to_string());
         widths.first.extend(unknown);
         work.ask(field, ask);
         return widths;
@@ -293,8 +279,64 @@ fn halves(sheet: &ShellSheet, row: Option<&Shell>, work: &mut PlaceWork) {
                 && settled_below((read - listed).abs(), mm(2.0))
             {
                 let half = ShellFact::HalfWidth { side, read, listed };
-                work.settled(super::Found::of(half).resting_on(figure.evidence()));
+                work.settled(Found::of(half).resting_on(figure.evidence()));
             }
         }
+    }
+}
+
+/// A maker's limit of parallelism that cannot be held against anything yet: it is heard by asking for what it needs.
+fn unsurveyed(sheet: &ShellSheet, works: &mut [PlaceWork]) {
+    let Some(work) = works.iter_mut().find(|w| w.place == Place::Shell) else {
+        return;
+    };
+    for side in SIDES {
+        let face = side_of(sheet, side).face.as_ref();
+        if face.is_none_or(|f| f.probes.is_empty()) {
+            work.ask(format!("shell.{side}.face.probes"), ShellAsk::Heights);
+        }
+    }
+}
+
+/// Both faces against a maker's limit on their parallelism.
+pub(super) fn parallel(site: &Site<'_>, sheet: &ShellSheet, works: &mut [PlaceWork]) {
+    let Some(heard) = Heard::of(&sheet.limits, Limited::Parallelism) else {
+        return;
+    };
+    let survey = |side: Side| {
+        let (face, now) = face_of(sheet, side)?;
+        super::face_now::survey(face, now.probes, "shell").ok()
+    };
+    let (Some(drive), Some(other)) = (survey(Side::Drive), survey(Side::NonDrive)) else {
+        unsurveyed(sheet, works);
+        return;
+    };
+    let over = drive.face().outer().length() * 2.0;
+    let Ok(found) = drive.parallelism(&other, over) else {
+        return;
+    };
+    let (limits, owner) = (&heard.limits, heard.owner());
+    let read = [found.run_out];
+    let held = sizes_against("parallelism", &read, limits, &owner, None, site.rule);
+    let is_face = |work: &PlaceWork| matches!(work.place, Place::ShellFace(_));
+    // A face that is cut is another one afterwards: both are surveyed again then.
+    let cuts = |work: &PlaceWork| work.steps.iter().any(|s| s.operation().cuts());
+    let will_change = works.iter().any(|w| is_face(w) && cuts(w));
+    for work in works.iter_mut().filter(|w| is_face(w)) {
+        let place = work.place.clone();
+        match held.outcome.filter(|_| !will_change) {
+            Some(Outcome::NonconformityShown) => {
+                let out_by = found.run_out.value();
+                work.ask(format!("{place}.limits"), ShellAsk::Squareness { out_by });
+            }
+            Some(Outcome::Undecided) => {
+                work.ask(format!("{place}.probes"), ShellAsk::FinerHeights);
+            }
+            _ => {}
+        }
+        let decides = !will_change || !work.steps.is_empty();
+        let mut found = held.clone();
+        found.outcome = held.outcome.filter(|_| decides);
+        work.settled(found);
     }
 }

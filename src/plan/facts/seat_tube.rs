@@ -20,11 +20,9 @@ facts! {
         UnderPaint { size: Option<String>, label: Option<String>, agree: Vec<String> },
         /// A post or plug proved this size.
         Proved { size: String },
-        /// A size was proved that is not listed.
-        ProvedUnlisted { size: String },
         /// A size was proved, and the bore is larger everywhere.
         ProvedSmaller { size: String, low: Length, high: Length },
-        /// A believed size is not listed.
+        /// A size that was believed or proved is not listed.
         Unlisted { size: String },
         /// The sheet says another size than the readings.
         OtherThanBelieved { believed: String, size: Length },

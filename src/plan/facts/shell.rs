@@ -32,7 +32,7 @@ facts! {
         /// It is named by its thread, and no table lists its width.
         WidthNotListed { pattern: String },
         /// One pattern was proved, and the readings say another.
-        ProvedOther { proved: String, read: String },
+        ProvedOther { proved: String, named: String },
         /// Parts of the pattern that was believed start and then bind.
         PartsBind { parts: String, pitch: String, read: String, turns: f64 },
         /// The width as it was read, so many times; after the work, or before.

@@ -56,9 +56,6 @@ impl fmt::Display for SeatTubeFact {
                 }
             }
             Self::Proved { size } => write!(f, "{size} mm, proved by a post or plug"),
-            Self::ProvedUnlisted { size } => {
-                write!(f, "{size} was proved there, and no seatpost of that size is listed")
-            }
             Self::ProvedSmaller { size, low, high } => write!(
                 f,
                 "{size} mm was proved there, and the bore is nowhere below {}",
@@ -118,7 +115,6 @@ impl Worded for SeatTubeFact {
             Self::Spread { .. }
             | Self::UnderPaint { .. }
             | Self::Proved { .. }
-            | Self::ProvedUnlisted { .. }
             | Self::ProvedSmaller { .. } => "size",
             Self::Unlisted { .. } | Self::OtherThanBelieved { .. } => "belief",
             Self::BelowClear { .. } | Self::DepthAtMost { .. } | Self::ClearTo { .. } => "depth",

@@ -49,8 +49,8 @@ impl fmt::Display for ShellFact {
             Self::WidthNotListed { pattern } => {
                 write!(f, "{pattern}, by its thread, of a width that no table lists for it")
             }
-            Self::ProvedOther { proved, read } => {
-                write!(f, "{proved} was proved there, and the readings say {read}")
+            Self::ProvedOther { proved, named } => {
+                write!(f, "{proved} was proved there, and the readings say {named}")
             }
             Self::PartsBind { pitch, read, turns, .. } => write!(
                 f,
