@@ -3,6 +3,7 @@
 mod common;
 mod head;
 mod mount;
+mod round;
 mod seat_tube;
 mod shell;
 mod thread;
@@ -10,6 +11,7 @@ mod thread;
 pub use common::{CommonAsk, CommonFact, CommonTask, Earlier, GoesIn, Reason};
 pub use head::{HeadAsk, HeadFact, HeadTask};
 pub use mount::{MountAsk, MountFact, MountTask};
+pub use round::{RoundAsk, RoundFact, RoundTask};
 pub use seat_tube::{SeatTubeAsk, SeatTubeFact, SeatTubeTask};
 pub use shell::{ShellAsk, ShellFact, ShellTask};
 pub use thread::{ThreadAsk, ThreadFact, ThreadTask};
@@ -27,6 +29,8 @@ fact_kinds! {
         Judged(judge::Fact),
         /// Of any place.
         Common(CommonFact),
+        /// Of a bore that takes a part.
+        Round(RoundFact),
         /// Of the seat tube.
         SeatTube(SeatTubeFact),
         /// Of the bottom-bracket shell.
@@ -44,6 +48,8 @@ fact_kinds! {
         Judged(judge::Ask),
         /// Of any place.
         Common(CommonAsk),
+        /// Of a bore that takes a part.
+        Round(RoundAsk),
         /// Of the seat tube.
         SeatTube(SeatTubeAsk),
         /// Of the bottom-bracket shell.
@@ -59,6 +65,8 @@ fact_kinds! {
     Task {
         /// Of any place.
         Common(CommonTask),
+        /// Of a bore that takes a part.
+        Round(RoundTask),
         /// Of the seat tube.
         SeatTube(SeatTubeTask),
         /// Of the bottom-bracket shell.
@@ -142,6 +150,7 @@ impl Ask {
         match self {
             Self::Judged(ask) => ask.with(),
             Self::Common(ask) => ask.with(),
+            Self::Round(ask) => ask.with(),
             Self::SeatTube(ask) => ask.with(),
             Self::Shell(ask) => ask.with(),
             Self::Head(ask) => ask.with(),

@@ -1,297 +1,173 @@
 //! Which seatpost size a seat tube is for.
 
-use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::bore_now::BoreNow;
+use super::facts::{Found, SeatTubeAsk, SeatTubeFact};
 use super::identity::{self, belief, observed};
 use super::permit::Identity;
-use super::seat_tube::{CONFIRM, doubtful};
+use super::round_place::{RoundPlace, read};
 use super::sheet::SeatTubeSheet;
 use super::site::Site;
-use super::work::PlaceWork;
 use crate::identify::Feature;
-use crate::judge::{Finding, from_to};
+use crate::judge::Instrument;
 use crate::measure::{Reading, settled_below, settled_cmp};
 use crate::quantity::{Length, mm};
 use crate::standard::{Cutting, CuttingRule, Place, Seatpost};
 
 /// A size to work to, and how sure it is.
 #[derive(Debug, Clone)]
-pub(super) struct Sized {
+pub(super) struct Sized<'a> {
     pub size: Length,
-    pub identity: Identity,
+    pub row: &'a Seatpost,
+    /// How sure it is.
+    pub known: Identity,
 }
 
 /// A bore may be this far off its size and still be it. Common practice: half a step of the series.
-const HALF_STEP_MM: f64 = 0.1;
+pub(super) const HALF_STEP_MM: f64 = 0.1;
+
+/// What is asked where paint hides the size.
+const CONFIRM: &str = "seat_tube.confirmed";
 
 /// The row that a name stands for.
-fn row<'a>(site: &Site<'a>, name: &str) -> Option<&'a Seatpost> {
-    site.tables
-        .get::<Seatpost>(name.trim().trim_end_matches("mm").trim())
+pub(super) fn row<'a>(site: &Site<'a>, name: &str) -> Option<&'a Seatpost> {
+    let name = name.trim().trim_end_matches("mm").trim();
+    site.tables.get::<Seatpost>(name)
+}
+
+fn sized(row: &Seatpost, known: Identity) -> Option<Sized<'_>> {
+    let size = row.diameter.nominal()?;
+    Some(Sized { size, row, known })
+}
+
+/// The identity of a size that only a post can prove.
+fn doubtful() -> Identity {
+    Identity::Doubtful(CONFIRM.into())
 }
 
 /// The size to work to.
-pub(super) fn of(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    tube: &SeatTubeSheet,
-    now: &BoreNow,
-) -> Option<Sized> {
+pub(super) fn of<'a>(at: &mut RoundPlace<'a>, tube: &SeatTubeSheet) -> Option<Sized<'a>> {
     if let Some(proved) = tube.confirmed.as_deref() {
-        return confirmed(site, work, now, proved);
+        return confirmed(at, proved);
     }
-    if now.worked {
-        // The work was done to a size; the belief that it was done to is what the readings are held against.
-        if let Some(size) = tube
-            .believed
-            .as_deref()
-            .and_then(|name| row(site, name))
-            .and_then(|row| row.diameter.nominal())
-        {
-            return Some(Sized {
-                size,
-                identity: Identity::Known,
-            });
-        }
+    let name = tube.believed.as_deref();
+    let believed = name.and_then(|name| row(&at.site, name));
+    // The work was done to a size; the belief that it was done to is what the readings are held against.
+    let worked_to = believed.filter(|_| at.now.worked);
+    if let Some(size) = worked_to.and_then(|row| sized(row, Identity::Known)) {
+        return Some(size);
     }
-    if now.covered {
-        return painted(site, work, tube, now);
+    if at.now.covered {
+        return painted(at, name, believed);
     }
-    let mut seen = observed(Feature::Bore, &now.readings());
+    let mut seen = observed(Feature::Bore, &at.now.readings());
     seen.extend(observed(Feature::OutsideDiameter, &tube.outside));
-    seen.extend(belief(tube.believed.as_deref()));
-    let settled = identity::settle(
-        site,
-        work,
-        (&Place::SeatTube, "seat_tube"),
-        &seen,
-        (tube.believed.as_deref(), None),
-        false,
-    )?;
-    let size = site
-        .tables
-        .get::<Seatpost>(&settled.code)?
-        .diameter
-        .nominal()?;
-    label(site, work, tube, size);
-    Some(Sized {
-        size,
-        identity: settled.identity,
-    })
+    seen.extend(belief(name));
+    let (place, names) = ((&Place::SeatTube, at.path), (name, None));
+    let settled = identity::settle(&at.site, at.work, place, &seen, names, false)?;
+    let found = at.site.tables.get::<Seatpost>(&settled.code)?;
+    let sized = sized(found, settled.identity)?;
+    // A label that says another size than the readings.
+    if let (Some(name), Some(said)) = (name, believed.and_then(|row| row.diameter.nominal()))
+        && settled_cmp(said, sized.size).is_ne()
+    {
+        let (believed, size) = (name.into(), sized.size);
+        let other = SeatTubeFact::OtherThanBelieved { believed, size };
+        at.work.settled(other);
+    }
+    Some(sized)
 }
 
 /// A size that a plug or the post proved.
-fn confirmed(site: &Site<'_>, work: &mut PlaceWork, now: &BoreNow, proved: &str) -> Option<Sized> {
-    let Some(row) = row(site, proved) else {
-        work.contradicts(
-            format!("{proved} was proved there, and no seatpost of that size is listed"),
-            CONFIRM,
-            "the post itself, outside micrometer",
-        );
+fn confirmed<'a>(at: &mut RoundPlace<'a>, proved: &str) -> Option<Sized<'a>> {
+    let Some(row) = row(&at.site, proved) else {
+        let unlisted = SeatTubeFact::Unlisted {
+            size: proved.into(),
+        };
+        at.work.contradicts(unlisted, CONFIRM, Instrument::Plug);
         return None;
     };
-    let size = row.diameter.nominal()?;
-    work.settled(
-        Finding::stated("size", format!("{} mm, proved by a post or plug", row.code))
-            .resting_on(row.diameter.evidence()),
-    );
-    let largest = now.largest()?;
+    let mut sized = sized(row, Identity::Known)?;
+    let size = row.code.to_string();
+    let proved = Found::of(SeatTubeFact::Proved { size: size.clone() });
+    at.work.settled(proved.resting_on(row.diameter.evidence()));
+    let (small, large) = (at.now.smallest()?, at.now.largest()?);
     // A bore that is larger all over than the post that proves it shows another size.
-    let smallest = now.smallest()?;
-    if settled_below(
-        size + mm(2.0 * HALF_STEP_MM) + smallest.expanded_uncertainty(),
-        smallest.value(),
-    ) && !now.worked
-    {
-        work.contradicts(
-            format!(
-                "{} mm was proved there, and the bore is nowhere below {}",
-                row.code,
-                from_to(smallest.value(), largest.value())
-            ),
-            CONFIRM,
-            "the post itself, outside micrometer",
-        );
+    let reach = mm(2.0 * HALF_STEP_MM) + small.expanded_uncertainty();
+    if !at.now.worked && settled_below(sized.size + reach, small.value()) {
+        let (low, high) = (small.value(), large.value());
+        let smaller = SeatTubeFact::ProvedSmaller { size, low, high };
+        at.work.contradicts(smaller, CONFIRM, Instrument::Plug);
         return None;
     }
-    let identity = if paint_explains(site, size, now) || !now.covered {
-        Identity::Known
-    } else {
-        no_paint(work, size, now);
-        doubtful()
-    };
-    Some(Sized { size, identity })
+    if at.now.covered && !paint_explains(at, sized.size) {
+        sized.known = doubtful();
+    }
+    Some(sized)
 }
 
 /// The thickest coat of the tables, on both walls.
 fn thickest_coat(site: &Site<'_>) -> Length {
-    CuttingRule::greatest(Cutting::Coat, site.tables)
-        .map_or(mm(0.0), |(one_side, _)| one_side * 2.0)
+    CuttingRule::greatest(Cutting::Coat, site.tables).map_or(mm(0.0), |(coat, _)| coat * 2.0)
 }
 
-/// Whether the thickest coat can hide what is missing to the size at the narrowest place.
-fn paint_explains(site: &Site<'_>, size: Length, now: &BoreNow) -> bool {
-    now.smallest().is_none_or(|smallest| {
-        !settled_below(
-            thickest_coat(site) + smallest.expanded_uncertainty(),
-            size - smallest.value(),
-        )
-    })
-}
-
-fn no_paint(work: &mut PlaceWork, size: Length, now: &BoreNow) {
-    if let Some(smallest) = now.smallest() {
-        work.settled(Finding {
-            readings: Vec::from([smallest]),
-            ..Finding::stated(
-                "paint",
-                format!(
-                    "{} would be missing on diameter: no coat is so thick, so it is no paint, or not this size",
-                    crate::quantity::in_mm(size - smallest.value())
-                ),
-            )
-        });
+/// Whether the thickest coat can hide what is missing to the size at the narrowest place; told where it cannot.
+fn paint_explains(at: &mut RoundPlace<'_>, size: Length) -> bool {
+    let Some(smallest) = at.now.smallest() else {
+        return true;
+    };
+    let missing = size - smallest.value();
+    let hidden = thickest_coat(&at.site) + smallest.expanded_uncertainty();
+    let explained = !settled_below(hidden, missing);
+    if !explained {
+        let no_coat = SeatTubeFact::NoCoat { missing };
+        at.work.settled(read(no_coat, &[smallest]));
     }
+    explained
 }
 
 /// The size to work to under paint. Paint only narrows a bore: the true size lies at or above the largest reading less its
 /// uncertainty, and no further above the smallest than a coat on both walls can hide.
-fn painted(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    tube: &SeatTubeSheet,
-    now: &BoreNow,
-) -> Option<Sized> {
-    let (small, large) = (now.smallest()?, now.largest()?);
-    let hidden = thickest_coat(site);
+fn painted<'a>(
+    at: &mut RoundPlace<'a>,
+    name: Option<&str>,
+    believed: Option<&'a Seatpost>,
+) -> Option<Sized<'a>> {
+    let (small, large) = (at.now.smallest()?, at.now.largest()?);
+    let hidden = thickest_coat(&at.site);
     let reach = |r: &Reading| r.expanded_uncertainty() + mm(HALF_STEP_MM);
-    let fits: Vec<&Seatpost> = site
-        .tables
-        .all::<Seatpost>()
-        .filter(|post| {
-            post.diameter.nominal().is_some_and(|d| {
-                settled_cmp(d, large.value() - reach(&large)).is_ge()
-                    && settled_cmp(d, large.value() + reach(&large) + hidden).is_le()
-                    && settled_cmp(d, small.value() + small.expanded_uncertainty() + hidden).is_le()
-            })
-        })
-        .collect();
-    let names = |posts: &[&Seatpost]| {
-        posts
-            .iter()
-            .map(|p| p.code.as_ref())
-            .collect::<Vec<_>>()
-            .join(", ")
+    let agrees = |size: Length| {
+        settled_cmp(size, large.value() - reach(&large)).is_ge()
+            && settled_cmp(size, large.value() + reach(&large) + hidden).is_le()
+            && settled_cmp(size, small.value() + small.expanded_uncertainty() + hidden).is_le()
     };
-    let believed = tube.believed.as_deref().and_then(|name| row(site, name));
-    if let Some(name) = tube.believed.as_deref()
-        && believed.is_none()
-    {
-        work.settled(Finding::stated(
-            "belief",
-            format!("no seatpost of the size {name} is listed"),
-        ));
-    }
-    let others: Vec<&Seatpost> = fits
-        .iter()
-        .copied()
-        .filter(|p| believed.is_none_or(|b| b.code != p.code))
+    let all = at.site.tables.all::<Seatpost>();
+    let fits: Vec<&'a Seatpost> = all
+        .filter(|post| post.diameter.nominal().is_some_and(agrees))
         .collect();
-    match (believed, fits.as_slice()) {
-        (Some(post), _) if fits.iter().any(|p| p.code == post.code) => {
-            let words = if others.is_empty() {
-                format!(
-                    "{} mm, as believed: no other size agrees with the readings",
-                    post.code
-                )
-            } else {
-                format!(
-                    "{} mm as believed is possible, and so is {}",
-                    post.code,
-                    names(&others)
-                )
-            };
-            work.settled(Finding::stated("size", words).resting_on(post.diameter.evidence()));
-            let identity = if others.is_empty() {
-                Identity::Known
-            } else {
-                work.ask_plain(
-                    CONFIRM,
-                    format!("is it really {}? Try a post of known size, and measure the bore below the paint", post.code),
-                    format!("the readings allow {} as well, and a reamer cannot put metal back", names(&others)),
-                    "post or plug of known size",
-                );
-                doubtful()
-            };
-            return post.diameter.nominal().map(|size| Sized { size, identity });
-        }
-        (None, [only]) => {
-            work.settled(
-                Finding::stated("size", format!("{} mm by its bore", only.code))
-                    .resting_on(only.diameter.evidence()),
-            );
-            return only.diameter.nominal().map(|size| Sized {
-                size,
-                identity: Identity::Known,
-            });
-        }
-        (Some(post), _) => {
-            if let Some(size) = post.diameter.nominal()
-                && !paint_explains(site, size, now)
-            {
-                no_paint(work, size, now);
-            }
-            work.settled(Finding::stated(
-                "size",
-                format!(
-                    "the sheet says {} mm, the readings say {}: {}. The readings are believed, the label is not",
-                    post.code,
-                    from_to(small.value(), large.value()),
-                    if fits.is_empty() {
-                        String::from("no listed size agrees")
-                    } else {
-                        format!("that is {}", names(&fits))
-                    }
-                ),
-            ));
-        }
-        (None, []) => work.settled(Finding::stated(
-            "size",
-            "no listed seatpost size agrees with the bore",
-        )),
-        (None, several) => work.settled(Finding::stated(
-            "size",
-            format!(
-                "one of {}: the bore alone does not say which",
-                names(several)
-            ),
-        )),
+    if let (Some(size), None) = (name, believed) {
+        at.work
+            .settled(SeatTubeFact::Unlisted { size: size.into() });
     }
-    work.ask_plain(
-        CONFIRM,
-        "which post goes in below the paint? Measure the bore there, and try a post or plug of known size",
-        "the readings do not name the size that was believed, and paint hides the rest",
-        "post or plug of known size, telescoping gauge",
-    );
-    None
-}
-
-/// A label that says another size than the readings.
-fn label(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, size: Length) {
-    let Some(name) = tube.believed.as_deref() else {
-        return;
+    let taken = match believed {
+        Some(post) => fits.iter().copied().find(|p| p.code == post.code),
+        None => fits.first().copied().filter(|_| fits.len() == 1),
     };
-    match row(site, name).and_then(|row| row.diameter.nominal()) {
-        Some(said) if settled_cmp(said, size).is_ne() => work.settled(Finding::stated(
-            "belief",
-            format!(
-                "the sheet says {name}, the readings say {:.1}: the readings are believed, the label is not",
-                crate::quantity::in_mm(size)
-            ),
-        )),
-        _ => {}
+    let code = |post: &Seatpost| post.code.to_string();
+    let agree: Vec<String> = fits.iter().copied().map(code).collect();
+    let known = taken.is_some() && fits.len() == 1;
+    if !known {
+        let agree = agree.clone();
+        at.work.ask(CONFIRM, SeatTubeAsk::WhichSize { agree });
     }
+    let refused = believed.filter(|_| taken.is_none());
+    if let Some(size) = refused.and_then(|post| post.diameter.nominal()) {
+        paint_explains(at, size);
+    }
+    let (size, label) = (taken.map(code), believed.map(code));
+    let fact = SeatTubeFact::UnderPaint { size, label, agree };
+    let evidence = taken.and_then(|post| post.diameter.evidence());
+    at.work.settled(Found::of(fact).resting_on(evidence));
+    sized(taken?, if known { Identity::Known } else { doubtful() })
 }

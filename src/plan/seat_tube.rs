@@ -1,427 +1,296 @@
-//! The seat tube: it comes first, so that the frame can be held by a post.
+//! The seat tube: it comes first, so that the frame can be held by a post. How the post fits is judged elsewhere and heard here.
 
-use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::answer::{Counted, Operation, Stop};
-use super::bore_caps;
-use super::bore_now::{self, BoreNow};
+use super::answer::Stop;
+use super::bore_now;
 use super::caution::Caution;
-use super::facts::{Allowance, CutLimit};
-use super::permit::{Identity, Pilot, Request, rule};
-use super::seat_post;
-use super::seat_size::{self, Sized};
-use super::sheet::{Heard, Limited, Marks, SeatTubeSheet};
-use super::site::{Site, Wish, take, tool};
+use super::facts::{CutLimit, Found, RoundFact, SeatTubeAsk, SeatTubeFact, SeatTubeTask};
+use super::round_place::{RoundPlace, cap, placed, read};
+use super::seat_size::{self, HALF_STEP_MM, Sized, row};
+use super::sheet::{Limited, PartDid, SeatTubeSheet};
+use super::site::{Site, tool};
+use super::tried::{self, GoesIn};
 use super::work::{Answers, Draft, PlaceWork};
-use crate::evidence::Grade;
+use crate::evidence::{Evidence, Grade};
 use crate::face::LimitKind;
-use crate::fit::{Caution as FitCaution, MaterialKind, Shape, SizeReading};
-use crate::judge::{Finding, OwnLimits, Wall, extremes, spread};
-use crate::measure::{Outcome, Placed, Reading, settled_below};
-use crate::quantity::{Length, in_mm, mm, settled_mm};
-use crate::standard::{Cutting, CuttingRule, Place, Seatpost};
+use crate::fit::{Caution as FitCaution, MaterialKind, Shape};
+use crate::judge::{Fit, Insertion, Instrument, Shim, WrittenDepth, sizes};
+use crate::measure::{Outcome, Reading, settled_below, settled_cmp};
+use crate::quantity::{Length, mm};
+use crate::standard::{Cutting, CuttingRule, Joint, Place};
 use crate::thread::Turn;
 
 /// Beyond this spread no size may be named.
 /// Common practice: the series steps by 0.2 mm, so a spread of two steps fits three sizes.
 const NO_SIZE_SPREAD_MM: f64 = 0.4;
 
-/// A bore that lies this far above its size is not that size any more. Common practice: half a step of the series.
-const HALF_STEP_MM: f64 = 0.1;
+/// Less than this is not worth saying of a shape.
+const SEEN_MM: f64 = 0.001;
+
+/// What is asked where nobody said how deep a reamer may go.
+const CLEAR: &str = "seat_tube.clear_depth";
 
 pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
     let mut work = PlaceWork::new(Place::SeatTube);
     work.cautions.push(Caution::Seatpost);
     work.notes.extend(tube.note.clone());
-    work.notes
-        .extend(tube.passes.iter().filter_map(|p| p.note.clone()));
+    let notes = tube.passes.iter().filter_map(|p| p.note.clone());
+    work.notes.extend(notes);
     work.hear(&tube.limits);
-    let now = bore_now::of(
-        &tube.bore,
-        &tube.after,
-        tube.passes.iter().map(Into::into),
-        tube.coating,
-        false,
-    );
+    let passes = tube.passes.iter().map(Into::into);
+    let now = bore_now::of(&tube.bore, &tube.after, passes, tube.coating, false);
     work.measured = !tube.bore.is_empty();
     work.worked = now.worked;
-    work.removed = now.removed.into_iter().collect();
-    if now.bore.is_empty() {
-        work.ask_plain(
-            "seat_tube.bore",
-            "bore of the seat tube at two depths and two directions",
-            "no size can be named and nothing cut before it is measured",
-            "telescoping gauge or inside caliper",
-        );
-        return work;
-    }
-    let Ok(shape) = Shape::of(&sizes(&now.bore)) else {
-        return work;
+    let mut at = RoundPlace {
+        site: *site,
+        work: &mut work,
+        path: "seat_tube",
+        common: tube.common(),
+        first: &tube.bore,
+        now,
+        outside: &tube.outside,
+        part: tube.post.as_ref(),
+        fit: Answers {
+            reading: "seat_tube.post.outside",
+            trial: "seat_tube.passes",
+            written: "seat_tube.limits",
+        },
     };
-    shapes(&mut work, &shape, &now);
-    contradictions(&mut work, tube);
-    let apart = shape.largest().value() - shape.smallest().value();
-    if settled_below(mm(NO_SIZE_SPREAD_MM), apart) {
-        work.settled(Finding::stated(
-            "size",
-            format!(
-                "no size may be named: the readings spread over {}. The tube is pinched, burred, thick with paint, or one reading is of something else",
-                in_mm(apart)
-            ),
-        ));
-        work.ask_plain(
-            "seat_tube.bore",
-            "clean the bore, look for pinched ears and burrs, then measure it again",
-            "the spread is larger than any step of the seatpost series",
-            "brush, light, inside caliper",
+    if at.now.bore.is_empty() {
+        at.work.ask("seat_tube.bore", SeatTubeAsk::Bore);
+    } else if let Ok(shape) = sizes(&at.now.bore).and_then(|sizes| Shape::of(&sizes)) {
+        shapes(&mut at, &shape);
+        clear(&mut at, tube);
+        one_size(
+            &mut at,
+            tube,
+            shape.largest().value() - shape.smallest().value(),
         );
-        return work;
-    }
-    wall(site, &mut work, tube, &now);
-    let sized = seat_size::of(site, &mut work, tube, &now);
-    seat_post::fit(site, &mut work, tube, &now, sized.as_ref());
-    seat_post::insertion(site, &mut work, tube, sized.as_ref());
-    if let Some(sized) = sized {
-        ream(site, &mut work, tube, &now, &sized);
     }
     work
 }
 
-/// Diameters with their places, as the fit room takes them.
-pub(super) fn sizes(readings: &[Placed]) -> Vec<SizeReading> {
-    readings
-        .iter()
-        .map(|p| {
-            let mut size = SizeReading::new(p.reading);
-            if let Some(angle) = p.angle {
-                size = size.across(angle).unwrap_or(size);
-            }
-            if let Some(depth) = p.depth {
-                size = size.at_depth(depth).unwrap_or(size);
-            }
-            size
-        })
-        .collect()
+/// The bore that is one size: its wall, its post, what it is reamed to.
+fn one_size(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, over: Length) {
+    if settled_below(mm(NO_SIZE_SPREAD_MM), over) {
+        at.work.settled(SeatTubeFact::Spread { over });
+        at.work.ask("seat_tube.bore", SeatTubeAsk::BoreClean);
+        return;
+    }
+    at.wall();
+    let sized = seat_size::of(at, tube);
+    post(at, tube, sized.as_ref());
+    insertion(at, tube, sized.as_ref());
+    if let Some(sized) = sized {
+        ream(at, tube, &sized);
+    }
 }
 
-fn shapes(work: &mut PlaceWork, shape: &Shape, now: &BoreNow) {
-    let plain = now.readings();
-    let mut words = spread(&plain);
-    let worth_saying = |length: Length| length.abs() >= mm(0.001);
-    if let Some(oval) = shape.ovality().filter(|o| worth_saying(o.value())) {
-        words.push_str(&format!(
-            "; out of round by at least {}",
-            in_mm(oval.value())
-        ));
+fn shapes(at: &mut RoundPlace<'_>, shape: &Shape) {
+    let readings = at.now.readings();
+    let (after_work, count) = (at.now.worked, readings.len());
+    let bore = RoundFact::Bore { after_work, count };
+    at.work.settled(read(bore, &readings));
+    let seen = |length: Option<Reading>| {
+        let length = length.map(|r| r.value());
+        length.filter(|l| settled_cmp(l.abs(), mm(SEEN_MM)).is_ge())
+    };
+    let (oval, taper) = (seen(shape.ovality()), seen(shape.taper()));
+    if oval.or(taper).is_some() {
+        at.work.settled(SeatTubeFact::Shape { oval, taper });
     }
-    if let Some(taper) = shape.taper().filter(|t| worth_saying(t.value())) {
-        words.push_str(&format!(
-            "; {} {} towards the bottom",
-            in_mm(taper.value().abs()),
-            if taper.value() < mm(0.0) {
-                "narrower"
-            } else {
-                "wider"
-            }
-        ));
-    }
-    work.settled(Finding {
-        readings: extremes(&plain),
-        ..Finding::stated(
-            if now.worked {
-                "bore after the work"
-            } else {
-                "bore as found"
-            },
-            words,
-        )
-    });
-    if let Some(off) = now.removed {
-        work.settled(Finding {
-            readings: Vec::from([off]),
-            ..Finding::stated(
-                "what came off",
-                format!(
-                    "{} ± {} on diameter at the narrowest place",
-                    in_mm(off.value()),
-                    in_mm(off.expanded_uncertainty())
-                ),
-            )
-        });
-        if off.sure_sign().is_lt() {
-            work.contradicts(
-                format!(
-                    "the bore reads {} narrower than before the work: measured elsewhere, or not clean",
-                    in_mm(-off.value())
-                ),
-                "seat_tube.passes",
-                "telescoping gauge or inside caliper",
-            );
-        }
-    }
+    at.came_off();
     if shape.cautions().contains(&FitCaution::ShapeAtLeast) {
-        work.ask_plain(
-            "seat_tube.bore",
-            "bore again: two directions at each of two depths",
-            "a bore is not one number; a pinched or oval tube looks sound in one direction",
-            "telescoping gauge or inside caliper",
-        );
+        at.work.ask("seat_tube.bore", SeatTubeAsk::Bore);
     }
 }
 
 /// A bore read below the depth to which the tube is said to be clear.
-fn contradictions(work: &mut PlaceWork, tube: &SeatTubeSheet) {
-    let deepest = tube
-        .bore
-        .iter()
-        .filter_map(|p| p.depth)
-        .max_by(|a, b| crate::measure::settled_cmp(*a, *b));
-    if let (Some(deepest), Some(clear)) = (deepest, tube.clear_depth)
-        && settled_below(clear, deepest)
+fn clear(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet) {
+    let depths = tube.bore.iter().filter_map(|p| p.depth);
+    let deepest = depths.max_by(|a, b| settled_cmp(*a, *b));
+    if let (Some(read), Some(clear)) = (deepest, tube.clear_depth)
+        && settled_below(clear, read)
     {
-        work.contradicts(
-            format!(
-                "the bore was read {} deep, and the tube is said to be clear to {}",
-                in_mm(deepest),
-                in_mm(clear)
-            ),
-            "seat_tube.clear_depth",
-            "depth rod or a marked rod",
-        );
-    }
-}
-
-fn wall(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreNow) {
-    let Some(outside) = extremes(&tube.outside).first().copied() else {
-        return;
-    };
-    let heard = Heard::of(&tube.limits, Limited::Wall);
-    let asked = Wall {
-        place: Some(Place::SeatTube),
-        outside,
-        bore: now.bore.clone(),
-        least: heard
-            .iter()
-            .map(|h| OwnLimits::of(h.limits, h.owner()))
-            .collect(),
-        rule: Some(site.rule),
-    };
-    let Ok(said) = asked.answer(site.tables) else {
-        return;
-    };
-    if heard.is_some() && !(now.covered && said.outcome == Outcome::Undecided) {
-        work.judged(
-            &said,
-            Answers {
-                reading: "seat_tube.outside",
-                trial: "seat_tube.passes",
-                written: "seat_tube.limits",
-            },
-        );
-    } else {
-        work.found(&said);
+        let below = SeatTubeFact::BelowClear { read, clear };
+        at.work.contradicts(below, CLEAR, Instrument::Depth);
     }
 }
 
 /// Reams, or leaves.
-fn ream(site: &Site<'_>, work: &mut PlaceWork, tube: &SeatTubeSheet, now: &BoreNow, sized: &Sized) {
-    let (Some(smallest), Ok(target)) = (now.smallest(), Reading::exact(sized.size)) else {
+fn ream(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: &Sized<'_>) {
+    let size = sized.size;
+    let (Some(smallest), Ok(target)) = (at.now.smallest(), Reading::exact(size)) else {
         return;
     };
     let short = target.less(&smallest);
-    let u = short.expanded_uncertainty();
-    if !settled_below(u, short.value()) {
-        // What is above its size after the work was reamed too far, and nothing cuts it back.
-        if now.worked && settled_below(mm(HALF_STEP_MM) + u, -short.value()) {
-            work.fact(Finding {
-                outcome: Some(crate::measure::Outcome::NonconformityShown),
-                readings: now.readings(),
-                grade: Some(Grade::CommonPractice),
-                ..Finding::stated(
-                    "bore after the work",
-                    format!(
-                        "{} larger than {} at its narrowest place: reamed too far, and no cut makes it smaller",
-                        in_mm(-short.value()),
-                        in_mm(sized.size)
-                    ),
-                )
-            });
-            work.cure(String::from(
-                "a post of the next size that the bore takes, or a shim over the whole insertion with its slot on the slot of the tube",
-            ));
-        } else if !now.worked {
-            work.leave(if short.value() > mm(0.0) {
-                format!(
-                    "the bore is within {} of {}, less than these readings can tell: try the post",
-                    in_mm(short.value()),
-                    in_mm(sized.size)
-                )
-            } else {
-                format!(
-                    "the bore is nowhere below {}: nothing to ream",
-                    in_mm(sized.size)
-                )
-            });
-        }
+    if !settled_below(short.expanded_uncertainty(), short.value()) {
+        nothing_to_ream(at, short, size);
         return;
     }
-    if now.marks == Some(Marks::Torn) {
-        work.steps.push(Draft::refer_plain(
-            &Place::SeatTube,
-            "Do not ream the seat tube: the last pass tore it",
-            "a torn bore is reamed again only with another cutter or another hand",
-        ));
+    if at.torn() {
         return;
     }
-    let joint = site.joint(&tube.common());
-    let wish = Wish {
-        place: &Place::SeatTube,
-        joint: "seat_tube",
-        readings: String::from("seat_tube.bore"),
-        operation: Operation::Ream,
-        only_coating: now.covered,
-    };
-    let (stops, clear_unknown) = depth(site, tube, sized);
-    let ruling = rule(Request {
-        place: &Place::SeatTube,
-        operation: Operation::Ream,
-        material: joint.material,
-        bonded: joint.bonded,
-        consent: joint.consent,
-        contradicted: !work.contradictions.is_empty(),
-        identity: sized.identity.clone(),
-        metal_lost: false,
-        makers_shape: false,
-        pilot: Pilot::There,
-        to_size: true,
-        needed: Some((Counted::Diameter, short)),
-        allowance: caps(site, tube, &smallest),
-        stops,
-        waits: clear_unknown
-            .then(|| String::from(CLEAR))
-            .into_iter()
-            .collect(),
-        decision: site.rule,
-    });
-    let Some(permit) = take(work, ruling, &wish) else {
-        return;
-    };
+    let stops = stops(at, tube, sized);
     // The depth is asked for only where a reamer goes in.
+    let clear_unknown = stops.len() == 1;
+    let caps = caps(at, &smallest);
+    let permit = at.permit(sized.known.clone(), (short, caps), |request| {
+        request.to_size = true;
+        request.stops = stops;
+        request.waits.extend(clear_unknown.then(|| CLEAR.into()));
+    });
+    let Some(permit) = permit else { return };
     if clear_unknown {
-        work.ask_plain(
-            CLEAR,
-            "how deep the bore is clear, to the first boss, butt or sleeve",
-            "the reamer must stop before it",
-            "depth rod or a marked rod",
-        );
+        at.work.ask(CLEAR, SeatTubeAsk::ClearDepth);
     }
-    let mut draft = Draft::cut_plain(
-        permit,
-        format!("Ream the seat tube to {:.1}", in_mm(sized.size)),
-        "high points must go, a mirror is not wanted; it comes first so that the frame can be held by a post",
-    )
-    .with(tool("reamer", format!("{:.1} reamer", in_mm(sized.size))))
-    .turned(Turn::Clockwise)
-    .minding(Caution::Seatpost);
-    if joint.material == Some(MaterialKind::Titanium) {
+    let mut draft = Draft::cut(permit, SeatTubeTask::Ream { size })
+        .with(tool("reamer", SeatTubeFact::Reamer { size }))
+        .turned(Turn::Clockwise)
+        .minding(Caution::Seatpost);
+    if at.joint().material == Some(MaterialKind::Titanium) {
         draft = draft.minding(Caution::Titanium);
     }
-    if tube
-        .post
-        .as_ref()
-        .is_some_and(|p| p.material == Some(MaterialKind::Carbon))
-    {
+    if at.part.and_then(|post| post.material) == Some(MaterialKind::Carbon) {
         draft = draft
             .minding(Caution::CarbonPost)
-            .checking("no edge left at the entry or the slot: a carbon post must meet none");
+            .checking(SeatTubeFact::NoEdge);
     }
-    work.steps.push(draft);
+    at.work.steps.push(draft);
 }
 
-/// What may come off on diameter: the makers' bore and wall, the size itself, and the stock that any text gives for a reamer.
-fn caps(site: &Site<'_>, tube: &SeatTubeSheet, smallest: &Reading) -> Allowance {
-    let mut caps = Vec::new();
-    let cap =
-        |kind, what: String, most: Reading, grade| CutLimit::new(kind, what, most, grade).ok();
-    if let Some((high, words)) = Heard::of(&tube.limits, Limited::Bore).and_then(|h| h.at_most())
-        && let Ok(high) = Reading::exact(high)
-    {
-        caps.extend(cap(
-            LimitKind::Maker,
-            format!("bore {words}"),
-            high.less(smallest),
-            Grade::Shop,
-        ));
+/// Large enough; and what is above its size after the work was reamed too far, and nothing cuts it back.
+fn nothing_to_ream(at: &mut RoundPlace<'_>, short: Reading, size: Length) {
+    let by = short.value();
+    let too_far = mm(HALF_STEP_MM) + short.expanded_uncertainty();
+    if !at.now.worked {
+        at.work.leave(if settled_below(mm(0.0), by) {
+            SeatTubeFact::AboutThere { by, size }
+        } else {
+            SeatTubeFact::LargeEnough { size }
+        });
+    } else if settled_below(too_far, -by) {
+        let fact = SeatTubeFact::ReamedTooFar { by: -by, size };
+        let too_far = Found::practice(Outcome::NonconformityShown, fact);
+        at.work.fact(too_far);
+        at.work.cure(SeatTubeFact::LargerPostOrShim);
     }
-    caps.extend(bore_caps::of(
-        &tube.limits,
-        &tube.outside,
-        tube.post.as_ref(),
-        smallest,
-    ));
-    if let Some((most, row)) = CuttingRule::greatest(Cutting::ReamStock, site.tables)
-        && let (Ok(most_off), Some(grade)) = (Reading::exact(most), row.window.grade())
-    {
-        caps.extend(
-            cap(
-                LimitKind::Other,
-                format!(
-                    "{} of stock, the most that a text leaves for a reamer: more is no paint, and probably another size",
-                    in_mm(most)
-                ),
-                most_off,
-                grade,
-            )
-            .map(|c| c.citing(row.window.evidence())),
-        );
-    }
-    Allowance::new(caps)
 }
 
-/// What the reamer stops at: the size, a depth that is written, the clear depth; and whether neither depth is known.
-fn depth(site: &Site<'_>, tube: &SeatTubeSheet, sized: &Sized) -> (Vec<Stop>, bool) {
-    let mut stops = Vec::new();
-    let row = site
-        .tables
-        .get::<Seatpost>(&format!("{:.1}", settled_mm(sized.size)));
-    stops.push(Stop {
-        limit: format!("the size, {:.1}", in_mm(sized.size)).into(),
+/// What may come off on diameter: what makers limit, and the stock that any text gives for a reamer.
+fn caps(at: &RoundPlace<'_>, smallest: &Reading) -> Vec<CutLimit> {
+    let mut caps = at.caps(smallest, (at.heard(Limited::Bore).as_ref(), None));
+    if let Some((most, row)) = CuttingRule::greatest(Cutting::ReamStock, at.site.tables)
+        && let (Ok(off), Some(grade)) = (Reading::exact(most), row.window.grade())
+    {
+        let (what, from) = (SeatTubeFact::Stock { most }, row.window.evidence());
+        caps.extend(cap(LimitKind::Other, what, (off, grade), from));
+    }
+    caps
+}
+
+/// What the reamer stops at: the size, a depth that is written, the clear depth.
+fn stops(at: &RoundPlace<'_>, tube: &SeatTubeSheet, sized: &Sized<'_>) -> Vec<Stop> {
+    let stop = |limit: SeatTubeFact, grade, evidence: Option<&Evidence>| Stop {
+        limit: limit.into(),
         to_go: None,
-        grade: row.and_then(|r| r.diameter.grade()),
-        sources: row
-            .and_then(|r| r.diameter.evidence())
-            .map(|e| e.sources().to_vec())
-            .unwrap_or_default(),
+        grade,
+        sources: evidence.map_or_else(Vec::new, |e| e.sources().to_vec()),
+    };
+    let figure = &sized.row.diameter;
+    let size = SeatTubeFact::ToSize { size: sized.size };
+    let written = at.heard(Limited::Depth).and_then(|heard| {
+        let (depth, by) = (heard.limits.upper().known()?, heard.upper_owner);
+        Some(SeatTubeFact::DepthAtMost { depth, by })
     });
-    let written = Heard::of(&tube.limits, Limited::Depth).and_then(|h| h.at_most());
-    if let Some((_, words)) = &written {
-        stops.push(Stop {
-            limit: format!("depth {words}").into(),
-            to_go: None,
-            grade: Some(Grade::Shop),
-            sources: Vec::new(),
-        });
-    }
-    if let Some(clear) = tube.clear_depth {
-        stops.push(Stop {
-            limit: format!("depth, the bore is clear to {:.1}", in_mm(clear)).into(),
-            to_go: None,
-            grade: None,
-            sources: Vec::new(),
-        });
-    }
-    (stops, tube.clear_depth.is_none() && written.is_none())
+    let clear = tube.clear_depth;
+    let clear = clear.map(|depth| SeatTubeFact::ClearTo { depth });
+    let mut stops = Vec::from([stop(size, figure.grade(), figure.evidence())]);
+    stops.extend(written.map(|depth| stop(depth, Some(Grade::Shop), None)));
+    stops.extend(clear.map(|depth| stop(depth, None, None)));
+    stops
 }
 
-/// What is asked where nobody said how deep a reamer may go.
-const CLEAR: &str = "seat_tube.clear_depth";
+/// The post in the tube as it is, and whether the shim at hand helps.
+fn post(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: Option<&Sized<'_>>) {
+    let Some(post) = at.part else { return };
+    if post.material == Some(MaterialKind::Carbon) {
+        at.work.cautions.push(Caution::CarbonPost);
+    }
+    if at.known_part().is_none() {
+        return;
+    }
+    // A tube that is still to be reamed or cleaned is not judged by the fit of today.
+    let smallest = at.now.smallest();
+    let most = smallest.map(|r| r.value() + r.expanded_uncertainty());
+    let too_small = matches!((sized, most), (Some(s), Some(m)) if settled_below(m, s.size));
+    let unfinished = at.now.covered || too_small;
+    tried::heard(at.work, at.now.part, GoesIn::Slides, !unfinished);
+    if unfinished {
+        return;
+    }
+    let believed = tube.believed.as_deref();
+    let believed = believed.and_then(|name| row(&at.site, name)?.diameter.nominal());
+    let sold_as = sized.map(|s| s.size).or(believed);
+    let asked = Fit {
+        joint: Some(Joint::Seatpost),
+        sold_as,
+        ..Fit::default()
+    };
+    let Some(said) = at.fits(post, asked) else {
+        return;
+    };
+    // Where published windows disagree the post itself decides, once it was tried.
+    if at.now.part == Some(PartDid::Fits) && said.outcome == Outcome::Undecided {
+        at.work.found(&said);
+    } else {
+        at.judged(&said, at.fit.reading);
+    }
+    let Some(sheet) = tube.shim.and_then(|s| Reading::exact(s).ok()) else {
+        return;
+    };
+    let asked = Shim {
+        bore: at.now.bore.clone(),
+        post: placed(post),
+        nominal: sold_as,
+        clearance: at.heard(Limited::Clearance).map(|h| h.limits),
+        sheet: Some(sheet),
+        rule: Some(at.site.rule),
+        ..Shim::default()
+    };
+    if let Ok(said) = asked.answer(at.site.tables) {
+        at.judged(&said, "seat_tube.shim");
+    }
+}
 
-/// What is asked where paint hides the size.
-pub(super) const CONFIRM: &str = "seat_tube.confirmed";
-
-/// The identity of a size that only a post can prove.
-pub(super) fn doubtful() -> Identity {
-    Identity::Doubtful(String::from(CONFIRM))
+/// How deep the post must go in, and whether it does.
+fn insertion(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: Option<&Sized<'_>>) {
+    let read = at.part.and_then(|p| p.outside.first().map(Reading::value));
+    let limits = tube.limits.iter().filter(|l| l.what == Limited::Insertion);
+    let written = limits.filter_map(|l| {
+        let (owner, depth) = (l.owner.clone(), l.limits.lower().known()?);
+        Some(WrittenDepth { owner, depth })
+    });
+    let inserted = at.part.and_then(|p| Reading::exact(p.insertion?).ok());
+    let asked = Insertion {
+        post: sized.map(|s| s.size).or(read),
+        weld: tube.weld_depth,
+        written: written.collect(),
+        inserted,
+        clear: tube.clear_depth,
+        rule: Some(at.site.rule),
+    };
+    let Ok(said) = asked.answer(at.site.tables) else {
+        return;
+    };
+    if inserted.is_none() {
+        at.work.found(&said);
+        return;
+    }
+    let reading = match tube.weld_depth {
+        None => "seat_tube.weld_depth",
+        Some(_) => "seat_tube.post.insertion",
+    };
+    at.judged(&said, reading);
 }

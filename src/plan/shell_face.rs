@@ -6,10 +6,8 @@ use super::answer::{Operation, State};
 use super::face::{self, Facing};
 use super::permit::{Identity, Pilot};
 use super::sheet::Face;
-use super::shell::{SIDES, Whole, other, side_of};
-use super::shell_parallel;
-use super::shell_side::joint;
-use super::shell_width::Widths;
+use super::shell::{SIDES, Whole, joint, side_of};
+use super::shell_width::{self, Widths};
 use super::site::{Site, covered};
 use super::work::PlaceWork;
 use super::{Change, MountFact};
@@ -40,7 +38,7 @@ pub(super) fn faces(
 ) -> Vec<PlaceWork> {
     let face = |side| one(site, whole, widths, threads, side);
     let mut works: Vec<PlaceWork> = SIDES.into_iter().filter_map(face).collect();
-    shell_parallel::parallel(site, whole.sheet, &mut works);
+    shell_width::parallel(site, whole.sheet, &mut works);
     works
 }
 
@@ -90,9 +88,9 @@ fn one(
         pilot: pilot(whole, side, threads),
         guided: Some(guided.into()),
         square: None,
-        limits: widths.limits(side),
-        limits_now: widths.limits_now(),
-        besides: widths.besides(side).map(|(off, why)| (off, why.into())),
+        limits: widths.first.clone(),
+        limits_now: widths.now.clone(),
+        besides: widths.excess.clone(),
         changes: Vec::from([moves, MountFact::Narrower].map(change)),
     };
     Some(face::plan(site, facing))
@@ -110,7 +108,7 @@ fn pilot(whole: &Whole<'_>, side: Side, threads: &[PlaceWork]) -> Pilot {
     };
     let why = if threaded && !whole.sides.get(side).guides() {
         MountFact::ThreadGone { other: false }
-    } else if threaded && !whole.sides.get(other(side)).guides() {
+    } else if threaded && !whole.sides.get(!side).guides() {
         MountFact::ThreadGone { other: true }
     } else if threads.iter().any(unsound) {
         MountFact::ThreadNotSound

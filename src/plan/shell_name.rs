@@ -1,73 +1,167 @@
 //! Which pattern a shell is: pitch and hand weigh more than width, and a label proves nothing.
 
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::facts::{Ask, Found, ShellAsk, ShellFact};
 use super::identity::{self, Settled, belief, observed, on_metal, options};
 use super::permit::Identity;
+use super::round_place::read;
 use super::sheet::ShellSheet;
-use super::shell::{SIDES, Sides, side_of, side_words};
+use super::shell::{SIDES, Sides, other_hand, side_of};
 use super::site::{Site, covered};
 use super::work::PlaceWork;
-use super::{ranking, shell_window};
+use super::{ranking, shell_press, shell_width};
 use crate::evidence::Grade;
-use crate::identify::{Feature, Identification, Observation, Options, Standing, identify};
-use crate::judge::{Finding, extremes};
-use crate::measure::{Placed, Reading, Surface, settled_below};
+use crate::identify::{Feature, Identification, Observation, Standing, identify};
+use crate::judge::{Instrument, extremes};
+use crate::measure::{Reading, Surface, settled_below, settled_cmp};
+use crate::quantity::{Length, mm};
 use crate::standard::{Place, Shell, ShellWindow};
 use crate::thread::{PitchDrift, Side};
 
-/// What was seen of a shell whose thread is asked for: a thread that lost metal names nothing, and the two sides are never
-/// pooled.
-fn seen(
-    site: &Site<'_>,
-    sheet: &ShellSheet,
-    sides: &Sides,
+/// What was proved, where the readings and the window leave another.
+const CONFIRM: &str = "shell.confirmed";
+
+/// A shell that is to be named.
+struct Naming<'a> {
+    site: &'a Site<'a>,
+    work: &'a mut PlaceWork,
+    sheet: &'a ShellSheet,
+    sides: &'a Sides,
+    /// The side whose bore names the thread; the two are never pooled.
     minor_of: Option<Side>,
-    width: bool,
-) -> Vec<Observation> {
-    let bore: Vec<Placed> = super::shell_press::bore_now(sheet);
-    let mut seen = observed(Feature::Bore, &on_metal(&bore));
-    if width {
-        seen.extend(observed(Feature::Width, &sheet.width));
-    }
-    seen.extend(
-        sheet
-            .half_drive
-            .map(|r| Observation::size(Feature::HalfWidthDrive, r)),
-    );
-    seen.extend(
-        sheet
-            .half_non_drive
-            .map(|r| Observation::size(Feature::HalfWidthNonDrive, r)),
-    );
-    seen.extend(sheet.pitch.map(Observation::Pitch));
-    let thread = speaks_of_thread(sheet);
-    if sheet.pitch.is_none() && (thread || !sheet.bore.is_empty()) {
-        seen.push(Observation::Threaded(thread));
-    }
-    if let Some(side) = minor_of {
-        let now = sides.get(side);
-        if !now.lost() {
-            seen.extend(observed(
-                Feature::MinorDiameter,
-                &identity::of_metal(site.tables, &now.minor),
-            ));
+    /// What was proved, else what it is held to be: by its label, else by whose crank goes in.
+    name: Option<&'a str>,
+}
+
+impl Naming<'_> {
+    /// What was seen, with the width or without it: a thread that lost metal names nothing.
+    fn seen(&self, width: bool) -> Vec<Observation> {
+        let sheet = self.sheet;
+        let mut seen = observed(Feature::Bore, &on_metal(&shell_press::now(sheet).bore));
+        if width {
+            seen.extend(observed(Feature::Width, &sheet.width));
         }
+        let size = |feature| move |r: Reading| Observation::size(feature, r);
+        seen.extend(sheet.half_drive.map(size(Feature::HalfWidthDrive)));
+        seen.extend(sheet.half_non_drive.map(size(Feature::HalfWidthNonDrive)));
+        seen.extend(sheet.pitch.map(Observation::Pitch));
+        let thread = speaks_of_thread(sheet);
+        if sheet.pitch.is_none() && (thread || !sheet.bore.is_empty()) {
+            seen.push(Observation::Threaded(thread));
+        }
+        let side = self.minor_of.map(|side| self.sides.get(side));
+        if let Some(now) = side.filter(|now| !now.lost()) {
+            let metal = identity::of_metal(self.site.tables, &now.minor);
+            seen.extend(observed(Feature::MinorDiameter, &metal));
+        }
+        for side in SIDES {
+            let hand = side_of(sheet, side).hand;
+            seen.extend(hand.map(|hand| Observation::hand(side, hand)));
+        }
+        seen
     }
-    for side in SIDES {
-        seen.extend(
-            side_of(sheet, side)
-                .hand
-                .map(|hand| Observation::hand(side, hand)),
-        );
+
+    /// What the tables say, with its name where they know that.
+    fn asked(&self, seen: &[Observation], name_only: bool) -> Option<Identification> {
+        let mut options = options(self.site);
+        options.name_only = name_only;
+        let mut with = seen.to_vec();
+        with.extend(belief(self.name));
+        let named = identify(Place::Shell, &with, &options);
+        named
+            .or_else(|_| identify(Place::Shell, seen, &options))
+            .ok()
     }
-    seen
+
+    fn code(&self, answer: &Identification) -> Option<String> {
+        ranking::code_of(self.site.tables, answer, self.name)
+    }
+
+    /// Tells what the thread named, and what a width that no pattern lists means.
+    fn told(&mut self, answer: Identification, code: String) -> Option<Settled> {
+        let (site, sheet) = (self.site, self.sheet);
+        let row = site.tables.get::<Shell>(&code)?;
+        let near = |read: &Reading, width: Length| {
+            let reach = mm(1.0) + read.expanded_uncertainty();
+            settled_below((read.value() - width).abs(), reach)
+        };
+        let mut listed = row.widths.iter().filter_map(|w| w.nominal());
+        let known = row.widths.is_empty() || sheet.width.is_empty();
+        if !known && !listed.any(|width| sheet.width.iter().any(|w| near(w, width))) {
+            let pattern = row.name.to_string();
+            let mut found = read(ShellFact::WidthNotListed { pattern }, &sheet.width);
+            found.grade = Some(Grade::CommonPractice);
+            self.work.settled(found);
+        }
+        let mut identity = Identity::Known;
+        if let Some(window) = shell_width::window(site, sheet)
+            && !shell_width::takes(site, row, window)
+            && weighed(sheet, &answer, window)
+        {
+            let (one, other) = (code.clone(), window.shell.to_string());
+            self.work.ask(CONFIRM, ShellAsk::WhichOf { one, other });
+            identity = Identity::Doubtful(CONFIRM.into());
+        }
+        let called = |name: &str| {
+            let mut names = [&row.code, &row.name].into_iter().chain(row.aliases.iter());
+            names.any(|known| known.eq_ignore_ascii_case(name))
+        };
+        if let Some(proved) = sheet.confirmed.clone().filter(|name| !called(name)) {
+            let named = code.clone();
+            let other = ShellFact::ProvedOther { proved, named };
+            self.work.contradicts(other, CONFIRM, Instrument::Part);
+            identity = Identity::Open;
+        }
+        let taken = ranking::taken_as(site.tables, &answer, &code);
+        self.work.facts.extend(taken.map(Found::from));
+        identity::tell(self.work, answer);
+        Some(Settled { code, identity })
+    }
+
+    /// Whether some pattern has the hands that were found, among those that it is called and that the readings leave possible,
+    /// or among all while no pitch was read and it is called nothing: then no hand is wrong yet.
+    fn hands_agree(&self, answer: &Identification) -> bool {
+        let sheet = self.sheet;
+        let name = sheet.confirmed.as_deref().or(sheet.believed.as_deref());
+        let unnamed = sheet.pitch.is_none() && name.is_none();
+        let has_hands = |row: &Shell| {
+            let has = |side: Side| {
+                let found = side_of(sheet, side).hand;
+                found.is_none() || found == row.hand(side)
+            };
+            SIDES.into_iter().all(has)
+        };
+        answer.candidates.iter().any(|c| {
+            let called = || name.is_some_and(|name| ranking::is_called(c, name));
+            (unnamed || c.standing == Standing::Possible || called())
+                && self.site.tables.get(&c.code).is_some_and(has_hands)
+        })
+    }
+
+    /// The pattern against which the hands alone stand: the shell is in back to front, or one hand is another than it should be.
+    fn turned(&mut self) -> Option<String> {
+        let mut seen = self.seen(true);
+        seen.retain(|o| !matches!(o, Observation::Hand { .. }));
+        let code = self.code(&self.asked(&seen, false)?)?;
+        let row = self.site.tables.get::<Shell>(&code)?;
+        let (pattern, [drive, non_drive]) = (row.name.to_string(), SIDES);
+        let other = |side| other_hand(self.sheet, row, side);
+        let (side, fact) = match (other(drive), other(non_drive)) {
+            (Some(_), Some(_)) => (drive, ShellFact::BackToFront { pattern }),
+            (Some(one), None) => (drive, one),
+            (None, one) => (non_drive, one?),
+        };
+        let field = format!("shell.{side}.hand");
+        self.work.contradicts(fact, field, Instrument::Eye);
+        Some(code)
+    }
 }
 
 /// Whether the sheet says something that only a threaded shell has.
-fn speaks_of_thread(sheet: &ShellSheet) -> bool {
+pub(super) fn speaks_of_thread(sheet: &ShellSheet) -> bool {
     SIDES.iter().any(|side| {
         let side = side_of(sheet, *side);
         side.hand.is_some() || side.state.is_some() || side.go.is_some() || !side.minor.is_empty()
@@ -82,77 +176,52 @@ pub(super) fn identify_shell(
     sheet: &ShellSheet,
     sides: &Sides,
 ) -> Option<Settled> {
-    let minor_of = speaks_for_both(sides);
-    let believed = sheet
-        .believed
-        .as_deref()
-        .or_else(|| wanted_by_window(site, sheet));
-    let name = sheet.confirmed.as_deref().or(believed);
-    let mut all = seen(site, sheet, sides, minor_of, true);
-    let run = |seen: &[Observation], name_only: bool| {
-        let mut with = seen.to_vec();
-        with.extend(belief(name));
-        let options = Options {
-            name_only,
-            ..options(site)
-        };
-        identify(Place::Shell, &with, &options)
-            .or_else(|_| identify(Place::Shell, seen, &options))
-            .ok()
+    let window = || shell_width::window(site, sheet).map(|window| window.shell.as_ref());
+    let believed = sheet.believed.as_deref().or_else(window);
+    let mut naming = Naming {
+        site,
+        work,
+        sheet,
+        sides,
+        minor_of: speaks_for_both(sides),
+        name: sheet.confirmed.as_deref().or(believed),
     };
-    if all.is_empty() && name.is_none() {
-        work.ask_plain(
-            "shell.pitch",
-            "is there a thread? Its pitch, over six threads or more; else the bore, the width, and the hand on each side",
-            "nothing is cut in a shell before it is named",
-            "eye, thread pitch gauge leaves, caliper",
-        );
+    let mut all = naming.seen(true);
+    if all.is_empty() && naming.name.is_none() {
+        work.ask("shell.pitch", ShellAsk::Names);
         return None;
     }
-    let by_thread = (sheet.pitch.is_some() && !sheet.width.is_empty())
-        .then(|| run(&seen(site, sheet, sides, minor_of, false), true))
-        .flatten();
-    if let Some(answer) = by_thread
-        && let Some(code) = ranking::code_of(site.tables, &answer, name)
+    if sheet.pitch.is_some()
+        && !sheet.width.is_empty()
+        && let Some(answer) = naming.asked(&naming.seen(false), true)
+        && let Some(code) = naming.code(&answer)
     {
-        return told(site, work, sheet, answer, code);
+        return naming.told(answer, code);
     }
-    let answer = run(&all, false);
-    if let Some(answer) = answer {
-        if let Some(code) = ranking::code_of(site.tables, &answer, name) {
-            return told(site, work, sheet, answer, code);
+    if let Some(answer) = naming.asked(&all, false) {
+        if let Some(code) = naming.code(&answer) {
+            return naming.told(answer, code);
         }
-        if !hands_agree(site, sheet, &answer)
-            && let Some(settled) = turned(site, work, sheet, sides, minor_of, name)
+        if !naming.hands_agree(&answer)
+            && let Some(code) = naming.turned()
         {
             identity::tell(work, answer);
-            return Some(settled);
+            let identity = Identity::Open;
+            return Some(Settled { code, identity });
         }
         all.extend(belief(believed));
     }
     // What only a bore speaks against by a little may be what it was believed to be, made or left wrong.
-    let settled = identity::settle(
-        site,
-        work,
-        (&Place::Shell, "shell"),
-        &all,
-        (believed, sheet.confirmed.as_deref()),
-        true,
-    );
+    let names = (believed, sheet.confirmed.as_deref());
+    let place = (&Place::Shell, "shell");
+    let settled = identity::settle(site, work, place, &all, names, true);
     // A bore that was read over paint names nothing: the same reading again would not either.
     if settled.is_none() && !sheet.bore.is_empty() && covered(sheet.coating) {
-        for question in work
+        let bores = work
             .questions
             .iter_mut()
-            .filter(|q| q.answer == "shell.bore")
-        {
-            question.ask = super::CommonAsk::Plain {
-                plain: "bore on bare metal, in two directions at each end: take the coating off there by hand".into(),
-                reason: "a press shell is known by its bore".into(),
-                tool: "three-point internal micrometer".into(),
-            }
-            .into();
-        }
+            .filter(|q| q.answer == "shell.bore");
+        bores.for_each(|question| question.ask = Ask::from(ShellAsk::BareBore));
     }
     settled
 }
@@ -169,208 +238,41 @@ fn speaks_for_both(sides: &Sides) -> Option<Side> {
         });
         let worst = worst.max().filter(|_| !now.lost())?;
         let readings: Vec<Reading> = now.minor.iter().map(|p| p.reading).collect();
-        Some((side, worst, extremes(&readings).first()?.value()))
+        Some((worst, extremes(&readings).first()?.value(), side))
     };
-    match (told(Side::Drive), told(Side::NonDrive)) {
-        (Some((_, worst, least)), Some((side, other_worst, other_least)))
-            if other_worst < worst || other_worst == worst && settled_below(other_least, least) =>
-        {
-            Some(side)
-        }
-        (one, other) => one.or(other).map(|(side, ..)| side),
-    }
-}
-
-/// Whose crank goes in says what shell it is held to be, where nobody says more.
-fn wanted_by_window<'a>(site: &Site<'a>, sheet: &ShellSheet) -> Option<&'a str> {
-    shell_window::window(site, sheet).map(|window| window.shell.as_ref())
+    let told = SIDES.into_iter().filter_map(told);
+    let first = told.min_by(|a, b| a.0.cmp(&b.0).then_with(|| settled_cmp(a.1, b.1)));
+    first.map(|(.., side)| side)
 }
 
 /// Whether only the window says which shell it is, and the readings leave that possible: a width rules out no thread.
 pub(super) fn weighed(sheet: &ShellSheet, answer: &Identification, window: &ShellWindow) -> bool {
+    let possible = |standing: &Standing| match standing {
+        Standing::Possible => true,
+        Standing::Excluded(exclusion) => exclusion.by == Feature::Width,
+        Standing::Untested => false,
+    };
+    let mut candidates = answer.candidates.iter();
     sheet.believed.is_none()
         && sheet.confirmed.is_none()
-        && answer
-            .candidates
-            .iter()
-            .filter(|c| c.code == window.shell)
-            .any(|c| match &c.standing {
-                Standing::Possible => true,
-                Standing::Excluded(exclusion) => exclusion.by == Feature::Width,
-                Standing::Untested => false,
-            })
-}
-
-/// Tells what the thread named, and what a width that no pattern lists means.
-fn told(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    sheet: &ShellSheet,
-    answer: Identification,
-    code: String,
-) -> Option<Settled> {
-    let row = site.tables.get::<Shell>(&code);
-    if let Some(row) = row
-        && !sheet.width.is_empty()
-        && !row.widths.is_empty()
-    {
-        let listed = row.widths.iter().any(|width| {
-            width.nominal().is_some_and(|n| {
-                sheet.width.iter().any(|w| {
-                    settled_below(
-                        (w.value() - n).abs(),
-                        crate::quantity::mm(1.0) + w.expanded_uncertainty(),
-                    )
-                })
-            })
-        });
-        if !listed {
-            work.settled(Finding {
-                readings: sheet.width.clone(),
-                grade: Some(Grade::CommonPractice),
-                ..Finding::stated(
-                    "width",
-                    format!(
-                        "{}, by its thread, of a width that no table lists for it",
-                        row.name
-                    ),
-                )
-            });
-        }
-    }
-    let mut identity = Identity::Known;
-    if let Some(window) = shell_window::window(site, sheet)
-        && row.is_some_and(|row| !shell_window::takes(site, row, window))
-        && weighed(sheet, &answer, window)
-    {
-        work.ask_plain(
-            "shell.confirmed",
-            format!(
-                "is it {code}, or {} as the crank's window says? Hand of each side, or a cup tried by hand",
-                window.shell
-            ),
-            "the readings can be either, and the window is for one of them",
-            "eye, light, a known cup",
-        );
-        identity = Identity::Doubtful(String::from("shell.confirmed"));
-    }
-    if let Some(proved) = &sheet.confirmed {
-        let same = row.is_some_and(|row| {
-            row.code.eq_ignore_ascii_case(proved)
-                || row.aliases.iter().any(|a| a.eq_ignore_ascii_case(proved))
-                || row.name.eq_ignore_ascii_case(proved)
-        });
-        if !same {
-            work.contradicts(
-                format!("{proved} was proved there, and the readings say {code}"),
-                "shell.confirmed",
-                "a known cup, pitch gauge",
-            );
-            identity = Identity::Open;
-        }
-    }
-    work.facts
-        .extend(ranking::taken_as(site.tables, &answer, &code).map(super::Found::from));
-    identity::tell(work, answer);
-    Some(Settled { code, identity })
-}
-
-/// Whether some pattern has the hands that were found, among those that it is called and that the readings leave possible, or
-/// among all while no pitch was read and it is called nothing: then no hand is wrong yet.
-fn hands_agree(site: &Site<'_>, sheet: &ShellSheet, answer: &Identification) -> bool {
-    let name = sheet.confirmed.as_deref().or(sheet.believed.as_deref());
-    let unnamed = sheet.pitch.is_none() && name.is_none();
-    answer
-        .candidates
-        .iter()
-        .filter(|c| {
-            unnamed
-                || c.standing == Standing::Possible
-                || name.is_some_and(|name| ranking::is_called(c, name))
-        })
-        .filter_map(|c| site.tables.get::<Shell>(&c.code))
-        .any(|row| {
-            SIDES.into_iter().all(|side| {
-                side_of(sheet, side)
-                    .hand
-                    .is_none_or(|found| row.hand(side) == Some(found))
-            })
-        })
-}
-
-/// Whether the hands alone stand against a pattern: the shell is in back to front, or one hand is another than it should be.
-fn turned(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    sheet: &ShellSheet,
-    sides: &Sides,
-    minor_of: Option<Side>,
-    name: Option<&str>,
-) -> Option<Settled> {
-    let without: Vec<Observation> = seen(site, sheet, sides, minor_of, true)
-        .into_iter()
-        .filter(|o| !matches!(o, Observation::Hand { .. }))
-        .collect();
-    let mut with = without;
-    with.extend(belief(name));
-    let answer = identify(Place::Shell, &with, &options(site)).ok()?;
-    let code = ranking::code_of(site.tables, &answer, name)?;
-    let row = site.tables.get::<Shell>(&code)?;
-    let wrong: Vec<Side> = SIDES
-        .into_iter()
-        .filter(|side| {
-            matches!((side_of(sheet, *side).hand, row.hand(*side)),
-                (Some(found), Some(wanted)) if found != wanted)
-        })
-        .collect();
-    let words = match wrong.as_slice() {
-        [] => return None,
-        [one] => format!(
-            "the hand of the {} is not that of {}: {} found, {} by the pattern; it was read wrong, retapped, or is another pattern",
-            side_words(*one),
-            row.name,
-            side_of(sheet, *one).hand?,
-            row.hand(*one)?
-        ),
-        _ => format!(
-            "both hands are those of {} with the sides exchanged: the shell is in back to front, or was tapped so; cups go in only on the wrong sides, where riding can loosen them",
-            row.name
-        ),
-    };
-    let field = match wrong.as_slice() {
-        [Side::NonDrive] => "shell.non_drive.hand",
-        _ => "shell.drive.hand",
-    };
-    work.contradicts(words, field, "eye, light: which way does the thread rise?");
-    Some(Settled {
-        code,
-        identity: Identity::Open,
-    })
+        && candidates.any(|c| c.code == window.shell && possible(&c.standing))
 }
 
 /// Whether parts of the pattern that was believed would go into the thread whose pitch was read.
 pub(super) fn believed_parts(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet) {
-    let believed = sheet
-        .believed
-        .as_deref()
-        .and_then(|name| site.tables.get::<Shell>(name));
-    let (Some(shell), Some(pitch)) = (believed, sheet.pitch) else {
+    let row = |name: &String| site.tables.get::<Shell>(name);
+    let (Some(shell), Some(read)) = (sheet.believed.as_ref().and_then(row), sheet.pitch) else {
         return;
     };
-    let Some(size) = shell.thread.as_ref().and_then(|t| t.value()) else {
+    let size = shell.thread.as_ref().and_then(|t| t.value());
+    let Some(pitch) = size.map(|s| s.pitch()).filter(|p| !read.same_as(*p)) else {
         return;
     };
-    if pitch.same_as(size.pitch()) {
-        return;
-    }
-    let drift = PitchDrift::between(size.pitch(), pitch);
-    let half = drift.turns_to_half_pitch().unwrap_or_default();
-    work.settled(Finding::stated(
-        format!("parts for {}", shell.code),
-        format!(
-            "do not go in: {} is not {pitch}, {} a turn apart, half a pitch after {half:.0} turns; they start and then bind",
-            size.pitch(),
-            crate::quantity::in_mm(drift.per_turn)
-        ),
-    ));
+    let drift = PitchDrift::between(pitch, read);
+    work.settled(ShellFact::PartsBind {
+        parts: shell.code.to_string(),
+        pitch: pitch.to_string(),
+        read: read.to_string(),
+        turns: drift.turns_to_half_pitch().unwrap_or_default(),
+    });
 }

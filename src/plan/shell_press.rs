@@ -1,89 +1,29 @@
 //! A press or slip shell: measured, seldom cut.
 
-use alloc::format;
-use alloc::string::String;
-use alloc::vec::Vec;
+use alloc::string::ToString;
 
-use super::answer::{Counted, Operation};
-use super::bore_caps;
 use super::bore_now::{self, BoreNow};
-use super::facts::{Allowance, CutLimit};
+use super::facts::{ShellAsk, ShellFact, ShellTask};
 use super::identity::Settled;
-use super::permit::{Pilot, Request, rule};
+use super::round_place::RoundPlace;
 use super::sheet::{Heard, Limited, ShellSheet};
-use super::shell::{SIDES, side_of};
-use super::site::{Site, Wish, take, tool};
+use super::shell_name::speaks_of_thread;
+use super::shell_width::printed;
+use super::site::{Site, tool};
 use super::tried::{self, GoesIn};
-use super::work::{Answers, ByHand, Draft, PlaceWork};
+use super::work::{Answers, Draft, PlaceWork};
 use crate::evidence::Evidence;
-use crate::face::LimitKind;
-use crate::judge::{BoreFit, FigureName, Fit, MemberOf, OwnLimits, Wall, extremes};
-use crate::measure::{Limits, Outcome, Placed, Reading, settled_below};
-use crate::quantity::in_mm;
-use crate::standard::{BoreWindow, Hold, Place, Shell};
+use crate::judge::{BoreFit, FigureName, Fit, Instrument, Verdict};
+use crate::measure::{Outcome, Reading, settled_below};
+use crate::standard::{BoreWindow, Hold, Shell};
 use crate::thread::Turn;
 
 /// The bore of a shell as the last pass left it.
-fn now(sheet: &ShellSheet) -> BoreNow {
-    bore_now::of(
-        &sheet.bore,
-        &sheet.after,
-        sheet
-            .passes
-            .iter()
-            .filter(|p| !p.bore.is_empty() || p.coating_left.is_some())
-            .map(Into::into),
-        sheet.coating,
-        true,
-    )
-}
-
-/// The readings of the bore as it is now.
-pub(super) fn bore_now(sheet: &ShellSheet) -> Vec<Placed> {
-    now(sheet).bore
-}
-
-/// Limits of the bore, with whose they are and where they were read.
-struct Held<'a> {
-    limits: Limits,
-    lower_words: String,
-    upper_words: String,
-    evidence: Option<&'a Evidence>,
-    /// The row that prints them, where no maker's limit goes before it.
-    row: Option<&'a BoreWindow>,
-}
-
-impl Held<'_> {
-    fn owner(&self) -> String {
-        if self.lower_words == self.upper_words {
-            self.lower_words.clone()
-        } else {
-            format!("{}; {}", self.lower_words, self.upper_words)
-        }
-    }
-}
-
-fn held<'a>(site: &Site<'a>, sheet: &ShellSheet, row: &Shell) -> Option<Held<'a>> {
-    if let Some(heard) = Heard::of(&sheet.limits, Limited::Bore) {
-        return Some(Held {
-            lower_words: heard.lower_owner.clone(),
-            upper_words: heard.upper_owner.clone(),
-            limits: heard.limits,
-            evidence: None,
-            row: None,
-        });
-    }
-    let window = site
-        .tables
-        .all::<BoreWindow>()
-        .find(|w| w.shell == row.code && w.window.is_known())?;
-    Some(Held {
-        limits: Limits::of_size(&window.window),
-        lower_words: String::from(window.owner.as_ref()),
-        upper_words: String::from(window.owner.as_ref()),
-        evidence: window.window.evidence(),
-        row: Some(window),
-    })
+pub(super) fn now(sheet: &ShellSheet) -> BoreNow {
+    let passes = sheet.passes.iter();
+    let of_bore = passes.filter(|p| !p.bore.is_empty() || p.coating_left.is_some());
+    let passes = of_bore.map(Into::into);
+    bore_now::of(&sheet.bore, &sheet.after, passes, sheet.coating, true)
 }
 
 pub(super) fn plan(
@@ -93,320 +33,134 @@ pub(super) fn plan(
     row: &Shell,
     settled: &Settled,
 ) {
-    if SIDES.iter().any(|side| {
-        let side = side_of(sheet, *side);
-        side.state.is_some() || side.hand.is_some() || side.go.is_some()
-    }) {
-        work.contradicts(
-            format!("the sheet speaks of a thread, and {} has none", row.name),
-            "shell.believed",
-            "eye, light",
-        );
+    if speaks_of_thread(sheet) {
+        let pattern = row.name.to_string();
+        let speaks = ShellFact::SpeaksOfThread { pattern };
+        work.contradicts(speaks, "shell.believed", Instrument::Eye);
     }
-    let now = now(sheet);
-    work.removed = now.removed.into_iter().collect();
-    if now.bore.is_empty() {
-        work.ask_plain(
-            "shell.bore",
-            "bore in two directions at each end",
-            "a press shell is known by its bore",
-            "three-point internal micrometer",
-        );
+    let mut at = RoundPlace {
+        site: *site,
+        work,
+        path: "shell",
+        common: sheet.common(),
+        first: &sheet.bore,
+        now: now(sheet),
+        outside: &sheet.outside,
+        part: sheet.part.as_ref(),
+        fit: Answers {
+            reading: "shell.part.outside",
+            trial: "shell.passes",
+            written: "shell.limits",
+        },
+    };
+    if at.now.bore.is_empty() {
+        at.work.ask("shell.bore", ShellAsk::Bore);
         return;
     }
-    let held = held(site, sheet, row);
+    at.came_off();
+    let mut held = at.heard(Limited::Bore);
+    let mut windows = site.tables.all::<BoreWindow>();
+    let printed_for = |w: &&BoreWindow| w.shell == row.code && w.window.is_known();
+    let window = windows.find(|w| held.is_none() && printed_for(w));
     let asked = BoreFit {
-        bore: now.bore.clone(),
-        limits: held
-            .iter()
-            .filter(|h| h.row.is_none())
-            .map(|h| OwnLimits::of(h.limits, h.owner()))
-            .collect(),
-        figure: held.as_ref().and_then(|h| h.row).map(|row| FigureName {
-            family: String::from("bore_window"),
-            code: String::from(row.code.as_ref()),
-            field: String::from("window"),
+        bore: at.now.bore.clone(),
+        limits: at.own(Limited::Bore),
+        figure: window.map(|window| FigureName {
+            family: "bore_window".into(),
+            code: window.code.to_string(),
+            field: "window".into(),
         }),
         rule: Some(site.rule),
     };
     let Ok(said) = asked.answer(site.tables) else {
         return;
     };
-    wall(site, work, sheet, &now);
-    let cut = correct(site, work, sheet, settled, &now, held.as_ref(), &said);
+    at.wall();
+    held = held.or_else(|| window.map(|w| printed(&w.window, &w.owner)));
+    let evidence = window.and_then(|w| w.window.evidence());
+    let cut = correct(&mut at, settled, (held.as_ref(), evidence), &said);
     // With a part at hand the fit decides.
     if held.is_none() && sheet.part.is_none() {
-        work.ask_plain(
-            "shell.limits",
-            "bore limits from the frame maker's drawing",
-            "nobody publishes limits for this bore: the mating part and the frame maker decide",
-            "frame maker",
-        );
+        at.work.ask("shell.limits", ShellAsk::BoreLimits);
     }
-    if now.bore.len() < 4 {
-        work.ask_plain(
-            "shell.bore",
-            "bore in two directions at each end",
-            "a single narrow place may be out of round and not small",
-            "three-point internal micrometer, inside caliper",
-        );
+    if at.now.bore.len() < 4 {
+        at.work.ask("shell.bore", ShellAsk::Bore);
     }
-    clean(
-        work,
-        &now,
-        site.joint(&sheet.common())
-            .material
-            .is_some_and(|m| m.is_carbon()),
-    );
-    part(site, work, sheet, row, &now, cut);
-}
-
-fn wall(site: &Site<'_>, work: &mut PlaceWork, sheet: &ShellSheet, now: &BoreNow) {
-    let Some(outside) = extremes(&sheet.outside).first().copied() else {
-        return;
-    };
-    let heard = Heard::of(&sheet.limits, Limited::Wall);
-    let asked = Wall {
-        place: Some(Place::Shell),
-        outside,
-        bore: now.bore.clone(),
-        least: heard
-            .iter()
-            .map(|h| OwnLimits::of(h.limits, h.owner()))
-            .collect(),
-        rule: Some(site.rule),
-    };
-    if let Ok(said) = asked.answer(site.tables) {
-        if heard.is_some() && !(now.covered && said.outcome == Outcome::Undecided) {
-            work.judged(
-                &said,
-                Answers {
-                    reading: "shell.outside",
-                    ..PART
-                },
-            );
-        } else {
-            work.found(&said);
-        }
-    }
+    at.clean();
+    part(&mut at, row, cut);
 }
 
 /// A bore out of its limits: too small may be reamed where the frame maker allows it; too large cannot be cured by cutting,
 /// nor can one that is too large at one end and too small at the other. Whether a cut is planned.
 fn correct(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    sheet: &ShellSheet,
+    at: &mut RoundPlace<'_>,
     settled: &Settled,
-    now: &BoreNow,
-    held: Option<&Held<'_>>,
-    said: &crate::judge::Verdict,
+    (held, evidence): (Option<&Heard>, Option<&Evidence>),
+    said: &Verdict,
 ) -> bool {
     if said.outcome != Outcome::NonconformityShown {
-        match (said.outcome, now.covered, held) {
-            (Outcome::Undecided, false, Some(_)) => work.judged(
-                said,
-                Answers {
-                    reading: "shell.bore",
-                    ..PART
-                },
-            ),
-            _ => work.found(said),
+        if said.outcome == Outcome::Undecided && !at.now.covered && held.is_some() {
+            at.judged(said, "shell.bore");
+        } else {
+            at.work.found(said);
         }
         return false;
     }
-    let (Some(held), Some(smallest), Some(largest)) = (held, now.smallest(), now.largest()) else {
-        work.verdict(said);
+    let too_small = || {
+        let (held, smallest, largest) = (held?, at.now.smallest()?, at.now.largest()?);
+        let (low, high) = (held.limits.lower(), held.limits.upper());
+        let surely = largest.value() - largest.expanded_uncertainty();
+        let over = high.known().is_some_and(|high| settled_below(high, surely));
+        let least = low
+            .known()
+            .filter(|low| !over && settled_below(smallest.value(), *low))?;
+        let needed = Reading::exact(least).ok()?.less(&smallest);
+        Some((held, smallest, least, needed))
+    };
+    let Some((held, smallest, least, needed)) = too_small() else {
+        at.work.verdict(said);
         return false;
     };
-    let (low, high) = (held.limits.lower().known(), held.limits.upper().known());
-    let over = high
-        .is_some_and(|high| settled_below(high, largest.value() - largest.expanded_uncertainty()));
-    let Some(low) = low.filter(|low| settled_below(smallest.value(), *low) && !over) else {
-        work.verdict(said);
+    at.work.found(said);
+    if at.torn() {
         return false;
-    };
-    work.found(said);
-    let Ok(target) = Reading::exact(low) else {
-        return false;
-    };
-    let needed = target.less(&smallest);
-    let mut caps = Vec::new();
-    if let Some(high) = high
-        && let Ok(most) = Reading::exact(high)
-    {
-        caps.extend(
-            CutLimit::new(
-                LimitKind::Maker,
-                format!("bore at most {} ({})", in_mm(high), held.upper_words),
-                most.less(&smallest),
-                held.limits.grade(),
-            )
-            .ok()
-            .map(|c| c.citing(held.evidence)),
-        );
     }
-    caps.extend(bore_caps::of(
-        &sheet.limits,
-        &sheet.outside,
-        sheet.part.as_ref(),
-        &smallest,
-    ));
-    if sheet.outside.is_empty() {
-        work.ask_plain(
-            "shell.outside",
-            "outside diameter of the shell",
-            "the wall of a press shell is thin, and what is left of it decides",
-            "outside caliper",
-        );
+    if at.outside.is_empty() {
+        at.work.ask("shell.outside", ShellAsk::Outside);
     }
-    let joint = site.joint(&sheet.common());
-    let wish = Wish {
-        place: &Place::Shell,
-        joint: "shell",
-        readings: String::from("shell.bore"),
-        operation: Operation::Ream,
-        only_coating: false,
-    };
-    let ruling = rule(Request {
-        place: &Place::Shell,
-        operation: Operation::Ream,
-        material: joint.material,
-        // A press shell is reamed only where its maker agrees, whatever it is made of.
-        bonded: true,
-        consent: joint.consent,
-        contradicted: !work.contradictions.is_empty(),
-        identity: settled.identity.clone(),
-        metal_lost: false,
-        makers_shape: false,
-        pilot: Pilot::There,
-        to_size: false,
-        needed: Some((Counted::Diameter, needed)),
-        allowance: Allowance::new(caps),
-        stops: Vec::new(),
-        waits: Vec::new(),
-        decision: site.rule,
-    });
-    let Some(permit) = take(work, ruling, &wish) else {
-        return false;
-    };
-    work.steps.push(
-        Draft::cut_plain(
-            permit,
-            match high {
-                Some(high) => format!(
-                    "Ream the bores of the shell to between {} and {}",
-                    in_mm(low),
-                    in_mm(high)
-                ),
-                None => format!("Ream the bores of the shell to {}", in_mm(low)),
-            },
-            "too tight a bore squeezes cup and bearing until they run rough",
-        )
-        .with(tool(
-            "reamer",
-            format!("reamer that finishes inside {}", held.limits),
-        ))
-        .turned(Turn::Clockwise),
-    );
+    let caps = at.caps(&smallest, (Some(held), evidence));
+    // A press shell is reamed only where its maker agrees, whatever it is made of.
+    let identity = settled.identity.clone();
+    let permit = at.permit(identity, (needed, caps), |request| request.bonded = true);
+    let Some(permit) = permit else { return false };
+    let within = held.limits;
+    let most = within.upper().known();
+    let draft = Draft::cut(permit, ShellTask::Ream { least, most })
+        .with(tool("reamer", ShellFact::Reamer { within }))
+        .turned(Turn::Clockwise);
+    at.work.steps.push(draft);
     true
 }
 
-fn clean(work: &mut PlaceWork, now: &BoreNow, carbon: bool) {
-    if !now.covered {
-        return;
-    }
-    let (how, bare) = if carbon {
-        (
-            "Take the overspray out of the shell bores by hand: wood, plastic or a fine cloth",
-            "laminate",
-        )
-    } else {
-        (
-            "Take the paint out of the shell bores by hand, down to metal",
-            "metal",
-        )
-    };
-    let mut draft = Draft::by_hand_plain(
-        &Place::Shell,
-        ByHand::Clean,
-        how,
-        "a cup or bearing on paint sits neither square nor tight",
-    )
-    .checking(format!(
-        "what is left of the coating, and the bore on {bare}, into the sheet as a pass"
-    ));
-    if carbon {
-        draft = draft.minding(super::Caution::Carbon);
-    }
-    work.steps.push(draft);
-}
-
-/// What takes the answers to a fit that is not decided.
-const PART: Answers<'static> = Answers {
-    reading: "shell.part.outside",
-    trial: "shell.passes",
-    written: "shell.limits",
-};
-
 /// The cup or bearing in its bore.
-fn part(
-    site: &Site<'_>,
-    work: &mut PlaceWork,
-    sheet: &ShellSheet,
-    row: &Shell,
-    now: &BoreNow,
-    cut: bool,
-) {
+fn part(at: &mut RoundPlace<'_>, row: &Shell, cut: bool) {
     if row.fit.as_ref().and_then(|f| f.value()) == Some(&Hold::Slip) {
-        work.settled(crate::judge::Finding::stated(
-            "fit",
-            "a slip fit by design: no interference is no fault, but the bearing must not rock in its seat",
-        ));
+        at.work.settled(ShellFact::SlipFit);
     }
-    tried::heard(work, now.part, GoesIn::Presses, !cut && !now.covered);
-    let Some(part) = &sheet.part else {
-        // How tight it must sit is told by a maker, so the part is needed to know how far the bore may go.
-        if Heard::of(&sheet.limits, Limited::Interference).is_some() {
-            work.ask_plain(
-                PART.reading,
-                "outside diameter of the part where it will sit",
-                "a maker limits how tight it must be",
-                "outside micrometer",
-            );
-        }
-        return;
-    };
-    let outside: Vec<Placed> = part.outside.iter().map(|r| Placed::from(*r)).collect();
-    if outside.is_empty() && part.outside_limits.is_none() {
-        work.ask_plain(
-            "shell.part.outside",
-            "outside diameter of the part where it will sit",
-            "the fit cannot be judged without it",
-            "outside micrometer",
-        );
+    let waits = cut || at.now.covered;
+    tried::heard(at.work, at.now.part, GoesIn::Presses, !waits);
+    // How tight it must sit is told by a maker, so the part is needed to know how far the bore may go.
+    if at.part.is_none() && at.heard(Limited::Interference).is_none() {
         return;
     }
-    let heard = Heard::of(&sheet.limits, Limited::Interference);
     let asked = Fit {
-        shell: Some(String::from(row.code.as_ref())),
-        hole: MemberOf::placed(now.bore.clone()),
-        shaft: MemberOf {
-            readings: outside,
-            limits: part.outside_limits,
-            ..MemberOf::default()
-        },
-        interference: heard.iter().map(|h| h.limits).collect(),
-        owner: heard.as_ref().map(Heard::owner),
-        rule: Some(site.rule),
+        shell: Some(row.code.to_string()),
         ..Fit::default()
     };
-    let Ok(said) = asked.answer(site.tables) else {
-        return;
-    };
-    if cut || now.covered {
-        work.found(&said);
-    } else {
-        work.judged(&said, PART);
+    let Some(part) = at.known_part() else { return };
+    match at.fits(part, asked) {
+        Some(said) if waits => at.work.found(&said),
+        Some(said) => at.judged(&said, at.fit.reading),
+        None => {}
     }
 }

@@ -3,6 +3,7 @@
 mod common;
 mod head;
 mod mount;
+mod round;
 mod seat_tube;
 mod shell;
 mod thread;
