@@ -2,7 +2,7 @@
 
 use framegauge::identify::{Feature, Observation, Options, Standing, identify};
 use framegauge::judge::{
-    CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, SpindleBinds, SpindleWidth,
+    BoreFact, CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, SpindleBinds, SpindleWidth,
     head_tube_from_stock, per_inch_rule,
 };
 use framegauge::measure::{Limits, Outcome, instrument};
@@ -226,7 +226,10 @@ fn c08(run: &mut Run) -> Result<(), Error> {
     run.says.push(said.words());
     run.length(&said, "inside diameter", 29.7);
     run.says(&said.words(), "1 in");
-    run.says(&said.words(), "a name, not a bore");
+    run.check(
+        "the size of a steerer names no bore",
+        said.cautions.contains(&BoreFact::SteererNamesNoBore.into()),
+    );
     let to_cup = Ream {
         outside: Some(outside),
         bore: vec![read("29.7 +/- 0.06 mm")?.into()],

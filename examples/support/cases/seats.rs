@@ -114,7 +114,7 @@ fn d08(run: &mut Run) -> Result<(), Error> {
     }
     .answer(OURS)?;
     run.length(&paint, "coat on each side", 0.115);
-    run.says(&paint.sentence, "as a powder coat is");
+    run.says(&paint.words(), "as a powder coat is");
     let head = identify(
         Place::HeadTube(HeadTubeEnd::Upper),
         &[Observation::read("bore", "21.9 +/- 0.1 mm")?],
@@ -180,11 +180,13 @@ fn d14(run: &mut Run) -> Result<(), Error> {
         // 25 mm below the weld and 90 mm in all: a workshop article on minimum insertion, 2017.
         run.length(&said, "by the weld rule", depth);
         run.says(&said.words(), "the published rules differ");
-        run.says(&said.words(), "The mark on the post");
+        run.says(&said.words(), "a deeper mark on the post");
         // 60 mm: German bicycle pages.
         run.check(
             "60 mm is shown beside",
-            said.beside.iter().any(|f| f.words() == "60.000 mm"),
+            said.beside
+                .iter()
+                .any(|f| f.limits.and_then(|l| l.lower().known()) == Some(mm(60.0))),
         );
     }
     run.length(&post(None).answer(OURS)?, "without the weld", 150.0);
