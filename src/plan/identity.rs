@@ -135,7 +135,7 @@ pub(super) fn refused(work: &mut PlaceWork, field: impl Into<String>, error: &Er
 
 /// Tells what the readings say, and keeps the answer.
 pub(super) fn tell(work: &mut PlaceWork, answer: Identification) {
-    let mut finding = Finding::stated("which standard", answer.sentence.clone());
+    let mut finding = Finding::stated("which standard", answer.words());
     finding.grade = answer.grade();
     work.settled(finding);
     for note in &answer.notes {
@@ -292,7 +292,7 @@ pub(super) fn open(
         work.ask_plain(
             format!("{path}.{}", field_at(&answer.place, doubt.about)),
             format!("{} again", doubt.about.words()),
-            doubt.words.clone(),
+            doubt.words(),
             "as before, or a finer one",
         );
     }
@@ -325,7 +325,7 @@ pub(super) fn open(
             .and_then(|code| instrument(code).ok())
             .map_or("eye and hand", |tool| tool.name.as_ref());
         let why = if left.is_empty() {
-            answer.sentence.clone()
+            answer.words()
         } else {
             format!("it would tell {} apart best", left.join(", "))
         };
@@ -347,7 +347,7 @@ pub(super) fn open(
         work.ask_plain(
             format!("{path}.confirmed"),
             ask,
-            answer.sentence.clone(),
+            answer.words(),
             "mating part, frame maker's drawing",
         );
     }

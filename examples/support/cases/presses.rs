@@ -111,7 +111,7 @@ fn b07(run: &mut Run) -> Result<(), Error> {
         Observation::read("half_width_non_drive", "45.0 +/- 0.3 mm")?,
     ];
     let found = identify(Place::Shell, &seen, &Options::default())?;
-    run.says.push(found.sentence.clone());
+    run.says.push(found.words());
     run.check(
         format!("46 x 79 asymmetrical, got {:?}", found.outcome),
         found.outcome.identified() == Some("bbright_pf"),
@@ -258,7 +258,7 @@ fn c10(run: &mut Run) -> Result<(), Error> {
         Observation::read("threaded", "yes")?,
     ];
     let found = identify(Place::Steerer, &seen, &Options::default())?;
-    run.says.push(found.sentence.clone());
+    run.says.push(found.words());
     let first = found
         .candidates
         .iter()

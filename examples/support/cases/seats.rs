@@ -1,7 +1,7 @@
 //! Seat tubes and posts.
 
 use framegauge::fit::{Feature as Member, SizeReading};
-use framegauge::identify::{DoubtKind, Observation, Options, identify};
+use framegauge::identify::{DoubtKind, Observation, Options, TakenFor, identify};
 use framegauge::judge::{
     Coating, Fit, Insertion, MemberOf, Shim, WrittenDepth, expected_post, one_size, post_by_tape,
 };
@@ -120,12 +120,12 @@ fn d08(run: &mut Run) -> Result<(), Error> {
         &[Observation::read("bore", "21.9 +/- 0.1 mm")?],
         &Options::default(),
     )?;
-    run.says.push(head.sentence.clone());
+    run.says.push(head.words());
     run.check(
         "21.9 is no head tube, but a steerer",
         head.doubts
             .iter()
-            .any(|d| d.kind == DoubtKind::Implausible && d.words.contains("steerer")),
+            .any(|d| matches!(&d.kind, DoubtKind::Implausible { may_be, .. } if may_be.iter().any(|m| m.what == TakenFor::SteererBore))),
     );
     let asked = Fit {
         hole: MemberOf::placed([
