@@ -295,8 +295,10 @@ pub struct MayBe {
     /// What was read, the slip put right: millimetres.
     #[cfg_attr(feature = "serde", serde(rename = "read_mm"))]
     pub read: f64,
-    /// The row that has that size.
+    /// Code of the row that has that size.
     pub code: Text,
+    /// Its name for a person.
+    pub name: Text,
 }
 
 /// What a size is taken for, and how a number becomes another one.
@@ -349,6 +351,8 @@ pub enum Note {
     NameOfSeveral {
         /// Their codes.
         codes: Vec<Text>,
+        /// Their names for a person.
+        names: Vec<Text>,
     },
     /// A size was worked out from other readings.
     WorkedOut {

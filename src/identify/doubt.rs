@@ -125,17 +125,17 @@ fn bands(ground: &Ground<'_>, feature: Feature, visit: &mut dyn FnMut(f64, f64, 
     });
 }
 
-/// The nearest row that a size would fit, within 2 u and a thousandth.
-fn fitting(ground: &Ground<'_>, feature: Feature, x: f64, u: f64) -> Option<Text> {
-    let mut best: Option<(f64, Text)> = None;
+/// Code and name of the nearest row that a size would fit, within 2 u and a thousandth.
+fn fitting(ground: &Ground<'_>, feature: Feature, x: f64, u: f64) -> Option<(Text, Text)> {
+    let mut best: Option<(f64, (Text, Text))> = None;
     bands(ground, feature, &mut |low, high, entry| {
         let gap = libm::fmax(libm::fmax(low - x, x - high), 0.0);
         let middle = libm::fabs(x - f64::midpoint(low, high));
         if gap <= 2.0 * u + 0.001 * x && best.as_ref().is_none_or(|(held, _)| middle < *held) {
-            best = Some((middle, entry.code()));
+            best = Some((middle, (entry.code(), entry.name())));
         }
     });
-    best.map(|(_, code)| code)
+    best.map(|(_, row)| row)
 }
 
 fn instead(ground: &Ground<'_>, size: &Size) -> Vec<MayBe> {
@@ -144,17 +144,27 @@ fn instead(ground: &Ground<'_>, size: &Size) -> Vec<MayBe> {
         if kind.is_like(ground.kind)
             && feature == size.feature
             && let Some((other, of)) = belongs(what)
-            && let Some(code) = fitting(&ground.of(other), of, size.x, size.u)
+            && let Some((code, name)) = fitting(&ground.of(other), of, size.x, size.u)
         {
             let read = size.x;
-            found.push(MayBe { what, read, code });
+            found.push(MayBe {
+                what,
+                read,
+                code,
+                name,
+            });
         }
     }
     if size.feature != Feature::SeatAngle {
         for (factor, what) in SLIPS {
             let (read, u) = (size.x * factor, size.u * factor);
-            if let Some(code) = fitting(ground, size.feature, read, u) {
-                found.push(MayBe { what, read, code });
+            if let Some((code, name)) = fitting(ground, size.feature, read, u) {
+                found.push(MayBe {
+                    what,
+                    read,
+                    code,
+                    name,
+                });
             }
         }
     }

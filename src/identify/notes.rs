@@ -23,9 +23,12 @@ pub(super) fn notes(
         notes.push(Note::HandOpen);
     }
     if answer.believed.len() > 1 {
-        notes.push(Note::NameOfSeveral {
-            codes: answer.believed.clone(),
-        });
+        let rows = answer
+            .believed
+            .iter()
+            .filter_map(|code| answer.candidate(code));
+        let (codes, names) = rows.map(|c| (c.code.clone(), c.name.clone())).unzip();
+        notes.push(Note::NameOfSeveral { codes, names });
     }
     for size in seen.sizes().filter(|s| s.derived) {
         notes.push(Note::WorkedOut {

@@ -53,13 +53,24 @@ impl Feature {
     }
 }
 
-/// Names in a row: `a, b and c`; more than six are counted.
-fn list(names: &[&str]) -> String {
+/// How a person calls a row: by its code where that is what the trade says (`EC44`, `27.2`), else by its name.
+fn called<'a>(code: &'a Text, name: &'a Text) -> &'a str {
+    if code == UNLISTED {
+        "something unlisted"
+    } else if name.is_empty() || !code.contains(|c: char| c.is_ascii_lowercase()) {
+        code
+    } else {
+        name
+    }
+}
+
+/// Names in a row, `a or b or c`; more than six are counted.
+fn list(names: &[&str], between: &str) -> String {
     let (shown, more) = names.split_at(names.len().min(6));
-    match shown.split_last() {
-        _ if !more.is_empty() => format!("{} and {} more", shown.join(", "), more.len()),
-        Some((last, rest)) if !rest.is_empty() => format!("{} and {last}", rest.join(", ")),
-        _ => shown.concat(),
+    let shown = shown.join(between);
+    match more.len() {
+        0 => shown,
+        more => format!("{shown}{between}{more} more"),
     }
 }
 
@@ -107,14 +118,17 @@ impl Identification {
         self.to_string()
     }
 
-    /// The names of these codes.
-    fn names<'a>(&'a self, codes: &'a [Text]) -> String {
-        let name = |code: &'a Text| match self.candidate(code) {
-            Some(_) if code == UNLISTED => "something unlisted",
-            Some(candidate) if !candidate.name.is_empty() => &candidate.name,
-            _ => code,
+    /// How a person calls these rows.
+    fn names(&self, codes: &[Text]) -> String {
+        let name = |code: &Text| match self.candidate(code) {
+            Some(candidate) => called(&candidate.code, &candidate.name).to_string(),
+            None => code.to_string(),
         };
-        list(&codes.iter().map(name).collect::<Vec<&str>>())
+        let names: Vec<String> = codes.iter().map(name).collect();
+        list(
+            &names.iter().map(String::as_str).collect::<Vec<_>>(),
+            " or ",
+        )
     }
 
     /// The candidate that was excluded by least.
@@ -154,7 +168,7 @@ impl Identification {
                     write!(
                         f,
                         "; the nearest is {}, ruled out by the {why}",
-                        candidate.name
+                        called(&candidate.code, &candidate.name)
                     )?;
                 }
                 let open = |c: &&Candidate| c.standing == Standing::Untested && c.code != UNLISTED;
@@ -162,10 +176,10 @@ impl Identification {
                     .candidates
                     .iter()
                     .filter(open)
-                    .map(|c| &*c.name)
+                    .map(|c| called(&c.code, &c.name))
                     .collect();
                 if !untested.is_empty() {
-                    let untested = list(&untested);
+                    let untested = list(&untested, "; ");
                     write!(
                         f,
                         ". Not compared, because the figure is not published: {untested}"
@@ -267,24 +281,25 @@ impl fmt::Display for Doubt {
 
 impl fmt::Display for MayBe {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Self { what, read, code } = self;
+        let row = called(&self.code, &self.name);
+        let Self { what, read, .. } = self;
         let slip = match what {
-            TakenFor::SteererBore => return write!(f, "the bore of the steerer ({code})"),
-            TakenFor::SteererOutside => return write!(f, "the outside of the steerer ({code})"),
-            TakenFor::HeadTubeBore => return write!(f, "the bore of the head tube ({code})"),
-            TakenFor::CrownSeat => return write!(f, "the crown-race seat ({code})"),
-            TakenFor::ShellWidth => return write!(f, "the width of the shell ({code})"),
-            TakenFor::ShellBore => return write!(f, "the bore of the shell ({code})"),
-            TakenFor::HubWidth => return write!(f, "the hub width ({code})"),
+            TakenFor::SteererBore => return write!(f, "the bore of the steerer ({row})"),
+            TakenFor::SteererOutside => return write!(f, "the outside of the steerer ({row})"),
+            TakenFor::HeadTubeBore => return write!(f, "the bore of the head tube ({row})"),
+            TakenFor::CrownSeat => return write!(f, "the crown-race seat ({row})"),
+            TakenFor::ShellWidth => return write!(f, "the width of the shell ({row})"),
+            TakenFor::ShellBore => return write!(f, "the bore of the shell ({row})"),
+            TakenFor::HubWidth => return write!(f, "the hub width ({row})"),
             TakenFor::DropoutFaces => {
-                return write!(f, "the distance of the dropout faces ({code})");
+                return write!(f, "the distance of the dropout faces ({row})");
             }
             TakenFor::Radius => "a radius given as a diameter",
             TakenFor::Circumference => "a circumference given as a diameter",
             TakenFor::Inches => "inches read as millimetres",
             TakenFor::Millimetres => "millimetres read as inches",
         };
-        write!(f, "{slip} ({read:.2} mm would be {code})")
+        write!(f, "{slip} ({read:.2} mm would be {row})")
     }
 }
 
@@ -294,9 +309,11 @@ impl fmt::Display for Note {
             Self::HandOpen => f.write_str(
                 "The candidates differ in hand: until the hand is known, put no force on the part in either direction.",
             ),
-            Self::NameOfSeveral { codes } => {
-                let codes: Vec<&str> = codes.iter().map(|code| &**code).collect();
-                write!(f, "The name stands for {}: the readings decide, not the name.", list(&codes))
+            Self::NameOfSeveral { codes, names } => {
+                let rows = codes.iter().zip(names);
+                let rows: Vec<&str> = rows.map(|(code, name)| called(code, name)).collect();
+                let rows = list(&rows, " or ");
+                write!(f, "The name stands for {rows}: the readings decide, not the name.")
             }
             Self::WorkedOut { of, size, to_ream } => write!(
                 f,

@@ -73,7 +73,7 @@ fn a_trade_name_of_two_patterns_is_pointed_out() {
     assert_eq!(answer.belief, Some(Belief::Confirmed));
     assert!(
         answer.notes.iter().any(
-            |n| matches!(n, Note::NameOfSeveral { codes } if *codes == ["bbright_df", "bbright_pf"])
+            |n| matches!(n, Note::NameOfSeveral { codes, .. } if *codes == ["bbright_df", "bbright_pf"])
         ),
         "{:?}",
         answer.notes

@@ -60,7 +60,7 @@ fn the_nearest_size_is_offered() {
         assert!(said.contains(&format!("would be {code}")), "{said}");
     }
     let said = words(Place::Shell, "bore", "68.0 +/- 0.1 mm");
-    assert!(said.contains("the width of the shell (bsc)"), "{said}");
+    assert!(said.contains("the width of the shell (BSA"), "{said}");
 }
 
 /// A slip is offered within two standard uncertainties and a thousandth of the size. The largest post, 35.0 ± 0.10 mm, taken

@@ -11,7 +11,7 @@ use crate::fact::Worded;
 use crate::fit::Feature;
 use crate::judge::{BoreAsk, BoreFact, from_to};
 use crate::measure::Outcome;
-use crate::quantity::{Length, in_mm, mm};
+use crate::quantity::{Length, in_mm, mm, settled_mm};
 
 /// ` at 5.000 mm and 55.000 mm deep`; nothing where no depth is known.
 fn at(deep: &[Option<Length>]) -> String {
@@ -102,25 +102,25 @@ impl fmt::Display for BoreFact {
             ),
             Self::DepthAsked { depth, weld, trade, least, most } => {
                 match depth {
-                    Some(depth) => write!(f, "the post must go in at least {}", in_mm(*depth))?,
+                    Some(depth) => write!(f, "the post must go in at least {}", tenths(*depth))?,
                     None => f.write_str("no rule says how deep the post must go in")?,
                 }
                 match (trade, weld) {
                     (Some(trade), Some(weld)) => write!(
                         f,
                         "; the trade rule asks for {} where the weld ends at {}",
-                        in_mm(*trade),
-                        in_mm(*weld)
+                        tenths(*trade),
+                        tenths(*weld)
                     )?,
                     (Some(trade), None) => write!(
                         f,
                         "; the trade rule asks for {}, the place of the weld not known",
-                        in_mm(*trade)
+                        tenths(*trade)
                     )?,
                     (None, _) => {}
                 }
                 if let (Some(least), Some(most)) = (least, most) {
-                    write!(f, "; the published rules differ, {}", from_to(*least, *most))?;
+                    write!(f, "; the published rules differ, {}", format_args!("{:.1} to {}", settled_mm(*least), tenths(*most)))?;
                 }
                 f.write_str("; a deeper mark on the post or in the frame maker's manual wins")
             }
@@ -141,7 +141,9 @@ impl fmt::Display for BoreFact {
             }
             Self::ShortPost => f.write_str("a short post can break the tube and hurt the rider"),
             Self::PostFits { least: Some(least), most: Some(most), .. } => {
-                write!(f, "clearance {} (a minus figure is interference)", from_to(*least, *most))
+                write!(f, "clearance {}", from_to(*least, *most))?;
+                let presses = *least < mm(0.0);
+                f.write_str(if presses { " (a minus figure is interference)" } else { "" })
             }
             Self::PostFits { .. } => f.write_str("not ruled out"),
             Self::NoPostFits => f.write_str("no listed seatpost fits this tube"),
@@ -227,6 +229,11 @@ impl fmt::Display for BoreFact {
             ),
         }
     }
+}
+
+/// A depth as a rule shows it.
+fn tenths(depth: Length) -> String {
+    format!("{:.1} mm", settled_mm(depth))
 }
 
 /// Which way a coat makes a reading wrong.
