@@ -231,7 +231,7 @@ impl Insertion {
                 "room for the post",
                 inserted,
                 &limits,
-                "tube",
+                "clear depth",
                 None,
                 rule,
             )));

@@ -59,7 +59,7 @@ impl fmt::Display for BoreFact {
             Self::Reaming { from, to, takes, leaves } => {
                 write!(
                     f,
-                    "reaming from {} to {} takes {} on diameter ({} a side) and ",
+                    "from {} to {} takes {} on diameter ({} a side) and ",
                     in_mm(*from),
                     in_mm(*to),
                     in_mm(*takes),
