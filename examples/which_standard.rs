@@ -40,7 +40,7 @@ fn main() -> ExitCode {
         };
         let found = identify(place, &seen, &options)?;
 
-        let mut text = format!("{}\n", found.sentence);
+        let mut text = format!("{}\n", found.words());
         for candidate in found.candidates.iter().filter(|c| c.share >= 0.001) {
             text.push_str(&format!(
                 "  {:<24} {:5.1} %\n",

@@ -379,7 +379,7 @@ fn nothing_panics() {
             seen.push(Observation::Pitch(Pitch::tpi(24).unwrap()));
         }
         if let Ok(answer) = identify(kind, &seen, &Options::default()) {
-            assert!(!answer.sentence.is_empty());
+            assert!(!answer.words().is_empty());
             let sum: f64 = answer.candidates.iter().map(|c| c.share).sum();
             assert!(sum.is_finite() && sum < 1.0 + 1e-9);
         }

@@ -71,7 +71,7 @@
 //! {"id":2,"ask":"fit_limits","nominal":"42 mm","class":"N7"}
 //!     {"id":2,"answer":{"lower_um":-33,"upper_um":-8,"min_mm":41.967,"max_mm":41.992,
 //! {"id":3,"ask":"identify","place":"shell","readings":{"bore":"33.7 +/- 0.05 mm","width":"68.1 +/- 0.1 mm"}}
-//!     "sentence":"This can be `iso_6696` and `bsc`: they interchange, so it does not matter which."
+//!     "sentence":"This can be ISO 6696, 1.375 in x 24 tpi or BSA / BSC / English, 1.370 in x 24 tpi: they interchange, so it does not matter which."
 //! {"id":4,"ask":"hand","shell":"bsc","side":"drive"}
 //!     "hand":"left","tighten":"counter-clockwise","loosen":"clockwise"
 //! {"id":7,"ask":"conform","readings":["45.80 +/- 0.05 mm","45.97 +/- 0.05 mm"],"limits":"45.95 mm to 46.00 mm","measures":"inside"}

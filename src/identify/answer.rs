@@ -1,6 +1,5 @@
 //! The answer: one outcome, who else was in the running, what decided, and what to measure next.
 
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Feature;
@@ -244,42 +243,150 @@ pub struct Next {
     pub cost: u8,
 }
 
-/// Why an observation cannot be taken at its word.
+/// Why an observation cannot be taken at its word. As JSON with its sentence under `words`.
 ///
 /// ```
-/// use framegauge::{identify::{DoubtKind, Observation, Options, identify}, standard::Place};
+/// use framegauge::{identify::{DoubtKind, Observation, Options, TakenFor, identify}, standard::Place};
 /// let seen = [Observation::read("outside_diameter", "13.6 +/- 0.05 mm").unwrap()];
 /// let answer = identify(Place::Seatpost, &seen, &Options::default()).unwrap();
-/// assert_eq!(answer.doubts[0].kind, DoubtKind::Implausible);
-/// assert!(answer.doubts[0].words.contains("a radius given as a diameter"));
+/// let DoubtKind::Implausible { may_be, .. } = &answer.doubts[0].kind else { panic!("no post is so thin") };
+/// assert_eq!((may_be[0].what, &*may_be[0].code), (TakenFor::Radius, "27.2"));
 /// ```
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Doubt {
     /// Which observation.
     pub about: Feature,
     /// What kind of doubt.
     pub kind: DoubtKind,
-    /// In words.
-    pub words: String,
 }
 
-/// Kinds of doubt.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::IntoStaticStr)]
+/// Kinds of doubt. Millimetres, or degrees for the seat angle.
+#[derive(Debug, Clone, PartialEq, strum::IntoStaticStr)]
+#[strum(serialize_all = "snake_case")]
+pub enum DoubtKind {
+    /// Repeated readings spread beyond their uncertainties: no size may be named.
+    Scatter {
+        /// How many.
+        count: u16,
+        /// The smallest.
+        low: f64,
+        /// The largest.
+        high: f64,
+    },
+    /// No such feature has such a size.
+    Implausible {
+        /// What was read.
+        read: f64,
+        /// The smallest size that the tables have.
+        low: f64,
+        /// The largest size that the tables have.
+        high: f64,
+        /// What it may be instead.
+        may_be: Vec<MayBe>,
+    },
+}
+
+/// What an implausible size may be: the size of something else, or a number that became another one.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct MayBe {
+    /// What it was taken for.
+    pub what: TakenFor,
+    /// What was read, the slip put right: millimetres.
+    #[cfg_attr(feature = "serde", serde(rename = "read_mm"))]
+    pub read: f64,
+    /// Code of the row that has that size.
+    pub code: Text,
+    /// Its name for a person.
+    pub name: Text,
+}
+
+/// What a size is taken for, and how a number becomes another one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize),
     serde(rename_all = "snake_case")
 )]
-#[strum(serialize_all = "snake_case")]
-pub enum DoubtKind {
-    /// Repeated readings spread beyond their uncertainties: no size may be named.
-    Scatter,
-    /// No such feature has such a size; the words offer what it may be.
-    Implausible,
+pub enum TakenFor {
+    /// The bore of the steerer.
+    SteererBore,
+    /// The outside of the steerer.
+    SteererOutside,
+    /// The bore of the head tube.
+    HeadTubeBore,
+    /// The crown-race seat.
+    CrownSeat,
+    /// The width of the shell.
+    ShellWidth,
+    /// The bore of the shell.
+    ShellBore,
+    /// The hub width.
+    HubWidth,
+    /// The distance of the dropout faces.
+    DropoutFaces,
+    /// A radius given as a diameter.
+    Radius,
+    /// A circumference given as a diameter.
+    Circumference,
+    /// Inches read as millimetres.
+    Inches,
+    /// Millimetres read as inches.
+    Millimetres,
 }
 
-/// The answer to "which standard is this?".
+/// What a person should know besides the outcome. As JSON it is its sentence.
+///
+/// ```
+/// use framegauge::{identify::{Feature, Note, Observation, Options, identify}, mm, standard::Place};
+/// let seen = [Observation::read("outside_diameter", "28.83 +/- 0.02 mm").unwrap()];
+/// let answer = identify(Place::SeatTube, &seen, &Options::default()).unwrap();
+/// assert_eq!(answer.notes, [Note::PaintOnTube { outside: mm(28.83), bare: mm(28.6) }]);
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub enum Note {
+    /// The candidates differ in hand: no force either way.
+    HandOpen,
+    /// The name that was stated stands for several.
+    NameOfSeveral {
+        /// Their codes.
+        codes: Vec<Text>,
+        /// Their names for a person.
+        names: Vec<Text>,
+    },
+    /// A size was worked out from other readings.
+    WorkedOut {
+        /// Which.
+        of: Feature,
+        /// The size.
+        size: Length,
+        /// Whether the tube is taken as still to be reamed.
+        to_ream: bool,
+    },
+    /// Paint would explain the outside of a seat tube.
+    PaintOnTube {
+        /// As read.
+        outside: Length,
+        /// The tube that the table has.
+        bare: Length,
+    },
+    /// The wall that the bore for a believed post would leave is not the wall that was read.
+    WallLeft {
+        /// The post.
+        post: Length,
+        /// The wall that its bore would leave.
+        wall: Length,
+        /// The wall that was read.
+        read: Length,
+    },
+    /// Stamped posts read low: the next size may be stamped on it.
+    StampedLow {
+        /// Code of that size.
+        code: Text,
+    },
+}
+
+/// The answer to "which standard is this?". As JSON with its sentence under `sentence`.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Identification {
     /// The place that was asked about.
@@ -301,9 +408,9 @@ pub struct Identification {
     /// Observations that cannot be taken at their word.
     pub doubts: Vec<Doubt>,
     /// What a person should know besides.
-    pub notes: Vec<Text>,
-    /// The answer in one sentence.
-    pub sentence: String,
+    pub notes: Vec<Note>,
+    /// The codes that the stated belief names; empty where none was stated.
+    pub believed: Vec<Text>,
 }
 
 impl Identification {

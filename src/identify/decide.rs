@@ -1,6 +1,5 @@
 //! From weighed rows to one outcome.
 
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::answer::{
@@ -13,7 +12,7 @@ use super::entry::{Entry, Left, every};
 use super::gather::Seen;
 use super::kind::FEATURES;
 use super::next::{hand_open, plan};
-use super::{Feature, doubt, weigh, words};
+use super::{Feature, doubt, notes, weigh};
 use crate::evidence::{Grade, Text};
 use crate::standard::Place;
 
@@ -143,11 +142,10 @@ pub(super) fn decide<'a>(
         next,
         doubts,
         notes: Vec::new(),
-        sentence: String::new(),
+        believed,
     };
     let open = !interchange && hand_open(seen, left);
-    answer.notes = words::notes(ground.kind, seen, &answer, &believed, open);
-    answer.sentence = words::sentence(ground.kind, &answer, &believed);
+    answer.notes = notes::notes(ground.kind, seen, &answer, open);
     lead(&mut answer.candidates);
     answer
 }
@@ -216,7 +214,7 @@ fn weigh_all<'a>(
     });
     candidates.push(Candidate {
         code: Text::Borrowed(UNLISTED),
-        name: Text::Borrowed("something that no table lists"),
+        name: Text::Borrowed("in no table"),
         share: unlisted,
         standing: Standing::Untested,
         width: None,

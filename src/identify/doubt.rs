@@ -1,142 +1,82 @@
 //! Observations that cannot be taken at their word: spread beyond uncertainty, and sizes that no such feature has.
 
-use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Feature;
-use super::answer::{Doubt, DoubtKind};
+use super::answer::{Doubt, DoubtKind, MayBe, TakenFor};
 use super::band::{Band, Ground};
 use super::entry::{Entry, every};
 use super::gather::{Seen, Size};
 use super::kind::Kind;
 use crate::evidence::Text;
+use crate::standard::End;
 
 /// Readings of one feature that spread beyond their uncertainties.
 pub(super) fn scatter(seen: &Seen<'_>) -> Vec<Doubt> {
     seen.sizes()
         .filter(|size| size.scattered)
-        .map(|size| {
-            let (low, high) = size.span;
-            Doubt {
-                about: size.feature,
-                kind: DoubtKind::Scatter,
-                words: format!(
-                    "{} readings of the {} spread over {:.3} {} ({low:.3} to {high:.3}), more than their uncertainties allow: \
-                     that is no size. {}",
-                    size.count,
-                    size.feature.words(),
-                    high - low,
-                    unit(size.feature),
-                    match size.feature {
-                        Feature::Pitch => "Lay the gauge over six threads or more and take one leaf.",
-                        _ => "Look for burrs, paint, a pinched slot or an oval, then measure at two depths and two angles at least.",
-                    }
-                ),
-            }
+        .map(|size| Doubt {
+            about: size.feature,
+            kind: DoubtKind::Scatter {
+                count: size.count,
+                low: size.span.0,
+                high: size.span.1,
+            },
         })
         .collect()
 }
 
-pub(super) const fn unit(feature: Feature) -> &'static str {
-    if matches!(feature, Feature::SeatAngle) {
-        "deg"
-    } else {
-        "mm"
-    }
+/// What a size of one feature is often taken for.
+const TAKEN_FOR: [(Kind, Feature, TakenFor); 11] = [
+    (Kind::HeadTube, Feature::Bore, TakenFor::SteererBore),
+    (Kind::HeadTube, Feature::Bore, TakenFor::SteererOutside),
+    (Kind::Steerer, Feature::Bore, TakenFor::HeadTubeBore),
+    (Kind::Steerer, Feature::OutsideDiameter, TakenFor::CrownSeat),
+    (
+        Kind::Steerer,
+        Feature::OutsideDiameter,
+        TakenFor::HeadTubeBore,
+    ),
+    (
+        Kind::Crown,
+        Feature::OutsideDiameter,
+        TakenFor::SteererOutside,
+    ),
+    (
+        Kind::Crown,
+        Feature::OutsideDiameter,
+        TakenFor::HeadTubeBore,
+    ),
+    (Kind::Shell, Feature::Bore, TakenFor::ShellWidth),
+    (Kind::Shell, Feature::Width, TakenFor::ShellBore),
+    (DROPOUT, Feature::InnerFaces, TakenFor::HubWidth),
+    (DROPOUT, Feature::OverLocknut, TakenFor::DropoutFaces),
+];
+const DROPOUT: Kind = Kind::Dropout(End::Both);
+
+/// Where the size belongs that another is taken for.
+const fn belongs(what: TakenFor) -> Option<(Kind, Feature)> {
+    Some(match what {
+        TakenFor::SteererBore => (Kind::Steerer, Feature::Bore),
+        TakenFor::SteererOutside => (Kind::Steerer, Feature::OutsideDiameter),
+        TakenFor::HeadTubeBore => (Kind::HeadTube, Feature::Bore),
+        TakenFor::CrownSeat => (Kind::Crown, Feature::OutsideDiameter),
+        TakenFor::ShellWidth => (Kind::Shell, Feature::Width),
+        TakenFor::ShellBore => (Kind::Shell, Feature::Bore),
+        TakenFor::HubWidth => (DROPOUT, Feature::OverLocknut),
+        TakenFor::DropoutFaces => (DROPOUT, Feature::InnerFaces),
+        TakenFor::Radius | TakenFor::Circumference | TakenFor::Inches | TakenFor::Millimetres => {
+            return None;
+        }
+    })
 }
 
-/// What a size of one feature is often taken for.
-const TAKEN_FOR: &[(Kind, Feature, Kind, Feature, &str)] = &[
-    (
-        UPPER,
-        Feature::Bore,
-        Kind::Steerer,
-        Feature::Bore,
-        "the bore of the steerer",
-    ),
-    (
-        UPPER,
-        Feature::Bore,
-        Kind::Steerer,
-        Feature::OutsideDiameter,
-        "the outside of the steerer",
-    ),
-    (
-        Kind::Steerer,
-        Feature::Bore,
-        UPPER,
-        Feature::Bore,
-        "the bore of the head tube",
-    ),
-    (
-        Kind::Steerer,
-        Feature::OutsideDiameter,
-        Kind::Crown,
-        Feature::OutsideDiameter,
-        "the crown-race seat",
-    ),
-    (
-        Kind::Steerer,
-        Feature::OutsideDiameter,
-        UPPER,
-        Feature::Bore,
-        "the bore of the head tube",
-    ),
-    (
-        Kind::Crown,
-        Feature::OutsideDiameter,
-        Kind::Steerer,
-        Feature::OutsideDiameter,
-        "the steerer",
-    ),
-    (
-        Kind::Crown,
-        Feature::OutsideDiameter,
-        UPPER,
-        Feature::Bore,
-        "the bore of the head tube",
-    ),
-    (
-        Kind::Shell,
-        Feature::Bore,
-        Kind::Shell,
-        Feature::Width,
-        "the width of the shell",
-    ),
-    (
-        Kind::Shell,
-        Feature::Width,
-        Kind::Shell,
-        Feature::Bore,
-        "the bore of the shell",
-    ),
-    (
-        Kind::Dropout(crate::standard::End::Both),
-        Feature::InnerFaces,
-        Kind::Dropout(crate::standard::End::Both),
-        Feature::OverLocknut,
-        "the hub width",
-    ),
-    (
-        Kind::Dropout(crate::standard::End::Both),
-        Feature::OverLocknut,
-        Kind::Dropout(crate::standard::End::Both),
-        Feature::InnerFaces,
-        "the distance of the dropout faces",
-    ),
-];
-const UPPER: Kind = Kind::HeadTube;
-
 /// Ways in which a number becomes another one.
-const SLIPS: [(f64, &str); 4] = [
-    (2.0, "a radius given as a diameter"),
-    (
-        core::f64::consts::FRAC_1_PI,
-        "a circumference given as a diameter",
-    ),
-    (25.4, "inches read as millimetres"),
-    (1.0 / 25.4, "millimetres read as inches"),
+const SLIPS: [(f64, TakenFor); 4] = [
+    (2.0, TakenFor::Radius),
+    (core::f64::consts::FRAC_1_PI, TakenFor::Circumference),
+    (25.4, TakenFor::Inches),
+    (1.0 / 25.4, TakenFor::Millimetres),
 ];
 
 /// The readings that lie outside everything the tables know of this feature, with what they may be instead.
@@ -154,15 +94,12 @@ pub(super) fn implausible(ground: &Ground<'_>, seen: &Seen<'_>) -> Vec<Doubt> {
             }
             Some(Doubt {
                 about: size.feature,
-                kind: DoubtKind::Implausible,
-                words: format!(
-                    "no {} has this {}: {:.3} {} lies outside what the tables span, {low:.2} to {high:.2}. {}",
-                    ground.kind.words(),
-                    size.feature.words(),
-                    size.x,
-                    unit(size.feature),
-                    instead(ground, size)
-                ),
+                kind: DoubtKind::Implausible {
+                    read: size.x,
+                    low,
+                    high,
+                    may_be: instead(ground, size),
+                },
             })
         })
         .collect()
@@ -188,40 +125,48 @@ fn bands(ground: &Ground<'_>, feature: Feature, visit: &mut dyn FnMut(f64, f64, 
     });
 }
 
-/// The nearest row that a size would fit, within 2 u and a thousandth.
-fn fitting(ground: &Ground<'_>, feature: Feature, x: f64, u: f64) -> Option<Text> {
-    let mut best: Option<(f64, Text)> = None;
+/// Code and name of the nearest row that a size would fit, within 2 u and a thousandth.
+fn fitting(ground: &Ground<'_>, feature: Feature, x: f64, u: f64) -> Option<(Text, Text)> {
+    let mut best: Option<(f64, (Text, Text))> = None;
     bands(ground, feature, &mut |low, high, entry| {
         let gap = libm::fmax(libm::fmax(low - x, x - high), 0.0);
         let middle = libm::fabs(x - f64::midpoint(low, high));
         if gap <= 2.0 * u + 0.001 * x && best.as_ref().is_none_or(|(held, _)| middle < *held) {
-            best = Some((middle, entry.code()));
+            best = Some((middle, (entry.code(), entry.name())));
         }
     });
-    best.map(|(_, code)| code)
+    best.map(|(_, row)| row)
 }
 
-fn instead(ground: &Ground<'_>, size: &Size) -> String {
-    let mut words: Vec<String> = Vec::new();
-    for (kind, feature, other, of, what) in TAKEN_FOR {
+fn instead(ground: &Ground<'_>, size: &Size) -> Vec<MayBe> {
+    let mut found = Vec::new();
+    for (kind, feature, what) in TAKEN_FOR {
         if kind.is_like(ground.kind)
-            && *feature == size.feature
-            && let Some(code) = fitting(&ground.of(*other), *of, size.x, size.u)
+            && feature == size.feature
+            && let Some((other, of)) = belongs(what)
+            && let Some((code, name)) = fitting(&ground.of(other), of, size.x, size.u)
         {
-            words.push(format!("{what} (`{code}`)"));
+            let read = size.x;
+            found.push(MayBe {
+                what,
+                read,
+                code,
+                name,
+            });
         }
     }
     if size.feature != Feature::SeatAngle {
         for (factor, what) in SLIPS {
-            let (x, u) = (size.x * factor, size.u * factor);
-            if let Some(code) = fitting(ground, size.feature, x, u) {
-                words.push(format!("{what} ({x:.2} mm would be `{code}`)"));
+            let (read, u) = (size.x * factor, size.u * factor);
+            if let Some((code, name)) = fitting(ground, size.feature, read, u) {
+                found.push(MayBe {
+                    what,
+                    read,
+                    code,
+                    name,
+                });
             }
         }
     }
-    if words.is_empty() {
-        String::from("Check what was measured, and the unit.")
-    } else {
-        format!("It may be {}.", words.join(", or "))
-    }
+    found
 }

@@ -89,6 +89,11 @@ impl Kind {
     }
 }
 
+/// What the tables of a place list.
+pub(crate) fn listed(place: &Place) -> &'static str {
+    Kind::searched(place).map_or("part", Kind::words)
+}
+
 fn refused(place: &Place) -> Error {
     let known: Vec<String> = Place::all()
         .filter(|place| Kind::searched(place).is_some())
@@ -182,36 +187,6 @@ pub enum Feature {
 pub(super) const FEATURES: usize = <Feature as strum::EnumCount>::COUNT;
 
 impl Feature {
-    /// The feature in words for a person.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Bore => "bore",
-            Self::MinorDiameter => "minor diameter of the female thread",
-            Self::CrestDiameter => "diameter over the thread crests",
-            Self::OutsideDiameter => "outside diameter",
-            Self::LowerDiameter => "diameter at the crown",
-            Self::SeatDiameter => "crown-race seat diameter",
-            Self::PartOutside => "outside diameter of the cup or bearing",
-            Self::Pitch => "pitch",
-            Self::BoltSpacing => "bolt spacing",
-            Self::PlaneHeight => "height of the mount plane",
-            Self::FirstBolt => "position of the first bolt",
-            Self::InnerFaces => "distance of the dropout faces",
-            Self::OverLocknut => "hub width",
-            Self::Slot => "slot width",
-            Self::Width => "width",
-            Self::HalfWidthDrive => "drive-side half width",
-            Self::HalfWidthNonDrive => "non-drive-side half width",
-            Self::Wall => "wall",
-            Self::SeatAngle => "seat angle",
-            Self::Threaded => "presence of a thread",
-            Self::HandDrive => "hand on the drive side",
-            Self::HandNonDrive => "hand on the non-drive side",
-            Self::Hand => "hand",
-        }
-    }
-
     /// Whether it is a length that a [`Reading`](crate::measure::Reading) can hold.
     ///
     /// ```

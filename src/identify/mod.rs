@@ -24,7 +24,7 @@
 //! ];
 //! let answer = identify(Place::Shell, &seen, &Options::default()).unwrap();
 //! assert_eq!(answer.outcome.identified(), Some("bbright_pf"));
-//! assert!(answer.sentence.contains("contradict"));
+//! assert!(answer.words().contains("contradict"));
 //! ```
 
 use crate::Error;
@@ -45,18 +45,19 @@ mod information;
 mod island;
 mod kind;
 mod next;
+mod notes;
 mod observe;
 #[cfg(feature = "serde")]
 mod serial;
 mod weigh;
-mod words;
 
 pub use answer::{
-    Against, Belief, Candidate, DecidedBy, Doubt, DoubtKind, Exclusion, Identification, Next,
-    Outcome, Rule, Standing, UNLISTED,
+    Against, Belief, Candidate, DecidedBy, Doubt, DoubtKind, Exclusion, Identification, MayBe,
+    Next, Note, Outcome, Rule, Standing, TakenFor, UNLISTED,
 };
 pub use assume::Assumptions;
 pub use kind::Feature;
+pub(crate) use kind::listed;
 pub use observe::{BeliefFrom, Observation};
 
 use band::Ground;

@@ -1,9 +1,14 @@
 //! Serialized forms of the answer: numbers settled, the unit in the field name.
 
-use serde::ser::{Serialize, SerializeStruct, Serializer};
+use alloc::string::ToString;
+
+use serde::ser::{Serialize, SerializeMap, SerializeStruct, Serializer};
 
 use super::Feature;
-use super::answer::{Candidate, DecidedBy, Exclusion, Identification, Next, Outcome, Standing};
+use super::answer::{
+    Candidate, DecidedBy, Doubt, DoubtKind, Exclusion, Identification, Next, Note, Outcome,
+    Standing,
+};
 use crate::quantity::settled_mm;
 
 /// Four places: shares and bits from workshop uncertainties are not known better.
@@ -14,18 +19,20 @@ fn settled(value: f64) -> f64 {
     libm::round(value * 1e6) / 1e6
 }
 
+/// Names of a reading and of the two ends that it is held against, with the unit.
+const fn names(of: Feature) -> [&'static str; 3] {
+    match of {
+        Feature::SeatAngle => ["read_deg", "lower_deg", "upper_deg"],
+        _ => ["read_mm", "lower_mm", "upper_mm"],
+    }
+}
+
 impl Serialize for Exclusion {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut out = serializer.serialize_struct("Exclusion", 6)?;
         out.serialize_field("by", &self.by)?;
-        let angle = self.by == Feature::SeatAngle;
-        let names = if angle {
-            ["read_deg", "lower_deg", "upper_deg"]
-        } else {
-            ["read_mm", "lower_mm", "upper_mm"]
-        };
         if let Some(a) = &self.against {
-            for (name, value) in names.into_iter().zip([a.read, a.lower, a.upper]) {
+            for (name, value) in names(self.by).into_iter().zip([a.read, a.lower, a.upper]) {
                 out.serialize_field(name, &settled(value))?;
             }
             out.serialize_field(
@@ -85,6 +92,45 @@ impl Serialize for Outcome {
     }
 }
 
+impl Serialize for Doubt {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut out = serializer.serialize_map(None)?;
+        out.serialize_entry("about", &self.about)?;
+        let code: &'static str = (&self.kind).into();
+        out.serialize_entry("kind", code)?;
+        let [read, low, high] = names(self.about);
+        let (DoubtKind::Scatter {
+            low: least,
+            high: most,
+            ..
+        }
+        | DoubtKind::Implausible {
+            low: least,
+            high: most,
+            ..
+        }) = self.kind;
+        out.serialize_entry(low, &settled(least))?;
+        out.serialize_entry(high, &settled(most))?;
+        match &self.kind {
+            DoubtKind::Scatter { count, .. } => out.serialize_entry("count", count)?,
+            DoubtKind::Implausible {
+                read: size, may_be, ..
+            } => {
+                out.serialize_entry(read, &settled(*size))?;
+                out.serialize_entry("may_be", may_be)?;
+            }
+        }
+        out.serialize_entry("words", &self.to_string())?;
+        out.end()
+    }
+}
+
+impl Serialize for Note {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
 impl Serialize for Identification {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut out = serializer.serialize_struct("Identification", 13)?;
@@ -92,7 +138,7 @@ impl Serialize for Identification {
         out.serialize_field("outcome", &self.outcome)?;
         out.serialize_field("code", &self.outcome.identified())?;
         out.serialize_field("between", self.outcome.left())?;
-        out.serialize_field("sentence", &self.sentence)?;
+        out.serialize_field("sentence", &self.words())?;
         out.serialize_field("decided_by", &self.decided_by)?;
         out.serialize_field("belief", &self.belief)?;
         out.serialize_field("interchange", &self.interchange)?;
@@ -104,3 +150,5 @@ impl Serialize for Identification {
         out.end()
     }
 }
+
+crate::fact::values_as_they_are!(Note);

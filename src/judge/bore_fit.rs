@@ -1,18 +1,18 @@
 //! A bore against its limits, depth by depth and direction by direction.
 
 use alloc::format;
-use alloc::string::{String, ToString};
 use alloc::vec::Vec;
+use core::cmp::Ordering;
 
 use super::held::{FigureName, Held, OwnLimits, held, tightest};
 use super::member::sizes;
-use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked, size_reading};
-use super::{Finding, from_to, sizes_against};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict};
+use super::wall::ends;
+use super::{BoreAsk, BoreFact, Finding, sizes_against};
 use crate::Error;
 use crate::fit::Shape;
 use crate::measure::{
-    DecisionRule, Limits, Outcome, Placed, Reading, Surface, Why, decide, settled_below,
-    settled_cmp,
+    DecisionRule, Limits, Outcome, Placed, Reading, Surface, Why, settled_below, settled_cmp,
 };
 use crate::quantity::{Length, in_mm};
 use crate::read::{Inside, form, missing};
@@ -50,109 +50,102 @@ form! {
     }
 }
 
-/// Readings at one depth.
-struct Section {
-    at: String,
-    readings: Vec<Placed>,
+/// Order of the depths, what has none first; readings of one depth are one section.
+fn by_depth(a: &Placed, b: &Placed) -> Ordering {
+    match (a.depth, b.depth) {
+        (Some(a), Some(b)) => settled_cmp(a, b),
+        (a, b) => a.is_some().cmp(&b.is_some()),
+    }
 }
 
-fn sections(bore: &[Placed]) -> Vec<Section> {
-    let mut depths: Vec<Option<Length>> = Vec::new();
-    for placed in bore {
-        let known = |d: &Option<Length>| match (d, placed.depth) {
-            (Some(a), Some(b)) => settled_cmp(*a, b).is_eq(),
-            (a, b) => a.is_none() && b.is_none(),
+fn over_paint(placed: &Placed) -> bool {
+    placed.surface == Surface::OverPaint
+}
+
+/// One section against limits: what was read on metal, and what over paint.
+fn judged(
+    section: &[Placed],
+    held: &Held<'_>,
+    rule: DecisionRule,
+    tables: Tables<'_>,
+) -> Vec<Finding> {
+    let deep = section.first().and_then(|p| p.depth);
+    let of = |painted: bool| {
+        let here = section.iter().filter(|p| over_paint(p) == painted);
+        let readings: Vec<Reading> = here.map(|p| p.reading).collect();
+        let (limits, fact) = (
+            &held.limits,
+            BoreFact::Bore {
+                deep,
+                count: readings.len(),
+            },
+        );
+        let found = sizes_against("", &readings, limits, &held.owner, held.evidence, rule);
+        let found = found.with_fact(|_| fact.into());
+        let found = if painted {
+            found.read_on_paint(true, tables)
+        } else {
+            found
         };
-        if !depths.iter().any(known) {
-            depths.push(placed.depth);
-        }
-    }
-    depths.sort_by(|a, b| match (a, b) {
-        (Some(a), Some(b)) => settled_cmp(*a, *b),
-        (a, b) => a.is_some().cmp(&b.is_some()),
-    });
-    depths
-        .into_iter()
-        .map(|depth| Section {
-            at: depth.map_or_else(String::new, |d| format!("{} deep", in_mm(d))),
-            readings: bore
-                .iter()
-                .filter(|p| match (p.depth, depth) {
-                    (Some(a), Some(b)) => settled_cmp(a, b).is_eq(),
-                    (a, b) => a.is_none() && b.is_none(),
-                })
-                .copied()
-                .collect(),
-        })
-        .collect()
+        (!readings.is_empty()).then_some(found)
+    };
+    [false, true].into_iter().filter_map(of).collect()
 }
 
 /// How one section stands to the limits.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Default)]
 struct Stands {
+    deep: Option<Length>,
     over: bool,
     under: bool,
     painted_under: bool,
 }
 
-impl Section {
-    fn judged(&self, held: &Held<'_>, rule: DecisionRule, tables: Tables<'_>) -> Vec<Finding> {
-        let what = if self.at.is_empty() {
-            String::from("bore")
-        } else {
-            format!("bore {}", self.at)
+impl Stands {
+    fn of(section: &[Placed], limits: &Limits, rule: DecisionRule, tables: Tables<'_>) -> Self {
+        let deep = section.first().and_then(|p| p.depth);
+        let mut out = Self {
+            deep,
+            ..Self::default()
         };
-        [false, true]
-            .into_iter()
-            .filter_map(|painted| {
-                let readings: Vec<Reading> = self
-                    .readings
-                    .iter()
-                    .filter(|p| (p.surface == Surface::OverPaint) == painted)
-                    .map(|p| p.reading)
-                    .collect();
-                (!readings.is_empty()).then(|| {
-                    let found = sizes_against(
-                        what.clone(),
-                        &readings,
-                        &held.limits,
-                        &held.owner,
-                        held.evidence,
-                        rule,
-                    );
-                    if painted {
-                        found.read_on_paint(true, tables)
-                    } else {
-                        found
-                    }
-                })
-            })
-            .collect()
-    }
-
-    fn stands(&self, limits: &Limits, rule: DecisionRule, tables: Tables<'_>) -> Stands {
-        let mut out = Stands::default();
-        for placed in &self.readings {
-            if decide(&placed.reading, limits, rule).outcome != Outcome::NonconformityShown {
+        let shown_out = |found: &Finding| found.outcome == Some(Outcome::NonconformityShown);
+        for placed in section {
+            let found = sizes_against("", &[placed.reading], limits, "", None, rule);
+            let small = |least| settled_below(placed.reading.value(), least);
+            if !shown_out(&found) {
                 continue;
-            }
-            let under = limits
-                .lower()
-                .known()
-                .is_some_and(|low| settled_below(placed.reading.value(), low));
-            if !under {
+            } else if !limits.lower().known().is_some_and(small) {
                 out.over = true;
-                continue;
+            } else if over_paint(placed) && !shown_out(&found.read_on_paint(true, tables)) {
+                out.painted_under = true;
+            } else {
+                out.under = true;
             }
-            let painted = placed.surface == Surface::OverPaint
-                && sizes_against("", &[placed.reading], limits, "", None, rule)
-                    .read_on_paint(true, tables)
-                    .outcome
-                    != Some(Outcome::NonconformityShown);
-            out.painted_under |= painted;
-            out.under |= !painted;
         }
         out
+    }
+
+    /// What may cure this section, and nothing that cannot.
+    fn cures(&self, limits: &Limits) -> impl Iterator<Item = Curing> {
+        let at = self
+            .deep
+            .map(|deep| format!("{} deep", in_mm(deep)))
+            .unwrap_or_default();
+        let size = limits.lower().known();
+        [
+            (self.painted_under, Remedy::Clean),
+            (self.over && self.under, Remedy::RoundOut),
+            (self.under && !self.over, Remedy::Ream),
+            (self.over, Remedy::OtherPart),
+            (self.over, Remedy::Sleeve),
+        ]
+        .into_iter()
+        .filter_map(|(may, by)| may.then_some(by))
+        .map(move |by| Curing {
+            by,
+            size: size.filter(|_| by == Remedy::Ream),
+            at: at.clone().into(),
+        })
     }
 }
 
@@ -163,191 +156,81 @@ impl BoreFit {
     /// `Missing` without readings or limits; `OutOfRange` and `NotFinite` for sizes that are none; those of the figure;
     /// `Contradiction` for limits that no bore keeps.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        if self.bore.is_empty() {
-            return Err(missing("bore"));
-        }
-        for (index, placed) in self.bore.iter().enumerate() {
-            size_reading("", &placed.reading).map_err(|e| e.within(&format!("bore[{index}]")))?;
-        }
+        let (low, high) = ends("bore", &self.bore)?;
         let all = held(&self.limits, self.figure.as_ref(), tables)?;
-        let Some(limits) = tightest(&all, "limits")? else {
-            return Err(missing("limits"));
-        };
+        let limits = tightest(&all, "limits")?.ok_or_else(|| missing("limits"))?;
         let rule = self.rule.unwrap_or_default();
-        let sections = sections(&self.bore);
+        let mut bore = self.bore.clone();
+        bore.sort_by(by_depth);
+        let sections = || bore.chunk_by(|a, b| by_depth(a, b).is_eq());
         let mut findings = Vec::new();
         for held in &all {
-            for section in &sections {
-                findings.extend(section.judged(held, rule, tables));
-            }
+            findings.extend(sections().flat_map(|s| judged(s, held, rule, tables)));
         }
-        let coarse = findings.iter().any(|f| {
-            f.decision
-                .is_some_and(|d| d.why == Why::InstrumentTooCoarse)
-        });
-        let stands: Vec<(&Section, Stands)> = sections
-            .iter()
-            .map(|s| (s, s.stands(&limits, rule, tables)))
+        let stands: Vec<Stands> = sections()
+            .map(|s| Stands::of(s, &limits, rule, tables))
             .collect();
+        let out = |pick: fn(&Stands) -> bool| {
+            stands
+                .iter()
+                .filter(move |s| pick(s))
+                .map(|s| s.deep)
+                .collect()
+        };
+        let (over, under): (Vec<_>, Vec<_>) = (out(|s| s.over), out(|s| s.under));
+        if !over.is_empty() {
+            findings.push(Finding::of(BoreFact::TooLarge { over, under }));
+        }
         let mut said = Verdict::from_findings("bore", findings);
-        let sentence = words(&stands, &limits, said.outcome, &self.bore);
-        said = said.saying(sentence);
-        said = self.numbers(said, &limits)?;
-        for (section, stands) in &stands {
-            said = cures(said, section, *stands, &limits);
-        }
-        Ok(open(said, &stands, coarse, &self.bore))
+        said.cures
+            .extend(stands.iter().flat_map(|s| s.cures(&limits)));
+        let said = self.numbers(said, low.value(), high.value(), &limits)?;
+        Ok(self.open(said, stands.len() < 2))
     }
 
-    fn numbers(&self, mut said: Verdict, limits: &Limits) -> Result<Verdict, Error> {
-        let shape = Shape::of(&sizes(&self.bore).map_err(|e| e.named("bore"))?)
-            .map_err(|e| e.named("bore"))?;
-        let (low, high) = (shape.smallest().value(), shape.largest().value());
-        said = said
-            .with(Worked::length("smallest", low, "smallest reading"))
-            .with(Worked::length("largest", high, "largest reading"));
-        if let Some(oval) = shape.ovality() {
-            said = said.with(Worked::length(
-                "ovality",
-                oval.value(),
-                "largest less smallest at one depth",
-            ));
-        }
-        if let Some(taper) = shape.taper() {
-            said = said.with(Worked::length(
-                "taper",
-                taper.value(),
-                "difference of the means of the depths",
-            ));
-        }
-        if let Some(least) = limits.lower().known()
-            && settled_below(low, least)
-        {
-            said = said.with(Worked::length(
-                "under the lower limit by",
-                least - low,
-                "lower limit less smallest reading",
-            ));
-        }
-        if let Some(most) = limits.upper().known()
-            && settled_below(most, high)
-        {
-            said = said.with(Worked::length(
-                "over the upper limit by",
-                high - most,
-                "largest reading less upper limit",
-            ));
-        }
-        for caution in shape.cautions() {
-            said.cautions.push(caution.words().into());
-        }
-        Ok(said)
+    fn numbers(
+        &self,
+        mut said: Verdict,
+        low: Length,
+        high: Length,
+        limits: &Limits,
+    ) -> Result<Verdict, Error> {
+        let shape = sizes(&self.bore).and_then(|sizes| Shape::of(&sizes));
+        let shape = shape.map_err(|e| e.named("bore"))?;
+        let off = |by: Option<Length>| by.filter(|by| settled_below(NOTHING, *by));
+        let under = off(limits.lower().known().map(|least| least - low));
+        let over = off(limits.upper().known().map(|most| high - most));
+        let (ovality, taper) = (shape.ovality(), shape.taper());
+        let cautions = shape.cautions().iter();
+        said.cautions
+            .extend(cautions.map(|caution| BoreFact::Shape { caution: *caution }.into()));
+        Ok(said.lengths([
+            ("smallest", Some(low), "smallest reading"),
+            ("largest", Some(high), "largest reading"),
+            ("ovality", ovality.map(|r| r.value()), "at one depth"),
+            ("taper", taper.map(|r| r.value()), "mean by depth"),
+            ("under the lower limit by", under, "limit - smallest"),
+            ("over the upper limit by", over, "largest - limit"),
+        ]))
     }
-}
 
-fn places(stands: &[(&Section, Stands)], pick: fn(&Stands) -> bool) -> String {
-    let at: Vec<&str> = stands
-        .iter()
-        .filter(|(_, s)| pick(s))
-        .map(|(section, _)| section.at.as_str())
-        .filter(|at| !at.is_empty())
-        .collect();
-    if at.is_empty() {
-        String::new()
-    } else {
-        format!(" at {}", at.join(", "))
+    fn open(&self, mut said: Verdict, one_place: bool) -> Verdict {
+        let painted = self.bore.iter().any(over_paint);
+        let placed = self
+            .bore
+            .iter()
+            .any(|p| p.angle.is_some() || p.depth.is_some());
+        let open = said.outcome == Outcome::Undecided;
+        let out = said.outcome == Outcome::NonconformityShown;
+        let mut whys = said.findings.iter().filter_map(|f| Some(f.decision?.why));
+        let instrument = whys.any(|why| why == Why::InstrumentTooCoarse);
+        for (asked, ask) in [
+            (painted && !out, BoreAsk::OnMetal),
+            (open && !painted, BoreAsk::Finer { instrument }),
+            (one_place && !placed && !open, BoreAsk::BothEnds),
+        ] {
+            said.next.extend(asked.then(|| NextStep::of(ask)));
+        }
+        said
     }
-}
-
-fn words(
-    stands: &[(&Section, Stands)],
-    limits: &Limits,
-    outcome: Outcome,
-    bore: &[Placed],
-) -> String {
-    let readings: Vec<Reading> = bore.iter().map(|p| p.reading).collect();
-    let extremes = super::extremes(&readings);
-    let size = match (extremes.first(), extremes.last()) {
-        (Some(low), Some(high)) => from_to(low.value(), high.value()),
-        _ => String::new(),
-    };
-    let any = |pick: fn(&Stands) -> bool| stands.iter().any(|(_, s)| pick(s));
-    let over = places(stands, |s| s.over);
-    let under = places(stands, |s| s.under);
-    let told = match (any(|s| s.over), any(|s| s.under)) {
-        (true, true) if stands.iter().any(|(_, s)| s.over && s.under) => format!(
-            "over in one direction and under in another{over}: out of round, and no reamer brings metal back where it is over"
-        ),
-        (true, true) => format!(
-            "over{over} and under{under}: reaming opens what is under and cures nothing that is over"
-        ),
-        (true, false) => format!("too large{over}: no cut cures that"),
-        (false, true) => format!("too small{under}"),
-        (false, false) if any(|s| s.painted_under) => String::from(
-            "too small as it reads, over paint, which explains it: clean it and measure the metal",
-        ),
-        (false, false) => String::from(match outcome {
-            Outcome::ConformityShown => "within the limits",
-            _ => "not told by these readings",
-        }),
-    };
-    format!("{size} against {limits}: {told}.")
-}
-
-fn cures(mut said: Verdict, section: &Section, stands: Stands, limits: &Limits) -> Verdict {
-    let at = || section.at.to_string();
-    if stands.painted_under {
-        said = said.cured(Curing::by(Remedy::Clean).only_at(at()));
-    }
-    if stands.over && stands.under {
-        said = said.cured(Curing::by(Remedy::RoundOut).only_at(at()));
-    } else if stands.under {
-        let ream = Curing::by(Remedy::Ream).only_at(at());
-        said = said.cured(match limits.lower().known() {
-            Some(least) => ream.sized(least),
-            None => ream,
-        });
-    }
-    if stands.over {
-        said = said
-            .cured(Curing::by(Remedy::OtherPart).only_at(at()))
-            .cured(Curing::by(Remedy::Sleeve).only_at(at()));
-    }
-    said
-}
-
-fn open(
-    mut said: Verdict,
-    stands: &[(&Section, Stands)],
-    coarse: bool,
-    bore: &[Placed],
-) -> Verdict {
-    let painted = bore.iter().any(|p| p.surface == Surface::OverPaint);
-    if painted && said.outcome != Outcome::NonconformityShown {
-        said = said.then(NextStep::new(
-            "the bore on bare metal",
-            "over paint a bore reads smaller than it is",
-            "remove the paint by hand first",
-        ));
-    }
-    if said.outcome == Outcome::Undecided && !painted {
-        said = said.then(NextStep::new(
-            "the bore in two directions at two depths, with a finer gauge",
-            if coarse {
-                "the instrument used can never show so narrow a tolerance"
-            } else {
-                "too close to a limit for these readings"
-            },
-            "three-point internal micrometer, bore gauge",
-        ));
-    }
-    let shapeless = bore.iter().all(|p| p.angle.is_none() && p.depth.is_none());
-    if stands.len() < 2 && shapeless && said.outcome != Outcome::Undecided {
-        said = said.then(NextStep::new(
-            "the bore in two directions at both ends",
-            "one place says nothing of ovality and taper",
-            "three-point internal micrometer, bore gauge",
-        ));
-    }
-    said
 }

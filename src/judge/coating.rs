@@ -1,14 +1,12 @@
 //! What a coating does to a reading.
 
-use alloc::format;
 use alloc::vec::Vec;
 
-use super::Finding;
-use super::verdict::{NOTHING, NextStep, Verdict, Worked, size_reading};
-use crate::evidence::Grade;
+use super::verdict::{NextStep, Verdict, size_reading};
+use super::{BoreAsk, BoreFact, Finding};
 use crate::fit::Feature;
 use crate::measure::{Outcome, Reading, settled_cmp};
-use crate::quantity::{Length, in_mm, positive};
+use crate::quantity::{Length, positive};
 use crate::read::form;
 use crate::standard::{Cutting, CuttingRule, Tables};
 use crate::{Error, ErrorKind};
@@ -43,7 +41,7 @@ impl Coating {
     /// # Errors
     /// `OutOfRange` and `NotFinite` for sizes that are none.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        let (feature, reading, expected) = (self.member, self.reading.as_ref(), self.expected);
+        let member = self.member;
         let (Some((thin, _)), Some((thick, row))) = (
             CuttingRule::smallest(Cutting::Coat, tables),
             CuttingRule::greatest(Cutting::Coat, tables),
@@ -56,95 +54,55 @@ impl Coating {
                 "add a row about it to your own rows",
             ));
         };
+        let grade = row.window.grade();
+        let fact = BoreFact::OverCoat {
+            member,
+            thin,
+            thick,
+            grade,
+        };
+        let found = Finding {
+            outcome: Some(Outcome::Undecided),
+            readings: self.reading.into_iter().collect(),
+            ..Finding::of(fact)
+        };
+        let found = Vec::from([found.resting_on(row.window.evidence())]);
+        let twice = |coat: Length| Some(coat * 2.0);
+        let said = Verdict::from_findings("size under a coating", found)
+            .then(NextStep::of(BoreAsk::BareMetal))
+            .minding(BoreFact::MaskBefore)
+            .lengths([
+                ("least error", twice(thin), "two coats, thin"),
+                ("greatest error", twice(thick), "two coats, thick"),
+            ]);
+        let Some(reading) = &self.reading else {
+            return Ok(said);
+        };
+        size_reading("reading", reading)?;
         // A coat makes a shaft larger and a hole smaller.
-        let (direction, joined) = match feature {
-            Feature::Shaft => ("large", "and"),
-            Feature::Hole => ("small", "less"),
-        };
-        let outward = |by: Length| match feature {
-            Feature::Shaft => by,
-            Feature::Hole => -by,
-        };
-        let mut sentence = format!(
-            "A coat of {:.3} to {} a side ({}) makes the reading {:.3} to {} too {direction}",
-            crate::settled_mm(thin),
-            in_mm(thick),
-            row.window.grade().map_or("unknown", Grade::words),
-            crate::settled_mm(thin * 2.0),
-            in_mm(thick * 2.0)
-        );
-        let mut said = Verdict::from_findings(
-            "size under a coating",
-            Vec::from([Finding {
-                outcome: Some(Outcome::Undecided),
-                readings: reading.copied().into_iter().collect(),
-                ..Finding::stated(
-                    "coating",
-                    "a reading over a coating is not a reading on metal",
-                )
-            }
-            .resting_on(row.window.evidence())]),
-        )
-        .with(Worked::length("least error", thin * 2.0, "two coats, thin"))
-        .with(Worked::length(
-            "greatest error",
-            thick * 2.0,
-            "two coats, thick",
-        ));
-        if let Some(reading) = reading {
-            size_reading("reading", reading)?;
-            let below = [
-                reading.value() - outward(thick * 2.0),
-                reading.value() - outward(thin * 2.0),
-            ];
-            said = said
-                .with(Worked::length(
-                    "below a thick coat",
-                    below[0],
-                    "reading and two thick coats",
-                ))
-                .with(Worked::length(
-                    "below a thin coat",
-                    below[1],
-                    "reading and two thin coats",
-                ));
-            if let Some(bare) = expected {
-                let bare = positive("expected", bare)?;
-                let coat = outward((reading.value() - bare) / 2.0);
-                said = said.with(Worked::length(
-                    "coat on each side",
-                    coat,
-                    "half of reading less bare size",
-                ));
-                let slack = reading.expanded_uncertainty() / 2.0;
-                let like = settled_cmp(coat, thin - slack).is_ge()
-                    && settled_cmp(coat, thick + slack).is_le();
-                sentence.push_str(&if settled_cmp(coat, NOTHING).is_le() {
-                    format!(
-                        "; {} is not too {direction} for {}, so no coat is seen in it",
-                        in_mm(reading.value()),
-                        in_mm(bare)
-                    )
-                } else {
-                    format!(
-                        "; {} is {} {} {} on each side, {}",
-                        in_mm(reading.value()),
-                        in_mm(bare),
-                        joined,
-                        in_mm(coat),
-                        if like {
-                            "as a powder coat is"
-                        } else {
-                            "which a powder coat does not explain"
-                        }
-                    )
-                });
-            }
+        let outward = |by: Length| if member == Feature::Shaft { by } else { -by };
+        let below = |coat: Length| Some(reading.value() - outward(coat * 2.0));
+        let mut said = said.lengths([
+            ("below a thick coat", below(thick), "two coats off, thick"),
+            ("below a thin coat", below(thin), "two coats off, thin"),
+        ]);
+        if let Some(bare) = self.expected {
+            let bare = positive("expected", bare)?;
+            let coat = outward((reading.value() - bare) / 2.0);
+            let slack = reading.expanded_uncertainty() / 2.0;
+            let like =
+                settled_cmp(coat, thin - slack).is_ge() && settled_cmp(coat, thick + slack).is_le();
+            let reading = reading.value();
+            let fact = BoreFact::CoatOnIt {
+                member,
+                reading,
+                bare,
+                coat,
+                like,
+            };
+            said.findings.push(Finding::of(fact));
+            said = said.lengths([("coat on each side", Some(coat), "(reading - bare) / 2")]);
         }
-        sentence.push_str(". No verdict before the coating is off.");
-        Ok(said
-        .saying(sentence)
-        .then(NextStep::new("the bare metal: take the coating off seats, threads and faces by hand, then gauge", "a coat counts on both sides, and a part forced over it cracks or sits crooked", "scraper or stripper, chaser for threads, then micrometer"))
-        .minding("mask these before coating: threads, crown-race seat, head-tube bores and faces, shell faces, brake mount faces, dropout faces, inside of the seat tube"))
+        Ok(said)
     }
 }

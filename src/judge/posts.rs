@@ -1,14 +1,13 @@
 //! Which listed seatposts go into a tube.
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::verdict::{Curing, NextStep, Remedy, Verdict, Worked};
-use super::{Finding, Fit, MemberOf};
+use super::{BoreAsk, BoreFact, Finding, Fit, MemberOf};
 use crate::Error;
 use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, settled_cmp};
-use crate::quantity::{Length, in_mm};
+use crate::quantity::{Length, mm};
 use crate::read::{Inside, form, missing};
 use crate::standard::{Joint, Seatpost, Tables};
 
@@ -56,12 +55,9 @@ impl SeatpostForTube {
                 rule: self.rule,
                 ..Fit::default()
             };
+            let of_hole = |e: &Error| e.field().starts_with("hole");
             let said = fit.answer(tables).map_err(|e| {
-                let field = if e.field().starts_with("hole") {
-                    "bore"
-                } else {
-                    "clearance"
-                };
+                let field = if of_hole(&e) { "bore" } else { "clearance" };
                 e.named(field)
             })?;
             if said.outcome != Outcome::NonconformityShown {
@@ -69,12 +65,14 @@ impl SeatpostForTube {
             }
         }
         left.sort_by(|a, b| settled_cmp(b.1, a.1));
-        let findings: Vec<Finding> = left
+        let findings = left
             .iter()
             .map(|(row, _, said)| of_post(row, said))
             .collect();
         let mut out = Verdict::from_findings("seatpost for a tube", findings);
+        // One post that fits is enough.
         out.outcome = if left.is_empty() {
+            out.findings.push(Finding::of(BoreFact::NoPostFits));
             Outcome::NonconformityShown
         } else if left
             .iter()
@@ -84,56 +82,40 @@ impl SeatpostForTube {
         } else {
             Outcome::Undecided
         };
-        let names: Vec<&str> = left.iter().map(|(row, ..)| row.code.as_ref()).collect();
-        let sentence = if names.is_empty() {
-            String::from("No listed seatpost fits this tube.")
-        } else {
-            format!(
-                "Not ruled out: {}. A post is taken at its nominal size: measure yours, and try it dry before the clamp closes.",
-                names.join(", ")
-            )
-        };
-        out = out.saying(sentence);
         for (row, size, said) in &left {
-            if let Some(least) = said.number("least clearance") {
-                let mut gap: Worked = least.clone();
-                gap.what = format!("least clearance of {}", row.code).into();
-                out = out.with(gap);
+            if let Some(gap) = said.number("least clearance") {
+                let what = format!("least clearance of {}", row.code).into();
+                out = out.with(Worked {
+                    what,
+                    ..gap.clone()
+                });
             }
             out = out.cured(Curing::by(Remedy::OtherPart).sized(*size));
         }
         if out.outcome != Outcome::ConformityShown {
-            out = out.then(NextStep::new(
-                "the bore on two axes at two depths, and the post itself",
-                "sizes step by 0.2 mm, and no clearance is published for all posts",
-                "telescoping gauge, outside micrometer",
-            ));
+            out = out.then(NextStep::of(BoreAsk::BoreAndPost));
         }
-        Ok(out)
+        Ok(out.minding(BoreFact::NominalPosts))
     }
 }
 
 /// One post: its fit, and what it rests on.
 fn of_post(row: &Seatpost, said: &Verdict) -> Finding {
-    let length = |what: &str| {
-        said.number(what).map(|w| match w.value {
-            super::Number::Length(length) => format!("{}", in_mm(length)),
-            _ => String::new(),
-        })
-    };
-    let words = match (length("least clearance"), length("greatest clearance")) {
-        (Some(least), Some(most)) => format!("clearance {least} to {most}"),
-        _ => said.words(),
-    };
+    let gap = |what: &str| said.millimetres(what).map(mm);
     let mut found = Finding {
         outcome: Some(said.outcome),
         grade: said.weakest,
-        ..Finding::stated(format!("post {}", row.code), words)
+        readings: said
+            .findings
+            .first()
+            .map_or_else(Vec::new, |first| first.readings.clone()),
+        ..Finding::of(BoreFact::PostFits {
+            post: row.code.clone(),
+            least: gap("least clearance"),
+            most: gap("greatest clearance"),
+        })
     };
-    if let Some(first) = said.findings.first() {
-        found.readings.clone_from(&first.readings);
-    }
-    for source in said.findings.iter().flat_map(|f| &f.sources) {
+    for source in said.sources() {
         if !found.sources.contains(source) {
             found.sources.push(source.clone());
         }

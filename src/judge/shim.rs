@@ -1,16 +1,16 @@
 //! A shim between a tube and a post.
 
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked};
-use super::{Finding, Fit, MemberOf};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict};
+use super::wall::ends;
+use super::{BoreAsk, BoreFact, Finding, Fit, MemberOf};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, decide, settled_cmp};
-use crate::quantity::{Length, in_mm, not_negative, positive};
-use crate::read::{Inside, Outside, form, missing};
+use crate::quantity::{Length, not_negative, positive};
+use crate::read::{Inside, Outside, form};
 use crate::standard::{Hold, Joint, Tables};
 
 form! {
@@ -57,18 +57,13 @@ impl Shim {
     /// # Errors
     /// `Missing` without a bore or a post; those of the fit; `OutOfRange` and `NotFinite` for a sheet that is none.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        if self.bore.is_empty() {
-            return Err(missing("bore"));
-        }
-        if self.post.is_empty() {
-            return Err(missing("post"));
-        }
-        let joint = self.joint.unwrap_or(Joint::Seatpost);
-        let hold = self.hold.unwrap_or(joint.hold());
+        let (bore, post) = (ends("bore", &self.bore)?, ends("post", &self.post)?);
         let press = self
             .interference
             .map(|l| not_negative("interference", l))
             .transpose()?;
+        let joint = self.joint.unwrap_or(Joint::Seatpost);
+        let hold = self.hold.unwrap_or(joint.hold());
         let fit = Fit {
             joint: Some(joint),
             hold: Some(hold),
@@ -91,81 +86,44 @@ impl Shim {
         })?;
         said.place = String::from("shim");
         // A part that slides has to pass the tightest place; one that presses has to press at the loosest.
-        let ends = (hold == Hold::Press, press);
-        let (gap, wall) = match ends {
-            (true, Some(press)) => {
-                let gap = self.gap(false).ok_or_else(|| missing("bore"))?;
-                (gap, Some(gap.shifted(press).scaled(0.5)))
-            }
-            (true, None) => (self.gap(false).ok_or_else(|| missing("bore"))?, None),
-            (false, _) => {
-                let gap = self.gap(true).ok_or_else(|| missing("bore"))?;
-                (gap, Some(gap.scaled(0.5)))
-            }
+        let presses = hold == Hold::Press;
+        let gap = if presses {
+            bore.1.less(&post.0)
+        } else {
+            bore.0.less(&post.1)
         };
-        let tight = self.gap(true).ok_or_else(|| missing("bore"))?;
-        let room = |wall: &Reading| {
-            settled_cmp(wall.value(), NOTHING).is_gt()
-                && !(hold == Hold::Press && settled_cmp(gap.value(), NOTHING).is_le())
-                && (hold == Hold::Press || settled_cmp(tight.value(), NOTHING).is_gt())
-        };
-        let wall = wall.filter(|wall| room(wall));
+        let room = settled_cmp(gap.value(), NOTHING).is_gt();
+        let wanted = if presses { press } else { Some(NOTHING) };
+        let wall = wanted
+            .filter(|_| room)
+            .map(|wanted| gap.shifted(wanted).scaled(0.5));
+        let wall = wall.filter(|wall| settled_cmp(wall.value(), NOTHING).is_gt());
         said.worked.retain(|w| w.what != "shim wall");
-        match &wall {
-            Some(wall) => {
-                let how = if hold == Hold::Press {
-                    "(gap + wanted interference) / 2"
-                } else {
-                    "half the gap on diameter"
-                };
-                said = said.with(Worked::length("shim wall", wall.value(), how));
-                said.words().push_str(&format!(
-                    " A shim has a wall of {}: {how}, because it lies on both sides.",
-                    in_mm(wall.value())
-                ));
-            }
-            None if hold == Hold::Press && settled_cmp(gap.value(), NOTHING).is_gt() => {
-                said = said.then(NextStep::new(
-                    "interference that the maker of the part wants",
-                    "wall = (gap + interference) / 2",
-                    "part maker",
-                ));
-            }
-            None => said.words().push_str(" There is no gap to fill."),
+        if let Some(wall) = wall.map(|wall| wall.value()) {
+            said.findings
+                .push(Finding::of(BoreFact::ShimWall { wall, presses }));
+        } else if presses && room {
+            said = said.then(NextStep::of(BoreAsk::PressWanted));
+        } else {
+            said.findings.push(Finding::of(BoreFact::NoGap));
         }
-        said = said.with(Worked::length(
-            "gap on diameter",
-            gap.value(),
-            "bore less part",
-        ));
-        let some = wall.is_some();
-        let wall = wall.unwrap_or_else(|| gap.scaled(0.5));
+        let how = if presses {
+            "(gap + wanted interference) / 2"
+        } else {
+            "gap / 2"
+        };
+        said = said.lengths([
+            ("shim wall", wall.map(|wall| wall.value()), how),
+            ("gap on diameter", Some(gap.value()), "bore - part"),
+        ]);
         if let Some(sheet) = &self.sheet {
             positive("sheet", sheet.value())?;
-            said = self.with_sheet(said, sheet, &wall)?;
+            said = self.with_sheet(said, sheet, &wall.unwrap_or_else(|| gap.scaled(0.5)))?;
         }
-        if some && (self.sheet.is_none() || said.outcome != Outcome::ConformityShown) {
-            said = said.then(NextStep::new(
-                "thickness of the sheet",
-                "a wall counts twice on diameter",
-                "micrometer",
-            ));
+        if wall.is_some() && (self.sheet.is_none() || said.outcome != Outcome::ConformityShown) {
+            said = said.then(NextStep::of(BoreAsk::SheetThickness));
         }
-        Ok(said.minding("a shim at least as long as the insertion, slot on slot (common practice; no length is published)"))
-    }
-
-    /// Smallest bore less largest post, or the largest less the smallest.
-    fn gap(&self, tightest: bool) -> Option<Reading> {
-        let end = |placed: &[Placed], first: bool| {
-            let all: Vec<Reading> = placed.iter().map(|p| p.reading).collect();
-            let ends = super::extremes(&all);
-            if first {
-                ends.first().copied()
-            } else {
-                ends.last().copied()
-            }
-        };
-        Some(end(&self.bore, tightest)?.less(&end(&self.post, !tightest)?))
+        Ok(said.minding(BoreFact::ShimLength))
     }
 
     /// Whether this sheet goes into the gap; the fit as found then stands beside.
@@ -173,48 +131,38 @@ impl Shim {
         let none = Limits::at_most(NOTHING, Grade::Derived)?;
         let apart = sheet.less(wall);
         let decision = decide(&apart, &none, self.rule.unwrap_or_default());
-        let words = match decision.outcome {
-            Outcome::NonconformityShown => format!(
-                "a sheet of {} adds {} on diameter and will not enter; if it did go in, it is not that thick, or the difference was taken for the wall",
-                in_mm(sheet.value()),
-                in_mm(sheet.value() * 2.0)
-            ),
-            Outcome::ConformityShown => format!(
-                "a sheet of {} goes in and leaves {} on diameter",
-                in_mm(sheet.value()),
-                in_mm(-apart.value() * 2.0)
-            ),
-            Outcome::Undecided => format!(
-                "a sheet of {} is a push fit within these readings",
-                in_mm(sheet.value())
-            ),
+        let goes_in = decision.outcome;
+        let (sheet, wall, leaves) = (sheet.value(), wall.value(), apart.value() * -2.0);
+        let fact = BoreFact::Sheet {
+            sheet,
+            wall,
+            leaves,
+            goes_in,
         };
         let found = Finding {
-            outcome: Some(decision.outcome),
-            readings: Vec::from([*sheet]),
-            limits: Limits::at_most(wall.value(), Grade::Derived).ok(),
+            outcome: Some(goes_in),
+            readings: self.sheet.into_iter().collect(),
+            limits: Limits::at_most(wall, Grade::Derived).ok(),
             decision: Some(decision),
             owner: String::from("the two diameters"),
             grade: Some(Grade::Derived),
-            ..Finding::stated("sheet", words.clone())
+            ..Finding::of(fact)
         };
-        let mut said = Verdict::from_findings("shim", Vec::from([found])).saying(format!(
-            "{} {}.",
-            fit.sentence,
-            super::words::capital(&words)
-        ));
-        said.beside = fit.findings;
+        let mut said = Verdict {
+            beside: fit.findings,
+            worked: fit.worked,
+            out: fit.out,
+            cures: fit.cures,
+            next: fit.next,
+            cautions: fit.cautions,
+            ..Verdict::from_findings("shim", Vec::from([found]))
+        };
         said.beside.extend(fit.beside);
-        said.worked = fit.worked;
-        said.out = fit.out;
-        said.cures = fit.cures;
-        said.next = fit.next;
-        said.cautions = fit.cautions;
-        if said.outcome == Outcome::NonconformityShown
-            && settled_cmp(wall.value(), NOTHING).is_gt()
+        if goes_in == Outcome::NonconformityShown
+            && settled_cmp(wall, NOTHING).is_gt()
             && !said.cures.iter().any(|c| c.by == Remedy::Shim)
         {
-            said = said.cured(Curing::by(Remedy::Shim).sized(wall.value()));
+            said = said.cured(Curing::by(Remedy::Shim).sized(wall));
         }
         Ok(said)
     }

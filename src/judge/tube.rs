@@ -1,14 +1,15 @@
 //! Tube arithmetic: outside diameter, wall and bore; what a reamer takes and leaves; which post a tube should take.
 
+use alloc::boxed::Box;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Finding;
 use super::verdict::{NOTHING, NextStep, Verdict, Worked};
-use crate::evidence::Grade;
+use super::{BoreAsk, BoreFact, Finding};
+use crate::evidence::{Figure, Grade};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, decide, settled_cmp};
-use crate::quantity::{Length, in_mm, positive, settled_mm};
+use crate::quantity::{Length, in_mm, positive};
 use crate::standard::{Cutting, CuttingRule, HeadSeat, Row, SeatKind, Seatpost, Tables};
 use crate::{Error, ErrorKind};
 
@@ -89,83 +90,54 @@ pub fn head_tube_from_stock(
 ) -> Result<Verdict, Error> {
     let inside = inside_diameter(outside, wall)?;
     let most = CuttingRule::greatest(Cutting::ReamStock, tables).map(|(most, _)| most);
-    let mut findings = Vec::new();
-    let mut worked = Vec::from([Worked::length(
-        "inside diameter",
-        inside.value(),
-        "outside less two walls",
-    )]);
-    let mut names: Vec<String> = Vec::new();
+    let u = inside.expanded_uncertainty();
     let mut seats: Vec<(&HeadSeat, Length)> = tables
         .all::<HeadSeat>()
         .filter(|s| s.kind == SeatKind::ExternalCup)
         .filter_map(|s| Some((s, s.bore.upper().or(s.bore.nominal())?)))
         .filter(|(_, bore)| {
             let stock = *bore - inside.value();
-            settled_cmp(stock, -inside.expanded_uncertainty()).is_ge()
-                && most.is_some_and(|most| {
-                    settled_cmp(stock, most + inside.expanded_uncertainty()).is_le()
-                })
+            settled_cmp(stock, -u).is_ge()
+                && most.is_some_and(|most| settled_cmp(stock, most + u).is_le())
         })
         .collect();
     seats.sort_by(|a, b| settled_cmp(a.1, b.1));
-    for (seat, bore) in &seats {
-        let left = wall_implied(outside, &Reading::exact(*bore)?)?;
-        let stock = *bore - inside.value();
-        names.push(format!("{} ({})", seat.code, seat.name));
-        let mut words = format!(
-            "bore {}: {} to ream on diameter, wall left {}",
-            seat.bore,
-            in_mm(stock),
-            in_mm(left.value())
-        );
-        if !seat.bore.dissent().is_empty() {
-            let others: Vec<String> = seat
-                .bore
-                .dissent()
-                .iter()
-                .map(|d| format!("{} ({})", d.value, d.evidence.note()))
-                .collect();
-            words.push_str(&format!("; others print {}", others.join("; ")));
-        }
-        if let Some(cup) = seat.cup.as_ref().and_then(crate::Figure::nominal) {
-            words.push_str(&format!("; its cup is {}", in_mm(cup)));
-        }
-        worked.push(Worked::length(
-            format!("{} stock on diameter", seat.code),
-            stock,
-            "largest bore less bore of the tube",
-        ));
-        worked.push(Worked::length(
-            format!("{} wall left", seat.code),
-            left.value(),
-            "(outside - largest bore) / 2",
-        ));
-        findings.push(
-            Finding::stated(format!("{}", seat.code), words).resting_on(seat.bore.evidence()),
-        );
-    }
-    let sentence = if seats.is_empty() {
-        format!(
-            "Inside {}: no listed external-cup seat lies within reach of a hand reamer.",
-            in_mm(inside.value())
-        )
-    } else {
-        format!(
-            "Inside {} (outside less two walls): with reaming it is for {}. A steerer size is a name, not a bore; bore to the cup in hand.",
-            in_mm(inside.value()),
-            names.join(" or ")
-        )
+    let (inside, seen) = (inside.value(), seats.len());
+    let of_tube = BoreFact::InsideOfTube {
+        inside,
+        seats: seen,
     };
-    let mut said = Verdict::from_findings("head tube from tube stock", findings)
-        .saying(sentence)
-        .then(NextStep::new(
-            "outside diameter of the cup in hand",
-            "seats of one steerer size differ by 0.2 mm, and the cup decides the bore",
-            "outside micrometer",
-        ))
-        .minding("cutting cannot be undone; no least wall is published");
-    said.worked = worked;
+    let of_tube = Vec::from([Finding::of(of_tube)]);
+    let mut said = Verdict::from_findings("head tube from tube stock", of_tube)
+        .then(NextStep::of(BoreAsk::CupOutside))
+        .minding(BoreFact::SteererNamesNoBore)
+        .minding(BoreFact::CutOnce)
+        .lengths([("inside diameter", Some(inside), "outside - 2 walls")]);
+    for (row, largest) in seats {
+        let wall = wall_implied(outside, &Reading::exact(largest)?)?.value();
+        let (seat, name, bore) = (
+            row.code.clone(),
+            row.name.clone(),
+            Box::new(row.bore.clone()),
+        );
+        let (stock, cup) = (largest - inside, row.cup.as_ref().and_then(Figure::nominal));
+        for (what, length, formula) in [
+            ("stock on diameter", stock, "largest bore - bore"),
+            ("wall left", wall, "(outside - largest bore) / 2"),
+        ] {
+            said = said.with(Worked::length(format!("{seat} {what}"), length, formula));
+        }
+        let fact = BoreFact::SeatInReach {
+            seat,
+            name,
+            bore,
+            stock,
+            wall,
+            cup,
+        };
+        said.findings
+            .push(Finding::of(fact).resting_on(row.bore.evidence()));
+    }
     Ok(said)
 }
 
@@ -195,108 +167,63 @@ pub fn expected_post(
     wall_max: Length,
     post_in_use: &[Reading],
 ) -> Result<Verdict, Error> {
-    let thick = inside_diameter(outside, &Reading::exact(positive("wall", wall_max)?)?)?;
-    let thin = inside_diameter(outside, &Reading::exact(positive("wall", wall_min)?)?)?;
+    let bore = |wall: Length| inside_diameter(outside, &Reading::exact(positive("wall", wall)?)?);
+    let (thick, thin) = (bore(wall_max)?.value(), bore(wall_min)?.value());
     let walls = Limits::between(wall_min, wall_max, Grade::Derived)?;
-    let fits = |bore: &Reading| {
-        Seatpost::table()
+    let fits = |bore: Length| {
+        let posts = Seatpost::table()
             .iter()
-            .filter_map(|p| p.diameter.nominal())
-            .filter(|d| settled_cmp(*d, bore.value()).is_le())
+            .filter_map(|p| p.diameter.nominal());
+        posts
+            .filter(|d| settled_cmp(*d, bore).is_le())
             .max_by(|a, b| settled_cmp(*a, *b))
     };
-    let mut findings = Vec::new();
-    let mut worked = Vec::from([
-        Worked::length(
-            "smallest bore",
-            thick.value(),
-            "outside less two walls, thickest wall",
-        ),
-        Worked::length(
-            "largest bore",
-            thin.value(),
-            "outside less two walls, thinnest wall",
-        ),
-    ]);
-    let mut sentence = format!(
-        "A tube of {} with walls of {:.3} to {} has a bore of {:.3} to {}",
-        in_mm(outside.value()),
-        settled_mm(wall_min),
-        in_mm(wall_max),
-        settled_mm(thick.value()),
-        in_mm(thin.value()),
-    );
-    if let (Some(small), Some(large)) = (fits(&thick), fits(&thin)) {
-        worked.push(Worked::length(
-            "smallest expected post",
-            small,
-            "largest listed size in the smallest bore",
-        ));
-        worked.push(Worked::length(
-            "largest expected post",
-            large,
-            "largest listed size in the largest bore",
-        ));
-        sentence.push_str(&format!(
-            " and should take a post of {:.1} to {:.1} mm.",
-            settled_mm(small),
-            settled_mm(large)
-        ));
-    } else {
-        sentence.push_str("; no post is listed for it.");
-    }
-    let mut said_next = Vec::new();
+    let (post_least, post_most) = fits(thick).zip(fits(thin)).unzip();
+    let (outer, bore_least, bore_most) = (outside.value(), thick, thin);
+    let expected = BoreFact::PostExpected {
+        outside: outer,
+        bore_least,
+        bore_most,
+        post_least,
+        post_most,
+    };
+    let mut findings = Vec::from([Finding::of(expected)]);
+    let (mut worked, mut next) = (Vec::new(), Vec::new());
     for used in post_in_use {
         let wall = wall_implied(outside, used)?;
-        let decision = decide(&wall, &walls, DecisionRule::default());
+        let (post, found) = (used.value(), decide(&wall, &walls, DecisionRule::default()));
+        let agrees = found.outcome;
         worked.push(Worked::length(
             "wall implied",
             wall.value(),
             "(outside - post) / 2",
         ));
-        let words = format!(
-            "a post of {} implies a wall of {}, against {:.3} to {}: {}",
-            in_mm(used.value()),
-            in_mm(wall.value()),
-            settled_mm(wall_min),
-            in_mm(wall_max),
-            match decision.outcome {
-                Outcome::ConformityShown => "they agree",
-                Outcome::NonconformityShown =>
-                    "they do not agree: a sleeve, another tube, or a bore out of shape",
-                Outcome::Undecided => "the readings do not tell",
-            }
-        );
-        sentence.push_str(&match decision.outcome {
-            Outcome::NonconformityShown => format!(" But {words}."),
-            _ => format!(" {}.", super::words::capital(&words)),
-        });
         findings.push(Finding {
-            outcome: Some(decision.outcome),
+            outcome: Some(agrees),
             readings: Vec::from([wall]),
             limits: Some(walls),
-            decision: Some(decision),
+            decision: Some(found),
             owner: String::from("the tube as labelled"),
             grade: Some(Grade::Derived),
-            ..Finding::stated("tube and post", words)
+            ..Finding::of(BoreFact::PostImplies {
+                post,
+                wall: wall.value(),
+                agrees,
+            })
         });
-        if decision.outcome != Outcome::ConformityShown {
-            said_next.push(NextStep::new(
-                "bore on two axes at two depths, and roundness at the lug",
-                "a post that fits proves no nominal size: a sleeve, another tube and a pinched bore look alike",
-                "telescoping gauge and micrometer",
-            ));
+        if agrees != Outcome::ConformityShown {
+            next.push(NextStep::of(BoreAsk::TwoByTwo));
         }
     }
-    let mut said = Verdict::from_findings("seat tube from tube data", findings).saying(sentence);
-    said.worked = worked;
-    said.next = said_next;
     if post_in_use.is_empty() {
-        said = said.then(NextStep::new(
-            "the finished bore",
-            "tubes are reamed to size after joining",
-            "telescoping gauge and micrometer",
-        ));
+        next.push(NextStep::of(BoreAsk::Finished));
     }
-    Ok(said)
+    let mut said = Verdict::from_findings("seat tube from tube data", findings).lengths([
+        ("smallest bore", Some(thick), "outside - 2 thickest walls"),
+        ("largest bore", Some(thin), "outside - 2 thinnest walls"),
+        ("smallest expected post", post_least, "largest listed size"),
+        ("largest expected post", post_most, "largest listed size"),
+    ]);
+    said.worked.extend(worked);
+    Ok(Verdict { next, ..said })
 }

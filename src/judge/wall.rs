@@ -1,13 +1,12 @@
 //! The wall of a tube, and what reaming takes off and leaves.
 
 use alloc::format;
-use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::held::{OwnLimits, held};
 use super::tube::wall_implied;
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked};
-use super::{Finding, sizes_against};
+use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
+use super::{BoreAsk, BoreFact, Finding, extremes, sizes_against};
 use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, Surface, settled_cmp};
 use crate::quantity::{Length, in_mm, positive};
 use crate::read::{Inside, Outside, form, missing};
@@ -69,27 +68,34 @@ form! {
     }
 }
 
-/// Smallest and largest reading of a bore.
-fn ends(bore: &[Placed]) -> Result<(Reading, Reading), Error> {
-    for (index, placed) in bore.iter().enumerate() {
-        positive("", placed.reading.value()).map_err(|e| e.within(&format!("bore[{index}]")))?;
-    }
-    let readings: Vec<Reading> = bore.iter().map(|p| p.reading).collect();
-    let ends = super::extremes(&readings);
-    match (ends.first(), ends.last()) {
-        (Some(low), Some(high)) => Ok((*low, *high)),
-        _ => Err(missing("bore")),
+impl Verdict {
+    /// With these lengths worked out, where they are known: name, length, formula.
+    pub(super) fn lengths<const N: usize>(
+        mut self,
+        all: [(&'static str, Option<Length>, &'static str); N],
+    ) -> Self {
+        let known = |(what, length, formula)| Some(Worked::length(what, length?, formula));
+        self.worked.extend(all.into_iter().filter_map(known));
+        self
     }
 }
 
+/// Smallest and largest of the readings in this field.
+pub(super) fn ends(field: &'static str, placed: &[Placed]) -> Result<(Reading, Reading), Error> {
+    for (index, placed) in placed.iter().enumerate() {
+        size_reading("", &placed.reading).map_err(|e| e.within(&format!("{field}[{index}]")))?;
+    }
+    let readings: Vec<Reading> = placed.iter().map(|p| p.reading).collect();
+    let ends = extremes(&readings);
+    let ends = ends.first().zip(ends.last());
+    ends.map(|(low, high)| (*low, *high))
+        .ok_or_else(|| missing(field))
+}
+
 fn implied(outside: &Reading, bore: &Reading) -> Result<Reading, Error> {
-    wall_implied(outside, bore).map_err(|e| {
-        let field = if e.field() == "bore" {
-            "bore"
-        } else {
-            "outside"
-        };
-        e.named(field)
+    wall_implied(outside, bore).map_err(|e| match e.field() {
+        "bore" => e,
+        _ => e.named("outside"),
     })
 }
 
@@ -109,43 +115,29 @@ fn judged(
         findings.push(Finding {
             outcome: Some(Outcome::Undecided),
             readings: Vec::from([wall]),
-            ..Finding::stated(
-                "wall",
-                format!("{}; no least wall is published", in_mm(wall.value())),
-            )
+            ..Finding::of(BoreFact::WallUnlimited { wall: wall.value() })
         });
     }
     let mut said = Verdict::from_findings(place, findings);
     let head_tube = of.is_none_or(|place| matches!(place, Place::HeadTube(_)));
     if head_tube && let Ok(row) = tables.find::<FacingRule>("head_tube_wall") {
+        let (limits, evidence) = (Limits::of_requirement(&row.window), row.window.evidence());
+        let owner = "builders, no required minimum";
         said.beside.push(sizes_against(
             row.what.clone(),
             &[wall],
-            &Limits::of_requirement(&row.window),
-            "builder practice, not a required minimum",
-            row.window.evidence(),
+            &limits,
+            owner,
+            evidence,
             rule,
         ));
     }
-    if said.outcome == Outcome::Undecided {
-        said = said.then(NextStep::new(
-            "wall at the thinnest place",
-            "the tube may be butted or eccentric, and the reamer follows the bore",
-            "wall gauge, or micrometer with a ball anvil",
-        ));
+    match said.outcome {
+        Outcome::Undecided => said.next.push(NextStep::of(BoreAsk::ThinnestWall)),
+        Outcome::NonconformityShown => said.cures.push(Curing::by(Remedy::Refer)),
+        Outcome::ConformityShown => {}
     }
     Ok(said)
-}
-
-fn says(outcome: Outcome, least: &[OwnLimits]) -> &'static str {
-    match outcome {
-        Outcome::ConformityShown => "as much as is asked",
-        Outcome::NonconformityShown => "less than is asked",
-        Outcome::Undecided if least.is_empty() => {
-            "no least wall is published, the frame maker decides"
-        }
-        Outcome::Undecided => "too close to what is asked to tell",
-    }
 }
 
 impl Wall {
@@ -155,40 +147,20 @@ impl Wall {
     /// `Missing` without a bore; `OutOfRange` and `NotFinite` for sizes that are none; `Contradiction` for a bore that is not
     /// smaller than the outside.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        let (_, widest) = ends(&self.bore)?;
+        let (_, widest) = ends("bore", &self.bore)?;
         let wall = implied(&self.outside, &widest)?;
         let rule = self.rule.unwrap_or_default();
-        let mut said = judged(
-            "wall",
-            wall,
-            &self.least,
-            rule,
-            (tables, self.place.as_ref()),
-        )?;
+        let of = (tables, self.place.as_ref());
+        let mut said = judged("wall", wall, &self.least, rule, of)?;
         // Paint in the bore makes the wall look thicker than it is: only what is too thin even so is shown.
-        if self.bore.iter().any(|p| p.surface == Surface::OverPaint)
-            && said.outcome == Outcome::ConformityShown
-        {
-            said.findings = said
-                .findings
-                .into_iter()
-                .map(Finding::through_paint)
-                .collect();
+        let painted = self.bore.iter().any(|p| p.surface == Surface::OverPaint);
+        if painted && said.outcome == Outcome::ConformityShown {
+            let findings = said.findings.into_iter();
+            said.findings = findings.map(Finding::through_paint).collect();
             said.outcome = Outcome::Undecided;
         }
-        let words = says(said.outcome, &self.least);
-        let said = said
-            .saying(format!("A wall of {}: {words}.", in_mm(wall.value())))
-            .with(Worked::length(
-                "wall",
-                wall.value(),
-                "(outside - largest bore) / 2",
-            ));
-        Ok(if said.outcome == Outcome::NonconformityShown {
-            said.cured(Curing::by(Remedy::Refer))
-        } else {
-            said
-        })
+        let wall = Some(wall.value());
+        Ok(said.lengths([("wall", wall, "(outside - largest bore) / 2")]))
     }
 }
 
@@ -198,7 +170,7 @@ impl Ream {
     /// # Errors
     /// As [`Wall::answer`]; `NotApplicable` when the bore is already as large.
     pub fn answer(&self, tables: Tables<'_>) -> Result<Verdict, Error> {
-        let (narrowest, _) = ends(&self.bore)?;
+        let (narrowest, _) = ends("bore", &self.bore)?;
         let to = positive("to", self.to)?;
         let rule = self.rule.unwrap_or_default();
         let stock = narrowest.scaled(-1.0).shifted(to);
@@ -212,65 +184,40 @@ impl Ream {
             ));
         }
         let place = "tube to be reamed";
-        let left = self
-            .outside
-            .as_ref()
-            .map(|outside| {
-                implied(outside, &narrowest)?;
-                implied(outside, &Reading::exact(to).map_err(|e| e.named("to"))?)
-            })
-            .transpose()?;
-        let mut said = match left {
-            Some(left) => judged(place, left, &self.least, rule, (tables, None))?,
-            None => Verdict::from_findings(place, Vec::new()).then(NextStep::new(
-                "outside diameter around the bore, or the wall itself",
-                "nothing is cut before it is known what wall it leaves",
-                "outside micrometer, wall gauge",
-            )),
+        let (left, mut said) = if let Some(outside) = &self.outside {
+            implied(outside, &narrowest)?;
+            let left = implied(outside, &Reading::exact(to).map_err(|e| e.named("to"))?)?;
+            (
+                Some(left.value()),
+                judged(place, left, &self.least, rule, (tables, None))?,
+            )
+        } else {
+            let said = Verdict::from_findings(place, Vec::new());
+            (None, said.then(NextStep::of(BoreAsk::OutsideThere)))
         };
         for row in CuttingRule::about(Cutting::ReamStock, tables) {
+            let (limits, evidence) = (Limits::of_requirement(&row.window), row.window.evidence());
+            let (what, owner) = (row.what.clone(), "a machining text");
             said.beside.push(sizes_against(
-                row.what.clone(),
+                what,
                 &[stock],
-                &Limits::of_requirement(&row.window),
-                "a machining text",
-                row.window.evidence(),
+                &limits,
+                owner,
+                evidence,
                 rule,
             ));
         }
-        let leaves = left.map_or_else(
-            || String::from("the wall it leaves is not known"),
-            |left| {
-                format!(
-                    "leaves a wall of {}: {}",
-                    in_mm(left.value()),
-                    says(said.outcome, &self.least)
-                )
-            },
-        );
-        said = said
-            .saying(format!(
-                "Reaming from {} to {} takes {} on diameter ({} a side) and {leaves}.",
-                in_mm(narrowest.value()),
-                in_mm(to),
-                in_mm(stock.value()),
-                in_mm(stock.value() / 2.0)
-            ))
-            .with(Worked::length(
-                "stock on diameter",
-                stock.value(),
-                "bore after less smallest bore before",
-            ));
-        if let Some(left) = left {
-            said = said.with(Worked::length(
-                "wall left",
-                left.value(),
-                "(outside - bore after) / 2",
-            ));
-        }
-        if said.outcome == Outcome::NonconformityShown {
-            said = said.cured(Curing::by(Remedy::Refer));
-        }
-        Ok(said.minding("cutting cannot be undone; never ream carbon"))
+        let (from, takes, leaves) = (narrowest.value(), stock.value(), left);
+        said.findings.push(Finding::of(BoreFact::Reaming {
+            from,
+            to,
+            takes,
+            leaves,
+        }));
+        let said = said.lengths([
+            ("stock on diameter", Some(takes), "after - smallest before"),
+            ("wall left", leaves, "(outside - bore after) / 2"),
+        ]);
+        Ok(said.minding(BoreFact::CutOnce))
     }
 }

@@ -128,7 +128,7 @@ pub(super) fn tell(work: &mut PlaceWork, answer: Identification) {
     work.settled(Found {
         grade: answer.grade(),
         ..Found::of(CommonFact::Standard {
-            said: answer.sentence.clone(),
+            said: answer.words(),
         })
     });
     for note in &answer.notes {
@@ -257,11 +257,11 @@ pub(super) fn open(
 ) {
     let field = |feature| format!("{path}.{}", field_at(&answer.place, feature));
     for doubt in &answer.doubts {
-        let (about, because) = (doubt.about, doubt.words.clone());
+        let (about, because) = (doubt.about, doubt.words());
         work.ask(field(about), CommonAsk::Doubt { about, because });
     }
     let left: Vec<Text> = answer.outcome.left().iter().take(5).cloned().collect();
-    let said = answer.sentence.clone();
+    let said = answer.words();
     if let Some(next) = answer.next.iter().find(|next| !told(next, seen)) {
         let measure = next.measure;
         work.ask(

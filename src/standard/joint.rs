@@ -40,22 +40,6 @@ pub enum Joint {
 }
 
 impl Joint {
-    /// In words for a person.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::HeadCup => "cup in head tube",
-            Self::CrownRace => "crown race on seat",
-            Self::Seatpost => "seatpost in seat tube",
-            Self::PressShell => "cup in shell",
-            Self::DirectBearing => "bearing in shell",
-            Self::IntegratedBearing => "bearing on its seat in the head tube",
-            Self::Quill => "quill in steerer",
-            Self::DrawnTube => "drawn tube in drawn tube",
-            Self::Other => "part in bore",
-        }
-    }
-
     /// How the joint is meant to hold. A shell's own row goes before this, see `judge::Fit`.
     #[must_use]
     pub const fn hold(self) -> Hold {
@@ -66,23 +50,6 @@ impl Joint {
             | Self::Quill
             | Self::DrawnTube
             | Self::Other => Hold::Slip,
-        }
-    }
-
-    /// What to mind at this joint whatever the verdict; empty for a joint that carries nobody.
-    #[must_use]
-    pub const fn caution(self) -> &'static str {
-        match self {
-            Self::HeadCup | Self::CrownRace | Self::IntegratedBearing | Self::Quill => {
-                "steering: must not be ridden before the fit is shown by the parts themselves; the maker's written limits come first; when in doubt, hand over to a qualified workshop"
-            }
-            Self::Seatpost => {
-                "a loose or short post can break the tube and hurt the rider: the marks on post and frame and the maker's written limits come first"
-            }
-            Self::PressShell | Self::DirectBearing => {
-                "the frame and component maker's written limits come first; a laminate shell is not cut or forced without the maker's consent"
-            }
-            Self::DrawnTube | Self::Other => "",
         }
     }
 }

@@ -123,121 +123,57 @@ pub enum Place {
 }
 
 /// Every place that can be named without more being said; a boss has a name of its own besides.
-const PLACES: [(&str, &str, Place); 38] = [
-    ("seat_tube", "seat tube", Place::SeatTube),
-    ("seat_tube.slot", "seat-clamp slot", Place::SeatTubeSlot),
-    ("seatpost", "seatpost", Place::Seatpost),
-    ("shell", "bottom-bracket shell", Place::Shell),
-    (
-        "shell.drive",
-        "shell thread, drive side",
-        Place::ShellSide(Side::Drive),
-    ),
-    (
-        "shell.non_drive",
-        "shell thread, non-drive side",
-        Place::ShellSide(Side::NonDrive),
-    ),
-    (
-        "shell.drive.face",
-        "shell face, drive side",
-        Place::ShellFace(Side::Drive),
-    ),
-    (
-        "shell.non_drive.face",
-        "shell face, non-drive side",
-        Place::ShellFace(Side::NonDrive),
-    ),
-    (
-        "head_tube.upper",
-        "head tube, upper end",
-        Place::HeadTube(HeadTubeEnd::Upper),
-    ),
-    (
-        "head_tube.lower",
-        "head tube, lower end",
-        Place::HeadTube(HeadTubeEnd::Lower),
-    ),
-    (
-        "head_tube.upper.face",
-        "head-tube face, upper end",
-        Place::HeadFace(HeadTubeEnd::Upper),
-    ),
-    (
-        "head_tube.lower.face",
-        "head-tube face, lower end",
-        Place::HeadFace(HeadTubeEnd::Lower),
-    ),
-    ("crown", "crown-race seat", Place::Crown),
-    ("steerer", "steerer", Place::Steerer),
-    ("axle.front", "front axle", Place::Axle(End::Front)),
-    ("axle.rear", "rear axle", Place::Axle(End::Rear)),
-    ("axle", "axle", Place::Axle(End::Both)),
-    (
-        "dropout.front",
-        "front dropouts",
-        Place::Dropout(End::Front, None),
-    ),
+const PLACES: [(&str, Place); 38] = [
+    ("seat_tube", Place::SeatTube),
+    ("seat_tube.slot", Place::SeatTubeSlot),
+    ("seatpost", Place::Seatpost),
+    ("shell", Place::Shell),
+    ("shell.drive", Place::ShellSide(Side::Drive)),
+    ("shell.non_drive", Place::ShellSide(Side::NonDrive)),
+    ("shell.drive.face", Place::ShellFace(Side::Drive)),
+    ("shell.non_drive.face", Place::ShellFace(Side::NonDrive)),
+    ("head_tube.upper", Place::HeadTube(HeadTubeEnd::Upper)),
+    ("head_tube.lower", Place::HeadTube(HeadTubeEnd::Lower)),
+    ("head_tube.upper.face", Place::HeadFace(HeadTubeEnd::Upper)),
+    ("head_tube.lower.face", Place::HeadFace(HeadTubeEnd::Lower)),
+    ("crown", Place::Crown),
+    ("steerer", Place::Steerer),
+    ("axle.front", Place::Axle(End::Front)),
+    ("axle.rear", Place::Axle(End::Rear)),
+    ("axle", Place::Axle(End::Both)),
+    ("dropout.front", Place::Dropout(End::Front, None)),
     (
         "dropout.front.drive",
-        "front dropout, drive side",
         Place::Dropout(End::Front, Some(Side::Drive)),
     ),
     (
         "dropout.front.non_drive",
-        "front dropout, non-drive side",
         Place::Dropout(End::Front, Some(Side::NonDrive)),
     ),
-    (
-        "dropout.rear",
-        "rear dropouts",
-        Place::Dropout(End::Rear, None),
-    ),
+    ("dropout.rear", Place::Dropout(End::Rear, None)),
     (
         "dropout.rear.drive",
-        "rear dropout, drive side",
         Place::Dropout(End::Rear, Some(Side::Drive)),
     ),
     (
         "dropout.rear.non_drive",
-        "rear dropout, non-drive side",
         Place::Dropout(End::Rear, Some(Side::NonDrive)),
     ),
-    ("dropout", "dropouts", Place::Dropout(End::Both, None)),
-    ("hanger.front", "front hanger", Place::Hanger(End::Front)),
-    ("hanger.rear", "rear hanger", Place::Hanger(End::Rear)),
-    ("hanger", "hanger", Place::Hanger(End::Both)),
-    (
-        "pedal.left",
-        "left pedal thread",
-        Place::Pedal(Some(LeftRight::Left)),
-    ),
-    (
-        "pedal.right",
-        "right pedal thread",
-        Place::Pedal(Some(LeftRight::Right)),
-    ),
-    ("pedal", "pedal thread", Place::Pedal(None)),
-    ("brake.front", "front brake mount", Place::Brake(End::Front)),
-    ("brake.rear", "rear brake mount", Place::Brake(End::Rear)),
-    ("brake", "brake mount", Place::Brake(End::Both)),
-    (
-        "brake.front.underside",
-        "front brake mount, underside",
-        Place::BrakeUnderside(End::Front),
-    ),
-    (
-        "brake.rear.underside",
-        "rear brake mount, underside",
-        Place::BrakeUnderside(End::Rear),
-    ),
-    (
-        "brake.underside",
-        "brake mount, underside",
-        Place::BrakeUnderside(End::Both),
-    ),
-    ("iscg", "chain-guide tabs", Place::Iscg),
-    ("thread", "thread", Place::Thread),
+    ("dropout", Place::Dropout(End::Both, None)),
+    ("hanger.front", Place::Hanger(End::Front)),
+    ("hanger.rear", Place::Hanger(End::Rear)),
+    ("hanger", Place::Hanger(End::Both)),
+    ("pedal.left", Place::Pedal(Some(LeftRight::Left))),
+    ("pedal.right", Place::Pedal(Some(LeftRight::Right))),
+    ("pedal", Place::Pedal(None)),
+    ("brake.front", Place::Brake(End::Front)),
+    ("brake.rear", Place::Brake(End::Rear)),
+    ("brake", Place::Brake(End::Both)),
+    ("brake.front.underside", Place::BrakeUnderside(End::Front)),
+    ("brake.rear.underside", Place::BrakeUnderside(End::Rear)),
+    ("brake.underside", Place::BrakeUnderside(End::Both)),
+    ("iscg", Place::Iscg),
+    ("thread", Place::Thread),
 ];
 
 impl Place {
@@ -248,14 +184,14 @@ impl Place {
     /// assert!(Place::all().any(|place| place == Place::Crown));
     /// ```
     pub fn all() -> impl Iterator<Item = Self> {
-        PLACES.iter().map(|(.., place)| place.clone())
+        PLACES.iter().map(|(_, place)| place.clone())
     }
 
-    fn row(&self) -> Option<(&'static str, &'static str)> {
+    fn row(&self) -> Option<&'static str> {
         PLACES
             .iter()
-            .find(|(.., place)| place == self)
-            .map(|(code, words, _)| (*code, *words))
+            .find(|(_, place)| place == self)
+            .map(|(code, _)| *code)
     }
 
     /// Its code.
@@ -267,23 +203,8 @@ impl Place {
     #[must_use]
     pub fn code(&self) -> Text {
         match (self.row(), self) {
-            (Some((code, _)), _) => Cow::Borrowed(code),
+            (Some(code), _) => Cow::Borrowed(code),
             (None, Self::Boss(name)) => Cow::Owned(format!("boss.{name}")),
-            (None, _) => Cow::Borrowed("place"),
-        }
-    }
-
-    /// The place in words.
-    ///
-    /// ```
-    /// use framegauge::standard::Place;
-    /// assert_eq!("boss.down_tube_1".parse::<Place>().unwrap().words(), "down tube 1");
-    /// ```
-    #[must_use]
-    pub fn words(&self) -> Text {
-        match (self.row(), self) {
-            (Some((_, words)), _) => Cow::Borrowed(words),
-            (None, Self::Boss(name)) => Cow::Owned(name.replace('_', " ")),
             (None, _) => Cow::Borrowed("place"),
         }
     }

@@ -8,7 +8,7 @@ fn named(kind: Place, words: &[(&str, &str)], code: &str) -> Identification {
         answer.outcome.identified(),
         Some(code),
         "{words:?}: {}",
-        answer.sentence
+        answer.words()
     );
     answer
 }
@@ -174,7 +174,7 @@ fn a_pitch_is_worth_what_its_thread_is() {
 fn the_outside_of_a_tube_names_nothing() {
     for kind in [Place::SeatTube, UPPER] {
         let answer = ask(kind, &[("outside_diameter", "31.8 +/- 0.05 mm")]);
-        assert_eq!(answer.outcome, Outcome::CannotTell, "{}", answer.sentence);
+        assert_eq!(answer.outcome, Outcome::CannotTell, "{}", answer.words());
     }
 }
 

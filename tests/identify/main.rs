@@ -20,12 +20,12 @@ mod together;
 mod worked_example;
 
 use framegauge::identify::{
-    Assumptions, Belief, DoubtKind, Feature, Identification, Observation, Options, Outcome, Rule,
-    Standing, UNLISTED, identify,
+    Assumptions, Belief, Doubt, DoubtKind, Feature, Identification, Note, Observation, Options,
+    Outcome, Rule, Standing, TakenFor, UNLISTED, identify,
 };
 use framegauge::standard::{End, HeadTubeEnd, LeftRight, Place};
 use framegauge::thread::{Hand, Side, ThreadForm, ThreadSize};
-use framegauge::{ErrorKind, Pitch, mm};
+use framegauge::{ErrorKind, Pitch, in_mm, mm};
 
 const UPPER: Place = Place::HeadTube(HeadTubeEnd::Upper);
 
@@ -48,6 +48,10 @@ fn identifiable() -> impl Iterator<Item = Place> {
 
 fn ask(kind: Place, words: &[(&str, &str)]) -> Identification {
     identify(kind, &see(words), &Options::default()).unwrap()
+}
+
+fn scattered(doubt: &Doubt) -> bool {
+    matches!(doubt.kind, DoubtKind::Scatter { .. })
 }
 
 fn left(answer: &Identification) -> Vec<&str> {

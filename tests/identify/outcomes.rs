@@ -10,9 +10,9 @@ fn the_last_one_left_may_be_less_likely_than_something_unlisted() {
     let edge = at("98.31 +/- 0.2 mm");
     assert_eq!(left(&edge), ["qr_front", UNLISTED]);
     assert!(
-        edge.sentence.contains("something unlisted"),
+        edge.words().contains("something unlisted"),
         "{}",
-        edge.sentence
+        edge.words()
     );
     assert!(edge.next.is_empty());
     assert_eq!(at("98.6 +/- 0.2 mm").outcome.identified(), Some("qr_front"));
@@ -164,7 +164,7 @@ fn the_stamp_to_look_for_is_named() {
     let note = |post: &str| {
         let reading = format!("{post} +/- 0.02 mm");
         let answer = ask(Place::Seatpost, &[("outside_diameter", &reading)]);
-        assert!(answer.outcome.identified().is_some(), "{}", answer.sentence);
+        assert!(answer.outcome.identified().is_some(), "{}", answer.words());
         answer
             .notes
             .iter()
@@ -182,7 +182,10 @@ fn the_stamp_to_look_for_is_named() {
 fn paint_must_show() {
     let painted = |outside: &str| {
         let answer = ask(Place::SeatTube, &[("outside_diameter", outside)]);
-        answer.notes.iter().any(|n| n.contains("paint"))
+        answer
+            .notes
+            .iter()
+            .any(|n| matches!(n, Note::PaintOnTube { .. }))
     };
     assert!(!painted("28.64 +/- 0.05 mm"));
     assert!(!painted("28.65 +/- 0.05 mm"));

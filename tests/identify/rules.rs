@@ -72,10 +72,9 @@ fn a_trade_name_of_two_patterns_is_pointed_out() {
     );
     assert_eq!(answer.belief, Some(Belief::Confirmed));
     assert!(
-        answer
-            .notes
-            .iter()
-            .any(|n| n.contains("bbright_df") && n.contains("bbright_pf")),
+        answer.notes.iter().any(
+            |n| matches!(n, Note::NameOfSeveral { codes, .. } if *codes == ["bbright_df", "bbright_pf"])
+        ),
         "{:?}",
         answer.notes
     );
@@ -92,7 +91,7 @@ fn tools_at_hand_bound_the_plan() {
     assert!(answer.inseparable && answer.next.is_empty());
     assert!(
         answer
-            .sentence
+            .words()
             .contains("cannot be separated with these tools")
     );
     let all = identify(Place::SeatTube, &bore, &Options::default()).unwrap();

@@ -148,6 +148,6 @@ fn i01(run: &mut Run) -> Result<(), Error> {
         "graded as memory",
         said.weakest == Some(framegauge::Grade::Memory),
     );
-    run.says(&said.words(), "No verdict before the coating is off");
+    run.says(&said.words(), "no verdict before the coating is off");
     Ok(())
 }

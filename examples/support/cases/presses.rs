@@ -2,8 +2,8 @@
 
 use framegauge::identify::{Feature, Observation, Options, Standing, identify};
 use framegauge::judge::{
-    CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, Remedy, SpindleBinds, SpindleWidth,
-    head_tube_from_stock, per_inch_rule,
+    BoreFact, CupDepth, Felt, Fit, MemberOf, ParallelFaces, Ream, Remedy, SpindleBinds,
+    SpindleWidth, head_tube_from_stock, per_inch_rule,
 };
 use framegauge::measure::{Limits, Outcome, instrument};
 use framegauge::rescue::{BoreRescue, Damage, Stand, Step};
@@ -111,7 +111,7 @@ fn b07(run: &mut Run) -> Result<(), Error> {
         Observation::read("half_width_non_drive", "45.0 +/- 0.3 mm")?,
     ];
     let found = identify(Place::Shell, &seen, &Options::default())?;
-    run.says.push(found.sentence.clone());
+    run.says.push(found.words());
     run.check(
         format!("46 x 79 asymmetrical, got {:?}", found.outcome),
         found.outcome.identified() == Some("bbright_pf"),
@@ -226,7 +226,10 @@ fn c08(run: &mut Run) -> Result<(), Error> {
     run.says.push(said.words());
     run.length(&said, "inside diameter", 29.7);
     run.says(&said.words(), "1 in");
-    run.says(&said.words(), "a name, not a bore");
+    run.check(
+        "the size of a steerer names no bore",
+        said.cautions.contains(&BoreFact::SteererNamesNoBore.into()),
+    );
     let to_cup = Ream {
         outside: Some(outside),
         bore: vec![read("29.7 +/- 0.06 mm")?.into()],
@@ -255,7 +258,7 @@ fn c10(run: &mut Run) -> Result<(), Error> {
         Observation::read("threaded", "yes")?,
     ];
     let found = identify(Place::Steerer, &seen, &Options::default())?;
-    run.says.push(found.sentence.clone());
+    run.says.push(found.words());
     let first = found
         .candidates
         .iter()

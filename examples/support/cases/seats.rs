@@ -1,7 +1,7 @@
 //! Seat tubes and posts.
 
 use framegauge::fit::{Feature as Member, SizeReading};
-use framegauge::identify::{DoubtKind, Observation, Options, identify};
+use framegauge::identify::{DoubtKind, Observation, Options, TakenFor, identify};
 use framegauge::judge::{
     Coating, Fit, Insertion, MemberOf, Shim, WrittenDepth, expected_post, one_size, post_by_tape,
 };
@@ -114,18 +114,18 @@ fn d08(run: &mut Run) -> Result<(), Error> {
     }
     .answer(OURS)?;
     run.length(&paint, "coat on each side", 0.115);
-    run.says(&paint.sentence, "as a powder coat is");
+    run.says(&paint.words(), "as a powder coat is");
     let head = identify(
         Place::HeadTube(HeadTubeEnd::Upper),
         &[Observation::read("bore", "21.9 +/- 0.1 mm")?],
         &Options::default(),
     )?;
-    run.says.push(head.sentence.clone());
+    run.says.push(head.words());
     run.check(
         "21.9 is no head tube, but a steerer",
         head.doubts
             .iter()
-            .any(|d| d.kind == DoubtKind::Implausible && d.words.contains("steerer")),
+            .any(|d| matches!(&d.kind, DoubtKind::Implausible { may_be, .. } if may_be.iter().any(|m| m.what == TakenFor::SteererBore))),
     );
     let asked = Fit {
         hole: MemberOf::placed([
@@ -180,11 +180,13 @@ fn d14(run: &mut Run) -> Result<(), Error> {
         // 25 mm below the weld and 90 mm in all: a workshop article on minimum insertion, 2017.
         run.length(&said, "by the weld rule", depth);
         run.says(&said.words(), "the published rules differ");
-        run.says(&said.words(), "The mark on the post");
+        run.says(&said.words(), "a deeper mark on the post");
         // 60 mm: German bicycle pages.
         run.check(
             "60 mm is shown beside",
-            said.beside.iter().any(|f| f.words() == "60.000 mm"),
+            said.beside
+                .iter()
+                .any(|f| f.limits.and_then(|l| l.lower().known()) == Some(mm(60.0))),
         );
     }
     run.length(&post(None).answer(OURS)?, "without the weld", 150.0);

@@ -135,7 +135,7 @@ fn a05(run: &mut Run) -> Result<(), Error> {
         },
     ];
     let which = identify(Place::Shell, &seen, &Options::default())?;
-    run.says.push(which.sentence.clone());
+    run.says.push(which.words());
     run.check(
         "nothing is identified by flats and country",
         which.outcome.identified().is_none(),

@@ -8,7 +8,7 @@ use super::{Ask, Fact};
 use crate::Error;
 use crate::evidence::Text;
 use crate::fact::facts;
-use crate::identify::Feature;
+use crate::identify::{Feature, Note};
 use crate::judge::{CuredAt, Instrument, Remedy};
 use crate::measure::Limits;
 use crate::plan::sheet::{Limited, PartDid};
@@ -31,7 +31,7 @@ facts! {
         /// Which standard it is, in the words of the identification.
         Standard { said: String },
         /// What an identification notes besides.
-        Note { said: Text },
+        Note { said: Note },
         /// The tables could not take what was asked.
         NotIdentified { because: Error },
         /// What is worked to where the readings alone name nothing: its share of what agrees, with what takes the same parts.

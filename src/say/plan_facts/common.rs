@@ -98,7 +98,7 @@ impl fmt::Display for CommonFact {
             }
             Self::Usual { says } => f.write_str(says),
             Self::Standard { said } => f.write_str(said),
-            Self::Note { said } => f.write_str(said),
+            Self::Note { said } => fmt::Display::fmt(said, f),
             Self::NotIdentified { because } => write!(f, "{because}"),
             Self::TakenAs { code, share } => write!(
                 f,
