@@ -27,6 +27,8 @@ pub trait Worded: core::fmt::Display {
 /// A fact as it goes out: its code and its values, and by itself its sentence.
 #[cfg(feature = "serde")]
 pub trait Coded: core::fmt::Display {
+    /// Its codes and values.
+    fn form() -> crate::read::FactForm;
     /// Writes code and values.
     ///
     /// # Errors
@@ -46,6 +48,15 @@ impl<F: Coded> serde::Serialize for Bare<'_, F> {
         self.0.put(&mut map)?;
         map.end()
     }
+}
+
+/// How a fact without its sentence looks.
+#[cfg(feature = "serde")]
+pub(crate) struct BareOf<F>(core::marker::PhantomData<F>);
+
+#[cfg(feature = "serde")]
+impl<F: Coded> crate::read::Told for BareOf<F> {
+    const SHAPE: crate::read::Shape = crate::read::Shape::Bare(F::form);
 }
 
 /// A fact by itself, with its sentence.
@@ -128,9 +139,17 @@ mod values {
         }
     }
 
-    /// Values that go out as they serialize by themselves; said beside their type.
+    /// Values that go out as they serialize by themselves, and how they look; said beside their type.
     macro_rules! values_as_they_are {
-        ($($kind:ty),* $(,)?) => {$(
+        ($($kind:ty $(=> $shape:expr)?),* $(,)?) => {$(
+            $crate::fact::values_as_they_are!(@value $kind);
+            impl $crate::read::Told for $kind {
+                const SHAPE: $crate::read::Shape = $crate::fact::values_as_they_are!(@shape $($shape)?);
+            }
+        )*};
+        (@shape) => { $crate::read::Shape::Any };
+        (@shape $shape:expr) => { $shape };
+        (@value $($kind:ty),* $(,)?) => {$(
             impl $crate::fact::Value for $kind {
                 type Out<'a> = &'a Self;
                 fn out(&self) -> &Self {
@@ -142,7 +161,7 @@ mod values {
     pub(crate) use values_as_they_are;
 
     values_as_they_are!(
-        bool,
+        @value bool,
         u32,
         usize,
         f64,
@@ -158,7 +177,7 @@ pub(crate) use values::values_as_they_are;
 macro_rules! facts {
     ($( $(#[$meta:meta])* $name:ident { $( $(#[doc = $doc:literal])* $variant:ident $({ $($field:ident : $kind:ty),* $(,)? })? ,)* } )*) => {$(
         $(#[$meta])*
-        #[derive(Debug, Clone, PartialEq, strum::IntoStaticStr)]
+        #[derive(Debug, Clone, PartialEq, strum::IntoStaticStr, strum::VariantNames)]
         #[strum(serialize_all = "snake_case")]
         pub enum $name {
             $( $(#[doc = $doc])* $variant $({ $(#[doc = concat!("`", stringify!($field), "`")] $field: $kind),* })?, )*
@@ -175,6 +194,24 @@ macro_rules! facts {
         #[cfg(feature = "serde")]
         impl $crate::fact::Coded for $name {
             #[allow(unused_imports, reason = "a list of facts may hold none with values")]
+            fn form() -> $crate::read::FactForm {
+                use $crate::fact::Value;
+                let values: &[(&'static str, &'static [$crate::read::ValueForm])] = &[$(
+                    (concat!($($doc),*), &[$($( $crate::read::ValueForm {
+                        name: stringify!($field),
+                        unit: <$kind as Value>::SUFFIX,
+                        shape: <$kind as $crate::read::Told>::SHAPE,
+                    }, )*)?]),
+                )*];
+                let codes = <Self as strum::VariantNames>::VARIANTS.iter().zip(values);
+                $crate::read::FactForm {
+                    room: module_path!(),
+                    name: stringify!($name),
+                    codes: codes.map(|(code, (words, values))| (*code, *words, *values)).collect(),
+                    kinds: alloc::vec::Vec::new(),
+                }
+            }
+            #[allow(unused_imports, reason = "a list of facts may hold none with values")]
             fn put<M: serde::ser::SerializeMap>(&self, map: &mut M) -> Result<(), M::Error> {
                 use $crate::fact::Value;
                 map.serialize_entry("code", self.code())?;
@@ -190,6 +227,11 @@ macro_rules! facts {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 $crate::fact::with_words(self, serializer)
             }
+        }
+
+        #[cfg(feature = "serde")]
+        impl $crate::read::Told for $name {
+            const SHAPE: $crate::read::Shape = $crate::read::Shape::Fact(<Self as $crate::fact::Coded>::form);
         }
     )*};
 }
@@ -238,6 +280,14 @@ macro_rules! fact_kinds {
 
         #[cfg(feature = "serde")]
         impl $crate::fact::Coded for $name {
+            fn form() -> $crate::read::FactForm {
+                $crate::read::FactForm {
+                    room: module_path!(),
+                    name: stringify!($name),
+                    codes: alloc::vec::Vec::new(),
+                    kinds: alloc::vec::Vec::from([$( <$kind as $crate::fact::Coded>::form(), )*]),
+                }
+            }
             fn put<M: serde::ser::SerializeMap>(&self, map: &mut M) -> Result<(), M::Error> {
                 match self { $( Self::$variant(fact) => $crate::fact::Coded::put(fact, map), )* }
             }
@@ -248,6 +298,11 @@ macro_rules! fact_kinds {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 $crate::fact::with_words(self, serializer)
             }
+        }
+
+        #[cfg(feature = "serde")]
+        impl $crate::read::Told for $name {
+            const SHAPE: $crate::read::Shape = $crate::read::Shape::Fact(<Self as $crate::fact::Coded>::form);
         }
     )*};
 }

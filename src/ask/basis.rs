@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use crate::evidence::{Citation, Evidence, Grade, List, Text};
 use crate::fit::TableSource;
-use crate::read::Field;
+use crate::read::{Field, Told, goes_out};
 
 /// What an answer rests on: the weakest grade, how it was derived, and what a reader should know.
 ///
@@ -16,20 +16,15 @@ use crate::read::Field;
 /// let basis = Basis::reckoned("D2 = D - 3H/4");
 /// assert_eq!(basis.grade, Grade::Derived);
 /// ```
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Basis {
     /// The weakest grade that the answer rests on. `shop` where the limits are the asker's own.
     pub grade: Grade,
-    /// The grade in words.
-    pub words: &'static str,
     /// The formula, where the answer was reckoned.
-    #[serde(skip_serializing_if = "text_is_empty")]
     pub formula: Text,
     /// What a reader should know besides.
-    #[serde(skip_serializing_if = "text_is_empty")]
     pub note: Text,
     /// Where the figures were read.
-    #[serde(skip)]
     pub sources: List<Citation>,
 }
 
@@ -41,8 +36,21 @@ const fn words(grade: Grade) -> &'static str {
     }
 }
 
-fn text_is_empty(text: &Text) -> bool {
-    text.is_empty()
+fn stated(text: &Text) -> Option<&Text> {
+    Some(text).filter(|text| !text.is_empty())
+}
+
+goes_out! {
+    Basis(this) {
+        /// the weakest grade, strongest first: standard, agreeing, published, second_hand, derived, common_practice, memory, shop
+        grade: Grade = this.grade,
+        /// the grade in words
+        words: &str = words(this.grade),
+        ? /// how it was derived
+        formula: Text = stated(&this.formula),
+        ? /// what a reader should know besides
+        note: Text = stated(&this.note),
+    }
 }
 
 impl Basis {
@@ -51,7 +59,6 @@ impl Basis {
     pub const fn graded(grade: Grade) -> Self {
         Self {
             grade,
-            words: words(grade),
             formula: Cow::Borrowed(""),
             note: Cow::Borrowed(""),
             sources: Cow::Borrowed(&[]),
@@ -100,7 +107,6 @@ impl Basis {
     pub(super) fn at_best(mut self, grade: Option<Grade>) -> Self {
         if let Some(grade) = grade {
             self.grade = self.grade.weaker(grade);
-            self.words = words(self.grade);
         }
         self
     }
@@ -170,43 +176,14 @@ impl<A: Serialize> Serialize for Answered<A> {
 pub(super) const COMMON: [Field; 2] = [
     Field {
         name: "evidence",
-        words: "what the answer rests on: the weakest grade, the formula, a note",
-        shape: crate::read::Shape::Fields(&[
-            Field {
-                name: "grade",
-                words: "the weakest grade, strongest first: standard, agreeing, published, second_hand, derived, common_practice, memory, shop",
-                shape: crate::read::Shape::Word(grades),
-                needed: true,
-            },
-            Field {
-                name: "words",
-                words: "the grade in words",
-                shape: crate::read::Shape::Text { what: "text" },
-                needed: true,
-            },
-            Field {
-                name: "formula",
-                words: "how it was derived",
-                shape: crate::read::Shape::Text { what: "text" },
-                needed: false,
-            },
-            Field {
-                name: "note",
-                words: "what a reader should know besides",
-                shape: crate::read::Shape::Text { what: "text" },
-                needed: false,
-            },
-        ]),
+        words: "what the answer rests on",
+        shape: Basis::SHAPE,
         needed: true,
     },
     Field {
         name: "sources",
         words: "titles of the sources, with the place in them",
-        shape: crate::read::Shape::List(&crate::read::Shape::Text { what: "text" }),
+        shape: <Vec<Citation>>::SHAPE,
         needed: true,
     },
 ];
-
-fn grades() -> Vec<alloc::string::String> {
-    crate::read::known_words::<Grade>()
-}

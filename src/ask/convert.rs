@@ -2,10 +2,9 @@
 
 use alloc::string::{String, ToString};
 
-use super::told::answer;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::quantity::{Length, Pitch, in_inches, in_mm, settled_mm};
-use crate::read::form;
+use crate::read::{answer, form};
 use crate::{Error, ErrorKind};
 
 form! {

@@ -4,8 +4,6 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::said::{named, said_of, under};
-use super::told::answer;
-use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::face::{
     Allowance, Annulus, BoreReading, BoreShape, BoreSurvey, Clock, CutLimit, FaceAnswer as Report,
@@ -13,7 +11,7 @@ use crate::face::{
 };
 use crate::measure::{Decision, DecisionRule, Limits, Reading};
 use crate::quantity::{Angle, Length, Radius};
-use crate::read::{Shape, form};
+use crate::read::{Shape, answer, form, told};
 use crate::{Error, Grade};
 
 told! {

@@ -1,13 +1,10 @@
 //! `fit_limits`: limits of a size.
 
 use super::said::said_of;
-use super::told::answer;
-use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{FitClass, iso286_sources, limit_deviations};
-use crate::measure::{Decision, Outcome};
 use crate::quantity::{Length, settled_mm};
-use crate::read::{Shape, form, known_words};
+use crate::read::{Shape, answer, form, told};
 
 /// A deviation as tables print it: whole micrometres without a decimal point, else tenths.
 ///
@@ -37,8 +34,6 @@ impl serde::Serialize for Micrometres {
 told! {
     Micrometres => Shape::Number,
     FitClass => Shape::Text { what: "a tolerance class" },
-    Outcome => Shape::Word(known_words::<Outcome>),
-    Decision => Shape::Report { what: "outcome, why, conformance_probability, margin_mm, rule, grade" },
 }
 
 form! {

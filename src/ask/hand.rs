@@ -4,10 +4,9 @@ use alloc::format;
 use alloc::string::String;
 
 use super::said::said_of;
-use super::told::answer;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::Text;
-use crate::read::form;
+use crate::read::{answer, form};
 use crate::standard::Shell;
 use crate::thread::{Hand, Side, Turn, hand_pattern, turning};
 use crate::{Error, ErrorKind};

@@ -4,14 +4,12 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use serde::Serialize;
-
 use super::rows::walk_row;
 use super::said::{named, said_of};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence};
 use crate::identify::{Identification, Observation, Options, identify};
-use crate::read::{Field, Read, Shape, Tree, form, text};
+use crate::read::{Read, Shape, Tree, form, text};
 use crate::standard::{
     Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Place, Seatpost, Shell, Steerer, ThreadUse,
 };
@@ -97,85 +95,6 @@ form! {
     }
 }
 
-/// Which standard it is; serializes as the identification itself.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(transparent)]
-pub struct IdentifyAnswer(pub Identification);
-
-const TEXT: Shape = Shape::Text { what: "text" };
-const OBJECT: Shape = Shape::Report {
-    what: "see the type of this name in the documentation",
-};
-
-const fn field(name: &'static str, words: &'static str, shape: Shape) -> Field {
-    Field {
-        name,
-        words,
-        shape,
-        needed: true,
-    }
-}
-
-impl IdentifyAnswer {
-    pub(super) const FIELDS: &'static [Field] = &[
-        field("place", "the place that was asked about", TEXT),
-        field(
-            "outcome",
-            "identified, ambiguous, unlisted or cannot_tell",
-            Shape::Word(outcomes),
-        ),
-        field(
-            "code",
-            "the standard, when identified",
-            Shape::OrNull(&TEXT),
-        ),
-        field(
-            "between",
-            "what is left, when ambiguous or identified",
-            Shape::List(&TEXT),
-        ),
-        field("sentence", "the answer in words", TEXT),
-        field(
-            "decided_by",
-            "rule and feature that decided",
-            Shape::OrNull(&OBJECT),
-        ),
-        field(
-            "belief",
-            "what became of the belief: confirmed, contradicted, not_tested",
-            Shape::OrNull(&TEXT),
-        ),
-        field(
-            "interchange",
-            "whether all that is left interchanges",
-            Shape::YesNo,
-        ),
-        field(
-            "next",
-            "what to measure next: measure, instrument, separates, bits, cost",
-            Shape::List(&OBJECT),
-        ),
-        field(
-            "inseparable",
-            "whether no measurement could separate what is left",
-            Shape::YesNo,
-        ),
-        field("doubts", "readings that look wrong", Shape::List(&OBJECT)),
-        field("notes", "what else to know", Shape::List(&TEXT)),
-        field(
-            "candidates",
-            "every candidate: code, name, share, standing, excluded, width_mm, thread, grade",
-            Shape::List(&OBJECT),
-        ),
-    ];
-}
-
-fn outcomes() -> Vec<String> {
-    ["identified", "ambiguous", "unlisted", "cannot_tell"]
-        .map(String::from)
-        .to_vec()
-}
-
 /// The evidence of the rows that are left.
 fn rows_left(
     context: &Context<'_>,
@@ -209,7 +128,7 @@ fn rows_left(
 }
 
 impl Ask for Identify {
-    type Answer = IdentifyAnswer;
+    type Answer = Identification;
 
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         let seen = self
@@ -244,7 +163,7 @@ impl Ask for Identify {
             .or_else(|| found.candidates.iter().filter_map(|c| c.grade).min())
             .unwrap_or(Grade::Derived);
         Ok(Answered {
-            answer: IdentifyAnswer(found),
+            answer: found,
             basis: Basis::graded(grade)
                 .by("excluded beyond k standard uncertainties, ranked by likelihood")
                 .citing(&sources),

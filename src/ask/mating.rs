@@ -5,12 +5,11 @@ use alloc::string::{String, ToString};
 use super::said::{bare, said_of};
 use super::strength::three_places;
 use super::threads::MinMax;
-use super::told::answer;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::Grade;
 use crate::measure::Reading;
 use crate::quantity::{Length, settled_mm};
-use crate::read::form;
+use crate::read::{answer, form};
 use crate::thread::{
     BasicDiameters, Designation, Grounds, Mates, ThreadSize, ThreeWire as Wires, VISIBLE_DRIFT,
     mismatch,

@@ -21,6 +21,7 @@ use alloc::vec::Vec;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
+use crate::identify::Identification;
 use crate::judge::{
     AtTemperature, BoltLength, BoreFit, CaliperPlace, CaliperTilt, Coating, Conform, CupDepth,
     Dropouts, Fit, Gauging, HoleToTap, HubWidth, Insertion, ParallelFaces, Ream, SeatpostForTube,
@@ -50,8 +51,8 @@ mod said;
 mod schema;
 mod strength;
 mod threads;
-mod told;
 
+pub use crate::read::Told;
 pub use basis::{Answered, Basis};
 pub use convert::*;
 pub use faces::*;
@@ -68,7 +69,6 @@ pub use rows::*;
 pub use schema::{Schema, schema};
 pub use strength::*;
 pub use threads::*;
-pub use told::Told;
 
 /// What every question is answered in: our tables, with a shop's own rows beside them.
 ///
@@ -245,7 +245,7 @@ questions! {
     /// Deviations and limits of size of an ISO 286 class.
     "fit_limits" FitLimits -> FitLimitsAnswer;
     /// Which standard is this?
-    "identify" Identify -> IdentifyAnswer;
+    "identify" Identify -> Identification;
     /// Which hand is the thread on this side, and which way does it turn?
     "hand" HandOf -> HandAnswer;
     /// The whole frame: sheet in, plan out.

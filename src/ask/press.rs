@@ -3,8 +3,6 @@
 use alloc::string::String;
 
 use super::said::{named, said_of};
-use super::told::answer;
-use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
     Caution, Fit, FitKind, Friction, HoleMember, JointShape, Material, MaterialKind, Out,
@@ -14,7 +12,7 @@ use crate::fit::{
 use crate::judge::MemberOf;
 use crate::measure::DecisionRule;
 use crate::quantity::{Length, Pressure, Ratio};
-use crate::read::{Read, Shape, Tree, form, known_words, words};
+use crate::read::{Read, Shape, Tree, answer, form, known_words, told, words};
 use crate::standard::Material as MaterialRow;
 use crate::{Error, ErrorKind};
 

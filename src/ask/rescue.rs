@@ -4,14 +4,12 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::said::{named, said_of};
-use super::told::answer;
-use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::MaterialKind;
 use crate::judge::{Gauging, pattern_threads};
 use crate::measure::{Placed, Reading};
 use crate::quantity::Length;
-use crate::read::{Inside, Shape, form, words};
+use crate::read::{Inside, Shape, answer, form, told, words};
 use crate::rescue::{
     BoreRescue, Damage, Diagnosis, Rescue as Options, Symptom, ThreadRescue, diagnose,
 };

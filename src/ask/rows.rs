@@ -7,11 +7,9 @@ use alloc::vec::Vec;
 
 use serde::Serialize;
 
-use super::told::answer;
-use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::{Citation, Evidence};
-use crate::read::{Shape, form};
+use crate::read::{Shape, answer, form, told};
 use crate::standard::{
     Axle, Bearing, BoreWindow, BrakeFigure, BrakeMount, CrownSeat, CuttingRule, FacingRule,
     FitWindow, FlatMountBolt, Friction, HeadSeat, HeadsetBearing, InShop, InsertionRule, Material,

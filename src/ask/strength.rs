@@ -1,14 +1,12 @@
 //! `engagement` and `strip`: how much of a thread bears, and what strips it.
 
 use super::said::{named, said_of};
-use super::told::answer;
-use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::measure::Reading;
 use crate::quantity::{
     BoreDiameter, Length, Pressure, Printed, Ratio, ShaftDiameter, mm, settled_mm,
 };
-use crate::read::{Shape, form};
+use crate::read::{Shape, answer, form, told};
 use crate::thread::{
     BasicDiameters, Designation, Member, MinimumMaterial, PercentConvention, Stripping,
     ToleranceClass, flank_engagement, limits_of_size, thread_percent, usual_class,

@@ -3,15 +3,13 @@
 use alloc::string::{String, ToString};
 
 use super::said::said_of;
-use super::told::answer;
-use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
-use crate::measure::{Limits, Reading};
+use crate::measure::Limits;
 use crate::quantity::{Length, settled_mm};
-use crate::read::{Shape, form, known_words, words};
+use crate::read::{Shape, answer, form, told, words};
 use crate::thread::{
-    Designation, Engagement, Grounds, Hand, Mates, Member, Side, ThreadLimits as Found, ThreadSize,
-    Turn, engagement_group, limits_of_size,
+    Designation, Engagement, Grounds, Mates, Member, ThreadLimits as Found, ThreadSize, Turn,
+    engagement_group, limits_of_size,
 };
 use crate::{Error, ErrorKind};
 
@@ -46,14 +44,10 @@ impl From<ThreadMember> for Member {
 told! {
     Designation => Shape::Text { what: "a thread" },
     ThreadSize => Shape::Text { what: "a thread size" },
-    Hand => Shape::Word(known_words::<Hand>),
-    Side => Shape::Word(known_words::<Side>),
     Turn => Shape::Text { what: "`clockwise` or `counter-clockwise`" },
     Mates => Shape::Text { what: "`yes`, `no` or `cannot_tell`" },
     Grounds => Shape::Report { what: "diameter, pitch, form, hand: true where the threads differ in it" },
     Engagement => Shape::Report { what: "group, short_up_to_mm, normal_up_to_mm, evidence" },
-    Reading => Shape::Report { what: "value_mm, expanded_uncertainty_mm (k = 2)" },
-    Limits => Shape::Report { what: "lower_mm, upper_mm, each `stated`, `none` or `unknown`, and their grade" },
 }
 
 answer! {

@@ -67,15 +67,17 @@ impl Ask {
 }
 
 #[cfg(feature = "serde")]
+use crate::read::{Shape, known_words};
+#[cfg(feature = "serde")]
 crate::fact::values_as_they_are!(
-    crate::evidence::Grade,
-    crate::measure::Reading,
-    crate::measure::Limits,
-    crate::measure::Outcome,
-    crate::standard::Place,
-    crate::thread::Hand,
-    crate::thread::Side,
-    crate::fit::MaterialKind,
+    crate::evidence::Grade => Shape::Word(known_words::<crate::evidence::Grade>),
+    crate::measure::Reading => Shape::Report { what: "value_mm, expanded_uncertainty_mm (k = 2)" },
+    crate::measure::Limits => Shape::Report { what: "lower_mm, upper_mm, each `stated`, `none` or `unknown`, and their grade" },
+    crate::measure::Outcome => Shape::Word(known_words::<crate::measure::Outcome>),
+    crate::standard::Place => Shape::Text { what: "the code of a place, such as `shell.drive`" },
+    crate::thread::Hand => Shape::Word(known_words::<crate::thread::Hand>),
+    crate::thread::Side => Shape::Word(known_words::<crate::thread::Side>),
+    crate::fit::MaterialKind => Shape::Word(known_words::<crate::fit::MaterialKind>),
 );
 
 impl From<&'static str> for Fact {

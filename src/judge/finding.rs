@@ -355,20 +355,33 @@ pub(crate) fn spread(readings: &[Reading]) -> String {
 }
 
 #[cfg(feature = "serde")]
-impl<F: crate::fact::Worded + crate::fact::Coded> serde::Serialize for Finding<F> {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("Finding", 10)?;
-        out.serialize_field("fact", &crate::fact::Bare(&self.fact))?;
-        out.serialize_field("outcome", &self.outcome)?;
-        out.serialize_field("doubt", &self.doubt)?;
-        out.serialize_field("words", &alloc::string::ToString::to_string(self))?;
-        out.serialize_field("readings", &self.readings)?;
-        out.serialize_field("limits", &self.limits)?;
-        out.serialize_field("decision", &self.decision)?;
-        out.serialize_field("owner", &self.owner)?;
-        out.serialize_field("grade", &self.grade)?;
-        out.serialize_field("sources", &self.sources)?;
-        out.end()
+crate::read::told! {
+    Doubt => crate::read::Shape::Text { what: "text" },
+    Decision => crate::read::Shape::Report { what: "outcome, why, conformance_probability, margin_mm, rule, grade" },
+}
+
+#[cfg(feature = "serde")]
+crate::read::goes_out! {
+    Finding<F>(this) {
+        /// what was found, as a fact
+        fact: crate::fact::BareOf<F> = crate::fact::Bare(&this.fact),
+        /// what is shown; null for a plain statement that no limit belongs to
+        outcome: Option<Outcome> = this.outcome,
+        /// what makes it doubtful
+        doubt: Option<Doubt> = this.doubt,
+        /// the finding in a sentence
+        words: String = this.words(),
+        /// the readings that decided: smallest and largest
+        readings: Vec<Reading> = this.readings,
+        /// the limits
+        limits: Option<Limits> = this.limits,
+        /// the decision on the worst reading
+        decision: Option<Decision> = this.decision,
+        /// whose limits they are
+        owner: String = this.owner,
+        /// what the limits are worth
+        grade: Option<Grade> = this.grade,
+        /// where the limits were read
+        sources: Vec<Citation> = this.sources,
     }
 }

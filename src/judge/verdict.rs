@@ -5,9 +5,13 @@ use alloc::vec::Vec;
 
 use super::{Ask, Fact, Finding, PlainAsk};
 use crate::evidence::{Citation, Grade, Text};
+#[cfg(feature = "serde")]
+use crate::fact::{Bare, BareOf};
 use crate::fit::Out;
 use crate::measure::Outcome;
 use crate::quantity::{Angle, Length, Printed, in_mm, mm, positive, settled_mm};
+#[cfg(feature = "serde")]
+use crate::read::{Shape, goes_out, known_words, told};
 
 /// What a next step brings.
 ///
@@ -73,16 +77,16 @@ impl NextStep {
 }
 
 #[cfg(feature = "serde")]
-impl serde::Serialize for NextStep {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use alloc::string::ToString;
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("NextStep", 4)?;
-        out.serialize_field("ask", &crate::fact::Bare(&self.ask))?;
-        out.serialize_field("measure", &self.ask.to_string())?;
-        out.serialize_field("why", &crate::fact::Worded::why(&self.ask))?;
-        out.serialize_field("with", &self.ask.with().to_string())?;
-        out.end()
+goes_out! {
+    NextStep(this) {
+        /// the question as a fact
+        ask: BareOf<Ask> = Bare(&this.ask),
+        /// what to measure or do
+        measure: String = this.measure(),
+        /// what it decides
+        why: Text = this.why(),
+        /// the tool
+        with: String = this.with(),
     }
 }
 
@@ -331,14 +335,14 @@ impl Curing {
 }
 
 #[cfg(feature = "serde")]
-impl serde::Serialize for Curing {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("Curing", 3)?;
-        out.serialize_field("by", &self.by)?;
-        out.serialize_field("size_mm", &self.size.map(settled_mm))?;
-        out.serialize_field("at", &self.at)?;
-        out.end()
+goes_out! {
+    Curing(this) {
+        /// by what
+        by: Remedy = this.by,
+        /// size of the part or tool that it takes, or the size that results
+        size_mm: Option<f64> = this.size.map(settled_mm),
+        /// which part of the place it cures; empty for all of it
+        at: Text = this.at,
     }
 }
 
@@ -379,35 +383,48 @@ pub struct Verdict {
     pub weakest: Option<Grade>,
 }
 
+/// Numbers by their codes.
 #[cfg(feature = "serde")]
-impl serde::Serialize for Verdict {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::{SerializeMap, SerializeStruct};
+struct Numbers<'a>(&'a [Worked]);
 
-        /// Numbers by their codes.
-        struct Numbers<'a>(&'a [Worked]);
-        impl serde::Serialize for Numbers<'_> {
-            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                let mut map = serializer.serialize_map(Some(self.0.len()))?;
-                for worked in self.0 {
-                    map.serialize_entry(&worked.code(), &worked.number())?;
-                }
-                map.end()
-            }
-        }
-        let mut out = serializer.serialize_struct("Verdict", 11)?;
-        out.serialize_field("place", &self.place)?;
-        out.serialize_field("outcome", &self.outcome)?;
-        out.serialize_field("words", &self.sentence)?;
-        out.serialize_field("findings", &self.findings)?;
-        out.serialize_field("beside", &self.beside)?;
-        out.serialize_field("numbers", &Numbers(&self.worked))?;
-        out.serialize_field("out", &self.out)?;
-        out.serialize_field("cures", &self.cures)?;
-        out.serialize_field("next", &self.next)?;
-        out.serialize_field("cautions", &self.cautions)?;
-        out.serialize_field("weakest", &self.weakest)?;
-        out.end()
+#[cfg(feature = "serde")]
+impl serde::Serialize for Numbers<'_> {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_map(self.0.iter().map(|worked| (worked.code(), worked.number())))
+    }
+}
+
+#[cfg(feature = "serde")]
+told! {
+    Remedy => Shape::Word(known_words::<Remedy>),
+    Numbers<'_> => Shape::Named(&Shape::Number),
+}
+
+#[cfg(feature = "serde")]
+goes_out! {
+    Verdict(this) {
+        /// what was judged
+        place: String = this.place,
+        /// what is shown
+        outcome: Outcome = this.outcome,
+        /// the verdict in a sentence
+        words: String = this.words(),
+        /// the findings that decide
+        findings: Vec<Finding> = this.findings,
+        /// findings against other published figures, shown beside and not deciding
+        beside: Vec<Finding> = this.beside,
+        /// numbers worked out, each under its name with its unit, such as `shim_wall_mm`
+        numbers: Numbers<'_> = Numbers(&this.worked),
+        /// of two members, which one is off
+        out: Option<Out> = this.out,
+        /// what would cure it, the most cautious first
+        cures: Vec<Curing> = this.cures,
+        /// what to measure next, the most telling first
+        next: Vec<NextStep> = this.next,
+        /// what to mind
+        cautions: Vec<Fact> = this.cautions,
+        /// the weakest evidence of the findings that decide
+        weakest: Option<Grade> = this.weakest,
     }
 }
 

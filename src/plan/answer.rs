@@ -165,7 +165,6 @@ pub struct Stop {
 
 /// A tool, by its code and in words.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Tool {
     /// What kind it is: `reamer`, `chaser`, `tap`, `facing_cutter`, `hand_tools`.
     pub code: &'static str,
@@ -177,7 +176,6 @@ pub struct Tool {
 
 /// A step that must be finished before, and why.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct After {
     /// Its number.
     pub step: usize,
@@ -187,20 +185,12 @@ pub struct After {
 
 /// What a step changes at another place.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Change {
     /// Where it is felt.
     pub place: Place,
     /// What changes.
     pub what: Fact,
     /// By how much at most; `None` where it is no amount.
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            rename = "by_mm",
-            serialize_with = "crate::quantity::serial::as_mm_or_null"
-        )
-    )]
     pub by: Option<Length>,
 }
 
@@ -272,7 +262,6 @@ pub struct Question {
 
 /// What is known of one place, and where the work there stands.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct PlaceReport {
     /// Where.
     pub place: Place,
@@ -281,7 +270,6 @@ pub struct PlaceReport {
     /// Where the work stands.
     pub state: State,
     /// Which standard it is, as far as the readings say; `None` where that was not asked.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     pub identification: Option<Identification>,
     /// What was found.
     pub facts: Vec<Found>,
@@ -318,7 +306,6 @@ pub struct WeakFigure {
 
 /// The plan for a whole frame.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Plan {
     /// Version of the contract, [`CONTRACT`].
     pub contract: u32,
@@ -376,90 +363,184 @@ impl Plan {
 
 #[cfg(feature = "serde")]
 mod serial {
-    use serde::ser::{Serialize, SerializeStruct, Serializer};
+    use alloc::string::{String, ToString};
+    use alloc::vec::Vec;
 
-    use super::{Off, Question, Step, Stop, WeakFigure};
-    use crate::fact::{Bare, Worded};
-    use crate::quantity::settled_mm;
-    use alloc::string::ToString;
+    use super::{
+        After, Allowance, Ask, Caution, Change, Citation, Counted, Fact, Found, Grade, Hand,
+        Identification, Off, Operation, Place, PlaceReport, Plan, Question, State, Step, Stop,
+        Task, Text, Tool, Turn, WeakFigure,
+    };
+    use crate::fact::{Bare, BareOf};
+    use crate::measure::Reading;
+    use crate::quantity::{serial::Between, settled_mm};
+    use crate::read::{Shape, goes_out, known_words, told};
 
-    impl Serialize for Off {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Off", 2)?;
-            out.serialize_field("of", &self.of)?;
-            out.serialize_field(
-                "mm",
-                &crate::quantity::serial::Between {
-                    min: Some(settled_mm(self.least)),
-                    max: Some(settled_mm(self.most)),
-                },
-            )?;
-            out.end()
-        }
+    told! {
+        Counted => Shape::Word(known_words::<Counted>),
+        State => Shape::Word(known_words::<State>),
+        Between => Shape::Report { what: "min, max" },
+        Allowance => Shape::List(&Shape::Report { what: "kind, what, may_come_off, measure, grade" }),
     }
 
-    impl Serialize for Stop {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Stop", 4)?;
-            out.serialize_field("limit", &self.limit)?;
-            out.serialize_field("to_go_mm", &self.to_go.map(settled_mm))?;
-            out.serialize_field("grade", &self.grade)?;
-            out.serialize_field("sources", &self.sources)?;
-            out.end()
+    goes_out! {
+        Off(this) {
+            /// what is counted
+            of: Counted = this.of,
+            /// at least and at most
+            mm: Between = Between { min: Some(settled_mm(this.least)), max: Some(settled_mm(this.most)) },
         }
-    }
-
-    impl Serialize for Step {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Step", 22)?;
-            out.serialize_field("number", &self.number)?;
-            out.serialize_field("place", &self.place)?;
-            out.serialize_field("operation", &self.operation)?;
-            out.serialize_field("cuts", &self.cuts())?;
-            out.serialize_field("after", &self.after)?;
-            out.serialize_field("waits_for", &self.waits_for)?;
-            out.serialize_field("off", &self.off)?;
-            out.serialize_field("stops", &self.stops)?;
-            out.serialize_field("tools", &self.tools)?;
-            out.serialize_field("pilot", &self.pilot)?;
-            out.serialize_field("start", &self.start)?;
-            out.serialize_field("turn", &self.turn)?;
-            out.serialize_field("turning", &self.turning)?;
-            out.serialize_field("passes", &self.passes)?;
-            out.serialize_field("changes", &self.changes)?;
-            out.serialize_field("checks", &self.checks)?;
-            out.serialize_field("proof", &self.proof)?;
-            out.serialize_field("cautions", &self.cautions)?;
-            out.serialize_field("notes", &self.notes)?;
-            out.serialize_field("task", &Bare(&self.task))?;
-            out.serialize_field("words", &self.task.to_string())?;
-            out.serialize_field("why", &self.task.why())?;
-            out.end()
+        Stop(this) {
+            /// the limit, with whose it is
+            limit: Fact = this.limit,
+            /// how much may come off before it for certain; null where it is no amount
+            to_go_mm: Option<f64> = this.to_go.map(settled_mm),
+            /// what it is worth
+            grade: Option<Grade> = this.grade,
+            /// where this limit was read
+            sources: Vec<Citation> = this.sources,
         }
-    }
-
-    impl Serialize for Question {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("Question", 8)?;
-            out.serialize_field("number", &self.number)?;
-            out.serialize_field("place", &self.place)?;
-            out.serialize_field("ask", &Bare(&self.ask))?;
-            out.serialize_field("measure", &self.ask.to_string())?;
-            out.serialize_field("instrument", &self.ask.with().to_string())?;
-            out.serialize_field("answer", &self.answer)?;
-            out.serialize_field("words", &self.to_string())?;
-            out.serialize_field("why", &self.ask.why())?;
-            out.end()
+        After(this) {
+            /// number of the earlier step
+            step: usize = this.step,
+            /// why it comes first
+            why: &str = this.why,
         }
-    }
-
-    impl Serialize for WeakFigure {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("WeakFigure", 3)?;
-            out.serialize_field("place", &self.place)?;
-            out.serialize_field("what", &self.to_string())?;
-            out.serialize_field("grade", &self.grade)?;
-            out.end()
+        Tool(this) {
+            /// its kind
+            code: &str = this.code,
+            /// which one, with its size
+            which: Fact = this.which,
+            /// hand of the thread it cuts
+            hand: Option<Hand> = this.hand,
+        }
+        Change(this) {
+            /// where it is felt
+            place: Place = this.place,
+            /// what changes
+            what: Fact = this.what,
+            /// by how much at most
+            by_mm: Option<f64> = this.by.map(settled_mm),
+        }
+        Step(this) {
+            /// number in the order of work
+            number: usize = this.number,
+            /// where
+            place: Place = this.place,
+            /// what
+            operation: Operation = this.operation,
+            /// whether metal comes off
+            cuts: bool = this.cuts(),
+            /// steps that must be finished before
+            after: Vec<After> = this.after,
+            /// questions that must be answered before, by number
+            waits_for: Vec<usize> = this.waits_for,
+            /// how much comes off
+            off: Option<Off> = this.off,
+            /// what stops the cut
+            stops: Vec<Stop> = this.stops,
+            /// with what
+            tools: Vec<Tool> = this.tools,
+            /// what guides the cutter
+            pilot: Option<Fact> = this.pilot,
+            /// the end at which the tool starts
+            start: Text = this.start,
+            /// which way it turns to cut, seen from there
+            turn: Option<Turn> = this.turn,
+            /// how it is turned on the way
+            turning: &str = this.turning,
+            /// how many passes to expect
+            passes: &str = this.passes,
+            /// what it changes elsewhere
+            changes: Vec<Change> = this.changes,
+            /// what to check after it
+            checks: Vec<Fact> = this.checks,
+            /// what proves it
+            proof: Option<Fact> = this.proof,
+            /// what belongs to it in danger
+            cautions: Vec<Caution> = this.cautions,
+            /// what the sheet notes at this place
+            notes: Vec<String> = this.notes,
+            /// what is to be done, as a fact
+            task: BareOf<Task> = Bare(&this.task),
+            /// the step in one line
+            words: String = this.words(),
+            /// why it is done
+            why: Text = this.why(),
+        }
+        Question(this) {
+            /// number in the plan
+            number: usize = this.number,
+            /// where
+            place: Place = this.place,
+            /// what is asked, as a fact
+            ask: BareOf<Ask> = Bare(&this.ask),
+            /// what to measure, look at or ask
+            measure: String = this.measure(),
+            /// with what
+            instrument: String = this.instrument(),
+            /// the field of the sheet where the answer is written; answering it closes the question
+            answer: String = this.answer,
+            /// the question in one line
+            words: String = this.words(),
+            /// why it matters
+            why: Text = this.why(),
+        }
+        PlaceReport(this) {
+            /// where
+            place: Place = this.place,
+            /// what it is called
+            name: String = this.name,
+            /// where the work stands
+            state: State = this.state,
+            /// what was found
+            facts: Vec<Found> = this.facts,
+            /// what contradicts what; nothing is cut there while it stands
+            contradictions: Vec<Fact> = this.contradictions,
+            /// what is left alone, and why
+            leave: Vec<Fact> = this.leave,
+            /// what could cure what is out
+            cures: Vec<Fact> = this.cures,
+            /// what the sheet notes there
+            notes: Vec<String> = this.notes,
+            /// what came off: least and most
+            removed: Vec<Reading> = this.removed,
+            /// what limits a cut there now
+            limits: Allowance = this.limits,
+            /// whether readings were taken after work
+            worked: bool = this.worked,
+            ? /// which standard it is, where that was asked
+            identification: Identification = this.identification,
+        }
+        WeakFigure(this) {
+            /// where
+            place: Place = this.place,
+            /// which figure
+            what: String = this.to_string(),
+            /// what it is worth
+            grade: Grade = this.grade,
+        }
+        Plan(this) {
+            /// version of this form, 2
+            contract: u32 = this.contract,
+            /// the frame
+            frame: String = this.frame,
+            /// whether the sheet is invented
+            invented: bool = this.invented,
+            /// when it was measured
+            date: Option<String> = this.date,
+            /// what the sheet notes of the frame
+            notes: Vec<String> = this.notes,
+            /// every place with its state
+            places: Vec<PlaceReport> = this.places,
+            /// the work, in order
+            steps: Vec<Step> = this.steps,
+            /// what to measure or ask first
+            questions: Vec<Question> = this.questions,
+            /// cautions for the whole job
+            cautions: Vec<Caution> = this.cautions,
+            /// figures from memory or common practice that the plan rests on
+            weak_figures: Vec<WeakFigure> = this.weak_figures,
         }
     }
 }

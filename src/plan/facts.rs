@@ -126,7 +126,10 @@ impl Ask {
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(super::sheet::Limited, super::Operation);
+crate::fact::values_as_they_are!(
+    super::sheet::Limited,
+    super::Operation => crate::read::Shape::Word(crate::read::known_words::<super::Operation>),
+);
 
 impl From<Text> for Fact {
     fn from(words: Text) -> Self {

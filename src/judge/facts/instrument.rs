@@ -6,7 +6,9 @@
 /// use framegauge::judge::Instrument;
 /// assert!(Instrument::Maker.to_string().contains("maker"));
 /// ```
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, strum::IntoStaticStr)]
+#[derive(
+    Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, strum::IntoStaticStr, strum::VariantNames,
+)]
 #[strum(serialize_all = "snake_case")]
 pub enum Instrument {
     /// Eye and light.
@@ -73,4 +75,11 @@ impl crate::fact::Value for Instrument {
     fn out(&self) -> &'static str {
         self.code()
     }
+}
+
+#[cfg(feature = "serde")]
+crate::read::told! {
+    Instrument => crate::read::Shape::Word(|| {
+        <Instrument as strum::VariantNames>::VARIANTS.iter().copied().map(alloc::string::String::from).collect()
+    }),
 }
