@@ -75,6 +75,8 @@ pub(crate) fn with_words<F: Coded, S: serde::Serializer>(
 /// How a value that a fact holds goes out: with the unit in its name.
 #[cfg(feature = "serde")]
 pub trait Value {
+    /// How it looks.
+    const SHAPE: crate::read::Shape = crate::read::Shape::Any;
     /// The unit behind the name.
     const SUFFIX: &'static str = "";
     /// What is written.
@@ -93,8 +95,10 @@ mod values {
 
     use super::Value;
     use crate::quantity::{Angle, Length, settled_mm};
+    use crate::read::Shape;
 
     impl Value for Length {
+        const SHAPE: Shape = Shape::Number;
         const SUFFIX: &'static str = "_mm";
         type Out<'a> = f64;
         fn out(&self) -> f64 {
@@ -102,6 +106,7 @@ mod values {
         }
     }
     impl Value for Angle {
+        const SHAPE: Shape = Shape::Number;
         const SUFFIX: &'static str = "_deg";
         type Out<'a> = f64;
         fn out(&self) -> f64 {
@@ -109,6 +114,7 @@ mod values {
         }
     }
     impl<T: Value> Value for Option<T> {
+        const SHAPE: Shape = Shape::OrNull(&T::SHAPE);
         const SUFFIX: &'static str = T::SUFFIX;
         type Out<'a>
             = Option<T::Out<'a>>
@@ -119,6 +125,7 @@ mod values {
         }
     }
     impl<T: Value> Value for Vec<T> {
+        const SHAPE: Shape = Shape::List(&T::SHAPE);
         const SUFFIX: &'static str = T::SUFFIX;
         type Out<'a>
             = Vec<T::Out<'a>>
@@ -142,15 +149,8 @@ mod values {
     /// Values that go out as they serialize by themselves, and how they look; said beside their type.
     macro_rules! values_as_they_are {
         ($($kind:ty $(=> $shape:expr)?),* $(,)?) => {$(
-            $crate::fact::values_as_they_are!(@value $kind);
-            impl $crate::read::Told for $kind {
-                const SHAPE: $crate::read::Shape = $crate::fact::values_as_they_are!(@shape $($shape)?);
-            }
-        )*};
-        (@shape) => { $crate::read::Shape::Any };
-        (@shape $shape:expr) => { $shape };
-        (@value $($kind:ty),* $(,)?) => {$(
             impl $crate::fact::Value for $kind {
+                $( const SHAPE: $crate::read::Shape = $shape; )?
                 type Out<'a> = &'a Self;
                 fn out(&self) -> &Self {
                     self
@@ -160,14 +160,16 @@ mod values {
     }
     pub(crate) use values_as_they_are;
 
+    const TEXT: Shape = Shape::Text { what: "text" };
+
     values_as_they_are!(
-        @value bool,
-        u32,
-        usize,
-        f64,
-        String,
-        &'static str,
-        Cow<'static, str>
+        bool => Shape::YesNo,
+        u32 => Shape::Count,
+        usize => Shape::Count,
+        f64 => Shape::Number,
+        String => TEXT,
+        &'static str => TEXT,
+        Cow<'static, str> => TEXT,
     );
 }
 #[cfg(feature = "serde")]
@@ -200,7 +202,7 @@ macro_rules! facts {
                     (concat!($($doc),*), &[$($( $crate::read::ValueForm {
                         name: stringify!($field),
                         unit: <$kind as Value>::SUFFIX,
-                        shape: <$kind as $crate::read::Told>::SHAPE,
+                        shape: <$kind as Value>::SHAPE,
                     }, )*)?]),
                 )*];
                 let codes = <Self as strum::VariantNames>::VARIANTS.iter().zip(values);

@@ -9,7 +9,7 @@ use crate::fit::MaterialKind;
 use crate::judge::{Gauging, pattern_threads};
 use crate::measure::{Placed, Reading};
 use crate::quantity::Length;
-use crate::read::{Inside, Shape, answer, form, told, words};
+use crate::read::{Inside, answer, form, words};
 use crate::rescue::{
     BoreRescue, Damage, Diagnosis, Rescue as Options, Symptom, ThreadRescue, diagnose,
 };
@@ -19,11 +19,6 @@ use crate::thread::{Designation, Side};
 use crate::{Error, ErrorKind, Grade};
 
 words!(Damage, Symptom);
-
-told! {
-    Options => Shape::Report { what: "what, damage, options in order of caution (step, stand, why, worked, next, costs, cautions, check_after), shells_after, sentence" },
-    Diagnosis => Shape::Report { what: "symptom, outcome, causes, checks in order, until_then" },
-}
 
 form! {
     /// `rescue`: what is left to do with a damaged thread (`thread`, or `shell` and `side`) or bore (`joint`), or what can be
@@ -35,7 +30,7 @@ form! {
     ///     r#"{"ask":"rescue","damage":"loose","joint":"head_cup","hole":["34.06 +/- 0.01 mm"],"shaft":"34.00 +/- 0.01 mm",
     ///         "wanted_interference":"0.05 mm","compound_gap":"0.10 mm"}"#).unwrap();
     /// let answer = serde_json::to_value(question.answer(&Context::default()).unwrap()).unwrap();
-    /// assert!(answer["sentence"].as_str().unwrap().contains("shim"));
+    /// assert!(answer["words"].as_str().unwrap().contains("shim"));
     /// ```
     RescueOf {
         /// What was noticed, where the damage is not known yet. Stands alone.
@@ -77,7 +72,7 @@ answer! {
     /// What is left to do.
     RescueAnswer {
         /// In a sentence.
-        sentence: String,
+        words: String,
         /// The steps in order of caution, and how each stands.
         rescue: Option<Options>,
         /// What can be behind a symptom, and the checks in order.
@@ -219,10 +214,7 @@ impl Ask for RescueOf {
             let found = diagnose(symptom);
             return Ok(Answered {
                 answer: RescueAnswer {
-                    sentence: alloc::format!(
-                        "nothing is shown yet; until then: {}",
-                        found.until_then
-                    ),
+                    words: found.words(),
                     rescue: None,
                     diagnosis: Some(found),
                 },
@@ -253,7 +245,7 @@ impl Ask for RescueOf {
             .citing(options.options.iter().flat_map(|o| &o.sources));
         Ok(Answered {
             answer: RescueAnswer {
-                sentence: options.sentence.clone(),
+                words: options.words(),
                 rescue: Some(options),
                 diagnosis: None,
             },

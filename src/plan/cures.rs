@@ -1,7 +1,7 @@
 //! What is left to do for a spoilt place: what `rescue` holds possible, in its order of caution.
 
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::thread::Bench;
@@ -34,7 +34,7 @@ pub(super) fn of_thread(tables: Tables<'_>, bench: &Bench<'_>) -> Vec<String> {
         .iter()
         .filter(|option| matches!(option.stand, Stand::Allowed | Stand::NeedsMeasurement))
         .take(MOST)
-        .map(|option| format!("{}: {}", option.step.words(), option.why))
+        .map(|option| option.as_cure().to_string())
         .collect()
 }
 

@@ -4,6 +4,7 @@ mod judge;
 mod plan;
 mod plan_facts;
 mod record;
+mod rescue;
 mod text;
 
 pub use plan::plan;

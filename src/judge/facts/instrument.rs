@@ -71,6 +71,7 @@ impl Instrument {
 
 #[cfg(feature = "serde")]
 impl crate::fact::Value for Instrument {
+    const SHAPE: crate::read::Shape = <Self as crate::read::Told>::SHAPE;
     type Out<'a> = &'static str;
     fn out(&self) -> &'static str {
         self.code()
