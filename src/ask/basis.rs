@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use crate::evidence::{Citation, Evidence, Grade, List, Text};
 use crate::fit::TableSource;
-use crate::read::{Field, Told, goes_out};
+use crate::read::goes_out;
 
 /// What an answer rests on: the weakest grade, how it was derived, and what a reader should know.
 ///
@@ -40,16 +40,25 @@ fn stated(text: &Text) -> Option<&Text> {
     Some(text).filter(|text| !text.is_empty())
 }
 
+/// What an answer tells of its basis.
+struct Worth(Basis);
+
 goes_out! {
-    Basis(this) {
+    Worth(this) {
         /// the weakest grade, strongest first: standard, agreeing, published, second_hand, derived, common_practice, memory, shop
-        grade: Grade = this.grade,
+        grade: Grade = this.0.grade,
         /// the grade in words
-        words: &str = words(this.grade),
+        words: &str = words(this.0.grade),
         ? /// how it was derived
-        formula: Text = stated(&this.formula),
+        formula: Text = stated(&this.0.formula),
         ? /// what a reader should know besides
-        note: Text = stated(&this.note),
+        note: Text = stated(&this.0.note),
+    }
+    Basis(this) {
+        /// what the answer rests on
+        evidence: Worth = Worth(this.clone()),
+        /// titles of the sources, with the place in them
+        sources: Vec<Citation> = this.sources,
     }
 }
 
@@ -113,23 +122,20 @@ impl Basis {
 
     /// The same, with further sources, each named once.
     pub(super) fn citing<'c>(mut self, sources: impl IntoIterator<Item = &'c Citation>) -> Self {
-        let mut all: Vec<Citation> = self.sources.into_owned();
+        let all = self.sources.to_mut();
         for citation in sources {
             if !all.contains(citation) {
                 all.push(citation.clone());
             }
         }
-        self.sources = Cow::Owned(all);
         self
     }
 
     /// The same, with the tables of a room.
     pub(super) fn with_tables(self, tables: &[TableSource]) -> Self {
-        let mut basis = self;
-        for table in tables {
-            basis = basis.at_best(Some(table.grade)).citing(&table.citation());
-        }
-        basis
+        tables.iter().fold(self, |basis, table| {
+            basis.at_best(Some(table.grade)).citing(&table.citation())
+        })
     }
 }
 
@@ -146,44 +152,12 @@ impl Basis {
 ///     r#"{"turns":7,"evidence":{"grade":"derived","words":"derived","formula":"length / pitch"},"sources":[]}"#
 /// );
 /// ```
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Answered<A> {
     /// The answer.
+    #[serde(flatten)]
     pub answer: A,
     /// What it rests on.
+    #[serde(flatten)]
     pub basis: Basis,
 }
-
-impl<A: Serialize> Serialize for Answered<A> {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        #[derive(Serialize)]
-        struct Flat<'a, A> {
-            #[serde(flatten)]
-            answer: &'a A,
-            evidence: &'a Basis,
-            sources: &'a [Citation],
-        }
-        Flat {
-            answer: &self.answer,
-            evidence: &self.basis,
-            sources: &self.basis.sources,
-        }
-        .serialize(serializer)
-    }
-}
-
-/// The fields that every answer carries besides its own.
-pub(super) const COMMON: [Field; 2] = [
-    Field {
-        name: "evidence",
-        words: "what the answer rests on",
-        shape: Basis::SHAPE,
-        needed: true,
-    },
-    Field {
-        name: "sources",
-        words: "titles of the sources, with the place in them",
-        shape: <Vec<Citation>>::SHAPE,
-        needed: true,
-    },
-];

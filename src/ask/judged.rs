@@ -10,20 +10,14 @@ use crate::judge::{self, Verdict};
 
 /// What a verdict rests on: its findings with their sources, and how its numbers were worked out.
 fn basis(said: &Verdict) -> Basis {
-    let formula: Vec<String> = said
-        .worked
-        .iter()
-        .filter(|w| !w.formula.is_empty())
+    let worked = said.worked.iter().filter(|w| !w.formula.is_empty());
+    let formula: Vec<String> = worked
         .map(|w| format!("{}: {}", w.what, w.formula))
         .collect();
+    let findings = said.findings.iter().chain(&said.beside);
     Basis::graded(said.weakest.unwrap_or(Grade::Shop))
         .by(formula.join("; "))
-        .citing(
-            said.findings
-                .iter()
-                .chain(&said.beside)
-                .flat_map(|f| &f.sources),
-        )
+        .citing(findings.flat_map(|f| &f.sources))
 }
 
 macro_rules! judged {

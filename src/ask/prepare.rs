@@ -11,14 +11,16 @@ impl Ask for Prepare {
         let plan = prepare_with(&self.sheet, context.tables());
         let facts = || plan.places.iter().flat_map(|p| &p.facts);
         let stops = || plan.steps.iter().flat_map(|step| &step.stops);
-        let grade = facts()
+        let weak = plan.weak_figures.iter().map(|w| w.grade);
+        let grades = facts()
             .filter_map(|f| f.grade)
-            .chain(stops().filter_map(|s| s.grade))
-            .chain(plan.weak_figures.iter().map(|w| w.grade))
-            .min();
-        let basis = Basis::graded(grade.unwrap_or(Grade::Shop))
+            .chain(stops().filter_map(|s| s.grade));
+        let sources = facts()
+            .flat_map(|f| &f.sources)
+            .chain(stops().flat_map(|s| &s.sources));
+        let basis = Basis::graded(grades.chain(weak).min().unwrap_or(Grade::Shop))
             .noting("the weakest figure of the plan; the frame and component makers' written limits go first")
-            .citing(facts().flat_map(|f| &f.sources).chain(stops().flat_map(|s| &s.sources)));
+            .citing(sources);
         Ok(Answered {
             answer: plan,
             basis,

@@ -6,8 +6,7 @@ use alloc::vec::Vec;
 
 use serde::{Serialize, Serializer};
 
-use super::basis::COMMON;
-use super::{Refusal, forms};
+use super::{Basis, Refusal, forms};
 use crate::read::{FactForm, Field, Shape, Told, ValueForm};
 
 /// The schema of every question and answer; serializes as JSON Schema (draft 2020-12).
@@ -70,28 +69,22 @@ fn words(list: impl IntoIterator<Item = impl Into<String>>) -> Piece {
 
 /// An object of these fields and no others, all of them needed but these.
 fn record(what: &str, properties: Fields, free: &[&str]) -> Piece {
-    let needed = properties.iter().map(|(name, _)| name.clone());
-    let needed: Vec<String> = needed
-        .filter(|name| !free.contains(&name.as_str()))
-        .collect();
-    let mut piece = Vec::from([
-        ("type".into(), text("object")),
-        ("properties".into(), Piece::Object(properties)),
-        ("required".into(), words(needed)),
-        ("additionalProperties".into(), Piece::YesNo(false)),
-    ]);
+    let names = properties.iter().map(|(name, _)| name.clone());
+    let needed = words(names.filter(|name| !free.contains(&name.as_str())));
+    let mut piece = Vec::new();
     if !what.is_empty() {
         piece.push(("description".into(), text(what.trim())));
     }
+    piece.push(("type".into(), text("object")));
+    piece.push(("properties".into(), Piece::Object(properties)));
+    piece.push(("required".into(), needed));
+    piece.push(("additionalProperties".into(), Piece::YesNo(false)));
     Piece::Object(piece)
 }
 
 fn fields_of(what: &str, mut properties: Fields, fields: &[Field]) -> Piece {
     properties.extend(fields.iter().map(|f| (f.name.into(), described(f))));
-    let free = fields
-        .iter()
-        .filter(|field| !field.needed)
-        .map(|field| field.name);
+    let free = fields.iter().filter(|f| !f.needed).map(|f| f.name);
     record(what, properties, &free.chain(["id"]).collect::<Vec<_>>())
 }
 
@@ -184,11 +177,8 @@ impl Met {
         }
     }
     fn fact(&mut self, form: &FactForm, worded: bool) {
-        let kinds = || {
-            form.kinds
-                .iter()
-                .filter(|k| !k.codes.is_empty() || !k.kinds.is_empty())
-        };
+        let full = |kind: &&FactForm| !(kind.codes.is_empty() && kind.kinds.is_empty());
+        let kinds = || form.kinds.iter().filter(full);
         let codes = form.codes.iter();
         let pieces = codes.map(|(code, means, values)| fact(code, means, values, worded));
         let pieces = pieces.chain(kinds().map(|kind| reference(&fact_name(kind, worded))));
@@ -202,32 +192,21 @@ impl Met {
 
 impl Serialize for Schema {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let id = || {
-            (
-                "id".into(),
-                object([("type", words(["string", "integer", "null"]))]),
-            )
-        };
+        let id = || words(["string", "integer", "null"]);
+        let id = || ("id".into(), object([("type", id())]));
         let reply = |name: &str, told| record("", Vec::from([id(), (name.into(), told)]), &[]);
         let mut met = Met::default();
-        let mut defs = Vec::new();
-        let mut lines = Vec::new();
-        let mut replies = Vec::new();
+        let (mut defs, mut lines, mut replies) = (Vec::new(), Vec::new(), Vec::new());
         for form in forms() {
-            let (question, answer) = (
-                format!("{}_question", form.name),
-                format!("{}_answer", form.name),
-            );
-            let names = core::iter::once(&form.name).chain(form.other);
-            let ask = ("ask".into(), object([("enum", words(names.copied()))]));
-            defs.push((
-                question.clone(),
-                fields_of(form.words, Vec::from([id(), ask]), form.question),
-            ));
-            let told: Vec<Field> = form.answer.iter().chain(&COMMON).copied().collect();
-            defs.push((answer.clone(), fields_of(form.words, Vec::new(), &told)));
+            let [question, answer] = ["question", "answer"].map(|of| format!("{}_{of}", form.name));
             lines.push(reference(&question));
             replies.push(reply("answer", reference(&answer)));
+            let names = core::iter::once(&form.name).chain(form.other);
+            let ask = ("ask".into(), object([("enum", words(names.copied()))]));
+            let asked = fields_of(form.words, Vec::from([id(), ask]), form.question);
+            let told = [form.answer, Basis::FIELDS].concat();
+            defs.push((question, asked));
+            defs.push((answer, fields_of(form.words, Vec::new(), &told)));
             met.all(form.question);
             met.all(&told);
         }

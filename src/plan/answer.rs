@@ -373,13 +373,12 @@ mod serial {
     };
     use crate::fact::{Bare, BareOf};
     use crate::measure::Reading;
-    use crate::quantity::{serial::Between, settled_mm};
-    use crate::read::{Shape, goes_out, known_words, told};
+    use crate::quantity::settled_mm;
+    use crate::read::{Between, Shape, goes_out, known_words, told};
 
     told! {
         Counted => Shape::Word(known_words::<Counted>),
         State => Shape::Word(known_words::<State>),
-        Between => Shape::Report { what: "min, max" },
         Allowance => Shape::List(&Shape::Report { what: "kind, what, may_come_off, measure, grade" }),
     }
 

@@ -20,7 +20,7 @@ pub(crate) use fields::Fields;
 pub(crate) use form::form;
 pub use shape::{FactForm, Field, Form, Shape, ValueForm};
 #[cfg(feature = "serde")]
-pub use told::Told;
+pub use told::{Between, Told};
 #[cfg(feature = "serde")]
 pub(crate) use told::{answer, goes_out, told};
 pub use tree::Tree;

@@ -5,12 +5,14 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Shape;
+use crate::measure::{Bound, Limits};
+use crate::quantity::settled_mm;
 
 /// Something that is told: what it looks like.
 ///
 /// ```
-/// use framegauge::{ask::MinMax, read::{Shape, Told}};
-/// assert!(matches!(MinMax::SHAPE, Shape::Fields(fields) if fields.len() == 2));
+/// use framegauge::{ask::ConvertAnswer, read::{Shape, Told}};
+/// assert!(matches!(ConvertAnswer::SHAPE, Shape::Fields(fields) if fields.len() == 4));
 /// ```
 pub trait Told {
     /// The form of it.
@@ -54,9 +56,9 @@ impl<T: Told> Told for Vec<T> {
     const SHAPE: Shape = Shape::List(&T::SHAPE);
 }
 
-/// Declares an answer: a struct that serializes as it is written, and its schema.
+/// Declares answers: structs that serialize as they are written, and their schema.
 macro_rules! answer {
-    ($(#[$meta:meta])* $name:ident { $( #[doc = $words:literal] $(#[doc = $more:literal])* $field:ident : $kind:ty, )* }) => {
+    ($( $(#[$meta:meta])* $name:ident { $( #[doc = $words:literal] $(#[doc = $more:literal])* $field:ident : $kind:ty, )* } )*) => {$(
         $(#[$meta])*
         #[derive(Debug, Clone, PartialEq, serde::Serialize)]
         pub struct $name {
@@ -77,7 +79,7 @@ macro_rules! answer {
         impl $crate::read::Told for $name {
             const SHAPE: $crate::read::Shape = $crate::read::Shape::Fields(Self::FIELDS);
         }
-    };
+    )*};
 }
 pub(crate) use answer;
 
@@ -123,3 +125,29 @@ macro_rules! goes_out {
     (@shape $name:ident <$of:ident>) => { $crate::read::Shape::Fields(Self::FIELDS) };
 }
 pub(crate) use goes_out;
+
+answer! {
+    /// An interval of a quantity, in the unit that the field's name says; null where it is open or not known.
+    ///
+    /// ```
+    /// use framegauge::{Grade, measure::Limits, mm, read::Between};
+    /// let ends = Between::from(Limits::at_least(mm(9.35), Grade::Shop).unwrap());
+    /// assert_eq!(serde_json::to_string(&ends).unwrap(), r#"{"min":9.35,"max":null}"#);
+    /// ```
+    Between {
+        /// its least value
+        min: Option<f64>,
+        /// its largest value
+        max: Option<f64>,
+    }
+}
+
+impl From<Limits> for Between {
+    fn from(limits: Limits) -> Self {
+        let end = |bound: Bound| bound.known().map(settled_mm);
+        Self {
+            min: end(limits.lower()),
+            max: end(limits.upper()),
+        }
+    }
+}

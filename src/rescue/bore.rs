@@ -93,7 +93,7 @@ impl BoreRescue {
         let shape = if self.hole.is_empty() {
             None
         } else {
-            Some(Shape::of(&sizes(&self.hole)?)?)
+            Some(self.shape().map_err(|e| e.named("hole"))?)
         };
         let shape = shape.as_ref();
         let gap = shape
@@ -148,21 +148,23 @@ impl BoreRescue {
         Ok(Rescue::of(what, self.damage, self.material, options))
     }
 
+    fn shape(&self) -> Result<Shape, Error> {
+        Shape::of(&sizes(&self.hole)?)
+    }
+
     /// Every size that was given, whether it comes to be used or not.
     fn check(&self) -> Result<(), Error> {
-        diameters(&[("part", self.shaft), ("outside", self.outside)])?;
+        diameters(&[("shaft", self.shaft), ("outside", self.outside)])?;
         for size in &self.sizes {
-            ShaftDiameter::new(*size).map_err(|e| e.within("sizes"))?;
+            ShaftDiameter::new(*size).map_err(|e| e.named("sizes"))?;
         }
         let press = self.wanted_interference;
         for (name, length) in [
-            ("compound gap", self.compound_gap),
-            ("wanted interference", press),
+            ("compound_gap", self.compound_gap),
+            ("wanted_interference", press),
         ] {
-            length
-                .map(Width::new)
-                .transpose()
-                .map_err(|e| e.within(name))?;
+            let width = length.map(Width::new).transpose();
+            width.map_err(|e| e.named(name))?;
         }
         Ok(())
     }
@@ -216,7 +218,7 @@ impl BoreRescue {
             interference: self.wanted_interference,
             ..Shim::default()
         };
-        let said = asked.answer(tables)?;
+        let said = asked.answer(tables).map_err(|e| e.named("hole"))?;
         let number = |name| said.number(name).map(|w| mm(Worked::number(w)));
         if let Some(wall) = number("shim wall") {
             let wall = F::ShimWall { wall };

@@ -250,7 +250,7 @@ impl RescueOption {
 pub(super) fn diameters(given: &[(&'static str, Option<Reading>)]) -> Result<(), Error> {
     given.iter().try_for_each(|(name, reading)| {
         let size = reading.map(|reading| ShaftDiameter::new(reading.value()));
-        size.transpose().map(|_| ()).map_err(|e| e.within(name))
+        size.transpose().map(|_| ()).map_err(|e| e.named(*name))
     })
 }
 
@@ -338,7 +338,7 @@ mod serial {
     use crate::{evidence::Text, measure::Outcome};
 
     /// A question with its sentences.
-    struct Next(Ask);
+    struct Asked(Ask);
 
     told! {
         Step => Shape::Word(known_words::<Step>),
@@ -348,12 +348,12 @@ mod serial {
         ShellThreads => Shape::Report { what: "drive, non_drive" },
     }
 
-    fn all(asks: &[Ask]) -> Vec<Next> {
-        asks.iter().cloned().map(Next).collect()
+    fn all(asks: &[Ask]) -> Vec<Asked> {
+        asks.iter().cloned().map(Asked).collect()
     }
 
     goes_out! {
-        Next(this) {
+        Asked(this) {
             /// the question as a fact
             ask: BareOf<Ask> = Bare(&this.0),
             /// what to measure, try or look up
@@ -375,7 +375,7 @@ mod serial {
             /// the reason in a sentence
             words: String = this.words(),
             /// what to measure or look up before it
-            next: Vec<Next> = all(&this.next),
+            next: Vec<Asked> = all(&this.next),
             /// what it costs later
             costs: &str = this.step.costs(),
             /// what to mind
@@ -405,7 +405,7 @@ mod serial {
             /// what can be behind it
             causes: Vec<Cause> = this.causes,
             /// the checks, in order
-            checks: Vec<Next> = all(&this.checks),
+            checks: Vec<Asked> = all(&this.checks),
             /// what not to do meanwhile
             until_then: &str = this.symptom.until_then(),
         }

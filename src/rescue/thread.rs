@@ -184,8 +184,10 @@ impl ThreadRescue {
         let Some(bore) = bore else {
             return Ok(Opt::open(step, why, A::Crests));
         };
+        let bore = BoreDiameter::new(bore.value()).map_err(|e| e.named("bore"))?;
         let major = ShaftDiameter::new(self.thread.size.major())?;
-        let left = flank_engagement(&self.thread.size, major, BoreDiameter::new(bore.value())?)?;
+        let left = flank_engagement(&self.thread.size, major, bore);
+        let left = left.map_err(|e| e.named("thread"))?;
         let bears = F::StillBears {
             depth: left.depth,
             percent: left.percent_of_basic_height,
