@@ -29,10 +29,6 @@ macro_rules! judged {
                 let said = judge::$kind::answer(self, context.tables())?;
                 Ok(Answered { basis: basis(&said), answer: said })
             }
-
-            fn verdict(said: &Verdict) -> Option<&Verdict> {
-                Some(said)
-            }
         }
     )*};
 }

@@ -104,11 +104,6 @@ pub trait Ask {
     /// # Errors
     /// Those of the room that answers, said of the fields of the question.
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal>;
-
-    /// The verdict on one place, where the answer is one.
-    fn verdict(_: &Self::Answer) -> Option<&Verdict> {
-        None
-    }
 }
 
 /// A question by name, with the fields that it takes and those that its answer holds.
@@ -214,7 +209,7 @@ macro_rules! questions {
             #[must_use]
             pub fn verdict(&self) -> Option<&Verdict> {
                 match self {
-                    $( Self::$kind(answered) => <$of as Ask>::verdict(&answered.answer), )*
+                    $( Self::$kind(answered) => (&answered.answer as &dyn core::any::Any).downcast_ref(), )*
                 }
             }
         }

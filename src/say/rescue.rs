@@ -48,7 +48,7 @@ impl fmt::Display for RescueFact {
             Self::PartLeaves { size, clearance } => {
                 return write!(f, "a part of {} leaves {} of clearance at the tightest place (a minus figure is interference)", in_mm(*size), in_mm(*clearance));
             }
-            Self::LargerPart => "a part of the next size, or one at the top of its limits, may still hold; no least engagement is published",
+            Self::LargerPart => "a part of the next size, or one at the top of its limits, may still hold; how much is enough nobody publishes",
             Self::NoPartFits => "none of the sizes at hand fits as it stands; a maker may have an oversize part",
             Self::NoSuchPart => "no part of this pattern has the thread that is there",
             Self::FlanksTorn => "the flanks are torn out: a longer part helps only where sound thread lies deeper",
@@ -61,7 +61,7 @@ impl fmt::Display for RescueFact {
             Self::ShimUnderRing => "a shim under a bearing ring deforms the ring",
             Self::NoRoomForShim => "there is no gap to fill, or the tightest place leaves no room for a shim",
             Self::PressNotStated => "the press that the part wants is not stated, and bore or shim depends on it",
-            Self::CompoundWithinSheet => "only within the gap that its data sheet prints; none is known here",
+            Self::CompoundWithinSheet => "only within the gap that its data sheet prints",
             Self::CompoundFills { gap, fills, outcome } => {
                 let so = match outcome {
                     Outcome::ConformityShown => "",
