@@ -27,6 +27,8 @@ pub trait Worded: core::fmt::Display {
 /// A fact as it goes out: its code and its values, and by itself its sentence.
 #[cfg(feature = "serde")]
 pub trait Coded: core::fmt::Display {
+    /// Its codes and values.
+    fn form() -> crate::read::FactForm;
     /// Writes code and values.
     ///
     /// # Errors
@@ -48,6 +50,15 @@ impl<F: Coded> serde::Serialize for Bare<'_, F> {
     }
 }
 
+/// How a fact without its sentence looks.
+#[cfg(feature = "serde")]
+pub(crate) struct BareOf<F>(core::marker::PhantomData<F>);
+
+#[cfg(feature = "serde")]
+impl<F: Coded> crate::read::Told for BareOf<F> {
+    const SHAPE: crate::read::Shape = crate::read::Shape::Bare(F::form);
+}
+
 /// A fact by itself, with its sentence.
 #[cfg(feature = "serde")]
 pub(crate) fn with_words<F: Coded, S: serde::Serializer>(
@@ -64,6 +75,8 @@ pub(crate) fn with_words<F: Coded, S: serde::Serializer>(
 /// How a value that a fact holds goes out: with the unit in its name.
 #[cfg(feature = "serde")]
 pub trait Value {
+    /// How it looks.
+    const SHAPE: crate::read::Shape = crate::read::Shape::Any;
     /// The unit behind the name.
     const SUFFIX: &'static str = "";
     /// What is written.
@@ -82,8 +95,10 @@ mod values {
 
     use super::Value;
     use crate::quantity::{Angle, Length, settled_mm};
+    use crate::read::Shape;
 
     impl Value for Length {
+        const SHAPE: Shape = Shape::Number;
         const SUFFIX: &'static str = "_mm";
         type Out<'a> = f64;
         fn out(&self) -> f64 {
@@ -91,6 +106,7 @@ mod values {
         }
     }
     impl Value for Angle {
+        const SHAPE: Shape = Shape::Number;
         const SUFFIX: &'static str = "_deg";
         type Out<'a> = f64;
         fn out(&self) -> f64 {
@@ -98,6 +114,7 @@ mod values {
         }
     }
     impl<T: Value> Value for Option<T> {
+        const SHAPE: Shape = Shape::OrNull(&T::SHAPE);
         const SUFFIX: &'static str = T::SUFFIX;
         type Out<'a>
             = Option<T::Out<'a>>
@@ -108,6 +125,7 @@ mod values {
         }
     }
     impl<T: Value> Value for Vec<T> {
+        const SHAPE: Shape = Shape::List(&T::SHAPE);
         const SUFFIX: &'static str = T::SUFFIX;
         type Out<'a>
             = Vec<T::Out<'a>>
@@ -128,10 +146,11 @@ mod values {
         }
     }
 
-    /// Values that go out as they serialize by themselves; said beside their type.
+    /// Values that go out as they serialize by themselves, and how they look; said beside their type.
     macro_rules! values_as_they_are {
-        ($($kind:ty),* $(,)?) => {$(
+        ($($kind:ty $(=> $shape:expr)?),* $(,)?) => {$(
             impl $crate::fact::Value for $kind {
+                $( const SHAPE: $crate::read::Shape = $shape; )?
                 type Out<'a> = &'a Self;
                 fn out(&self) -> &Self {
                     self
@@ -141,14 +160,16 @@ mod values {
     }
     pub(crate) use values_as_they_are;
 
+    const TEXT: Shape = Shape::Text { what: "text" };
+
     values_as_they_are!(
-        bool,
-        u32,
-        usize,
-        f64,
-        String,
-        &'static str,
-        Cow<'static, str>
+        bool => Shape::YesNo,
+        u32 => Shape::Count,
+        usize => Shape::Count,
+        f64 => Shape::Number,
+        String => TEXT,
+        &'static str => TEXT,
+        Cow<'static, str> => TEXT,
     );
 }
 #[cfg(feature = "serde")]
@@ -158,7 +179,7 @@ pub(crate) use values::values_as_they_are;
 macro_rules! facts {
     ($( $(#[$meta:meta])* $name:ident { $( $(#[doc = $doc:literal])* $variant:ident $({ $($field:ident : $kind:ty),* $(,)? })? ,)* } )*) => {$(
         $(#[$meta])*
-        #[derive(Debug, Clone, PartialEq, strum::IntoStaticStr)]
+        #[derive(Debug, Clone, PartialEq, strum::IntoStaticStr, strum::VariantNames)]
         #[strum(serialize_all = "snake_case")]
         pub enum $name {
             $( $(#[doc = $doc])* $variant $({ $(#[doc = concat!("`", stringify!($field), "`")] $field: $kind),* })?, )*
@@ -175,6 +196,24 @@ macro_rules! facts {
         #[cfg(feature = "serde")]
         impl $crate::fact::Coded for $name {
             #[allow(unused_imports, reason = "a list of facts may hold none with values")]
+            fn form() -> $crate::read::FactForm {
+                use $crate::fact::Value;
+                let values: &[(&'static str, &'static [$crate::read::ValueForm])] = &[$(
+                    (concat!($($doc),*), &[$($( $crate::read::ValueForm {
+                        name: stringify!($field),
+                        unit: <$kind as Value>::SUFFIX,
+                        shape: <$kind as Value>::SHAPE,
+                    }, )*)?]),
+                )*];
+                let codes = <Self as strum::VariantNames>::VARIANTS.iter().zip(values);
+                $crate::read::FactForm {
+                    room: module_path!(),
+                    name: stringify!($name),
+                    codes: codes.map(|(code, (words, values))| (*code, *words, *values)).collect(),
+                    kinds: alloc::vec::Vec::new(),
+                }
+            }
+            #[allow(unused_imports, reason = "a list of facts may hold none with values")]
             fn put<M: serde::ser::SerializeMap>(&self, map: &mut M) -> Result<(), M::Error> {
                 use $crate::fact::Value;
                 map.serialize_entry("code", self.code())?;
@@ -190,6 +229,11 @@ macro_rules! facts {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 $crate::fact::with_words(self, serializer)
             }
+        }
+
+        #[cfg(feature = "serde")]
+        impl $crate::read::Told for $name {
+            const SHAPE: $crate::read::Shape = $crate::read::Shape::Fact(<Self as $crate::fact::Coded>::form);
         }
     )*};
 }
@@ -238,6 +282,14 @@ macro_rules! fact_kinds {
 
         #[cfg(feature = "serde")]
         impl $crate::fact::Coded for $name {
+            fn form() -> $crate::read::FactForm {
+                $crate::read::FactForm {
+                    room: module_path!(),
+                    name: stringify!($name),
+                    codes: alloc::vec::Vec::new(),
+                    kinds: alloc::vec::Vec::from([$( <$kind as $crate::fact::Coded>::form(), )*]),
+                }
+            }
             fn put<M: serde::ser::SerializeMap>(&self, map: &mut M) -> Result<(), M::Error> {
                 match self { $( Self::$variant(fact) => $crate::fact::Coded::put(fact, map), )* }
             }
@@ -248,6 +300,11 @@ macro_rules! fact_kinds {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 $crate::fact::with_words(self, serializer)
             }
+        }
+
+        #[cfg(feature = "serde")]
+        impl $crate::read::Told for $name {
+            const SHAPE: $crate::read::Shape = $crate::read::Shape::Fact(<Self as $crate::fact::Coded>::form);
         }
     )*};
 }

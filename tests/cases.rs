@@ -168,7 +168,7 @@ mod rules {
         let allowed: Vec<_> = left
             .steps(Step::Retap)
             .filter(|o| o.stand == Stand::Allowed)
-            .map(|o| o.what.as_str())
+            .filter_map(|o| Some(o.what.as_ref()?.to_string()))
             .collect();
         assert_eq!(allowed, ["36 mm x 24 tpi"]);
         ask.outside = Some(read(35.5, 0.1));

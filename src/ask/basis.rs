@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use crate::evidence::{Citation, Evidence, Grade, List, Text};
 use crate::fit::TableSource;
-use crate::read::Field;
+use crate::read::goes_out;
 
 /// What an answer rests on: the weakest grade, how it was derived, and what a reader should know.
 ///
@@ -16,20 +16,15 @@ use crate::read::Field;
 /// let basis = Basis::reckoned("D2 = D - 3H/4");
 /// assert_eq!(basis.grade, Grade::Derived);
 /// ```
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Basis {
     /// The weakest grade that the answer rests on. `shop` where the limits are the asker's own.
     pub grade: Grade,
-    /// The grade in words.
-    pub words: &'static str,
     /// The formula, where the answer was reckoned.
-    #[serde(skip_serializing_if = "text_is_empty")]
     pub formula: Text,
     /// What a reader should know besides.
-    #[serde(skip_serializing_if = "text_is_empty")]
     pub note: Text,
     /// Where the figures were read.
-    #[serde(skip)]
     pub sources: List<Citation>,
 }
 
@@ -41,8 +36,30 @@ const fn words(grade: Grade) -> &'static str {
     }
 }
 
-fn text_is_empty(text: &Text) -> bool {
-    text.is_empty()
+fn stated(text: &Text) -> Option<&Text> {
+    Some(text).filter(|text| !text.is_empty())
+}
+
+/// What an answer tells of its basis.
+struct Worth(Basis);
+
+goes_out! {
+    Worth(this) {
+        /// the weakest grade, strongest first: standard, agreeing, published, second_hand, derived, common_practice, memory, shop
+        grade: Grade = this.0.grade,
+        /// the grade in words
+        words: &str = words(this.0.grade),
+        ? /// how it was derived
+        formula: Text = stated(&this.0.formula),
+        ? /// what a reader should know besides
+        note: Text = stated(&this.0.note),
+    }
+    Basis(this) {
+        /// what the answer rests on
+        evidence: Worth = Worth(this.clone()),
+        /// titles of the sources, with the place in them
+        sources: Vec<Citation> = this.sources,
+    }
 }
 
 impl Basis {
@@ -51,7 +68,6 @@ impl Basis {
     pub const fn graded(grade: Grade) -> Self {
         Self {
             grade,
-            words: words(grade),
             formula: Cow::Borrowed(""),
             note: Cow::Borrowed(""),
             sources: Cow::Borrowed(&[]),
@@ -100,30 +116,26 @@ impl Basis {
     pub(super) fn at_best(mut self, grade: Option<Grade>) -> Self {
         if let Some(grade) = grade {
             self.grade = self.grade.weaker(grade);
-            self.words = words(self.grade);
         }
         self
     }
 
     /// The same, with further sources, each named once.
     pub(super) fn citing<'c>(mut self, sources: impl IntoIterator<Item = &'c Citation>) -> Self {
-        let mut all: Vec<Citation> = self.sources.into_owned();
+        let all = self.sources.to_mut();
         for citation in sources {
             if !all.contains(citation) {
                 all.push(citation.clone());
             }
         }
-        self.sources = Cow::Owned(all);
         self
     }
 
     /// The same, with the tables of a room.
     pub(super) fn with_tables(self, tables: &[TableSource]) -> Self {
-        let mut basis = self;
-        for table in tables {
-            basis = basis.at_best(Some(table.grade)).citing(&table.citation());
-        }
-        basis
+        tables.iter().fold(self, |basis, table| {
+            basis.at_best(Some(table.grade)).citing(&table.citation())
+        })
     }
 }
 
@@ -140,73 +152,12 @@ impl Basis {
 ///     r#"{"turns":7,"evidence":{"grade":"derived","words":"derived","formula":"length / pitch"},"sources":[]}"#
 /// );
 /// ```
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Answered<A> {
     /// The answer.
+    #[serde(flatten)]
     pub answer: A,
     /// What it rests on.
+    #[serde(flatten)]
     pub basis: Basis,
-}
-
-impl<A: Serialize> Serialize for Answered<A> {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        #[derive(Serialize)]
-        struct Flat<'a, A> {
-            #[serde(flatten)]
-            answer: &'a A,
-            evidence: &'a Basis,
-            sources: &'a [Citation],
-        }
-        Flat {
-            answer: &self.answer,
-            evidence: &self.basis,
-            sources: &self.basis.sources,
-        }
-        .serialize(serializer)
-    }
-}
-
-/// The fields that every answer carries besides its own.
-pub(super) const COMMON: [Field; 2] = [
-    Field {
-        name: "evidence",
-        words: "what the answer rests on: the weakest grade, the formula, a note",
-        shape: crate::read::Shape::Fields(&[
-            Field {
-                name: "grade",
-                words: "the weakest grade, strongest first: standard, agreeing, published, second_hand, derived, common_practice, memory, shop",
-                shape: crate::read::Shape::Word(grades),
-                needed: true,
-            },
-            Field {
-                name: "words",
-                words: "the grade in words",
-                shape: crate::read::Shape::Text { what: "text" },
-                needed: true,
-            },
-            Field {
-                name: "formula",
-                words: "how it was derived",
-                shape: crate::read::Shape::Text { what: "text" },
-                needed: false,
-            },
-            Field {
-                name: "note",
-                words: "what a reader should know besides",
-                shape: crate::read::Shape::Text { what: "text" },
-                needed: false,
-            },
-        ]),
-        needed: true,
-    },
-    Field {
-        name: "sources",
-        words: "titles of the sources, with the place in them",
-        shape: crate::read::Shape::List(&crate::read::Shape::Text { what: "text" }),
-        needed: true,
-    },
-];
-
-fn grades() -> Vec<alloc::string::String> {
-    crate::read::known_words::<Grade>()
 }

@@ -2,11 +2,10 @@
 
 use alloc::string::{String, ToString};
 
-use super::told::answer;
+use super::said::{ONE, second};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::quantity::{Length, Pitch, in_inches, in_mm, settled_mm};
-use crate::read::form;
-use crate::{Error, ErrorKind};
+use crate::read::{answer, form};
 
 form! {
     /// `convert`: a length or a pitch in other units. State one of them.
@@ -46,25 +45,17 @@ impl Ask for Convert {
             (Some(length), None) => (length, None),
             (None, Some(pitch)) => (pitch.length(), pitch.threads_per_inch()),
             (None, None) => return Err(crate::read::missing("length").into()),
-            (Some(_), Some(pitch)) => {
-                return Err(Error::new(
-                    ErrorKind::Contradiction,
-                    "pitch",
-                    pitch,
-                    "a length and a pitch are two questions",
-                    "state one of them",
-                )
-                .into());
+            (Some(_), Some(_)) => {
+                return Err(second("pitch", "a length and a pitch are two questions", ONE).into());
             }
         };
-        Ok(Answered {
-            answer: ConvertAnswer {
-                mm: settled_mm(length),
-                threads_per_inch: tpi.map(u32::from),
-                text_mm: in_mm(length).to_string(),
-                text_in: in_inches(length).to_string(),
-            },
-            basis: Basis::graded(crate::Grade::Standard).by("1 in = 25.4 mm exactly"),
-        })
+        let answer = ConvertAnswer {
+            mm: settled_mm(length),
+            threads_per_inch: tpi.map(u32::from),
+            text_mm: in_mm(length).to_string(),
+            text_in: in_inches(length).to_string(),
+        };
+        let basis = Basis::graded(crate::Grade::Standard).by("1 in = 25.4 mm exactly");
+        Ok(Answered { answer, basis })
     }
 }

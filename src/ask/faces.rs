@@ -1,11 +1,10 @@
 //! `face` and `bore_shape`: rings and bores from a handful of readings.
 
+use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::said::{named, said_of, under};
-use super::told::answer;
-use super::told::told;
+use super::said::{Said, second};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::face::{
     Allowance, Annulus, BoreReading, BoreShape, BoreSurvey, Clock, CutLimit, FaceAnswer as Report,
@@ -13,7 +12,7 @@ use crate::face::{
 };
 use crate::measure::{Decision, DecisionRule, Limits, Reading};
 use crate::quantity::{Angle, Length, Radius};
-use crate::read::{Shape, form};
+use crate::read::{Shape, answer, form, missing, told};
 use crate::{Error, Grade};
 
 told! {
@@ -38,9 +37,7 @@ form! {
         /// Radius that it was read at; `probe_radius` unless stated.
         radius: Option<Length>,
     }
-}
 
-form! {
     /// A limit on what may come off: stated as an amount, as a size that must stay, or as not known.
     ///
     /// ```
@@ -62,44 +59,7 @@ form! {
         /// What to measure or whom to ask, where the limit is not known. While it stands, no cut is shown to be allowed.
         unknown: Option<String>,
     }
-}
 
-impl LimitOf {
-    fn limit(&self) -> Result<CutLimit, Error> {
-        let kind = self.kind.unwrap_or(LimitKind::Other);
-        let what = self.what.clone();
-        let contradiction = |field: &'static str| {
-            Error::new(
-                crate::ErrorKind::Contradiction,
-                field,
-                "",
-                "a second statement of one limit",
-                "state one of: may_come_off; measured and least; unknown",
-            )
-        };
-        let limit = match (
-            &self.may_come_off,
-            &self.measured,
-            &self.least,
-            &self.unknown,
-        ) {
-            (Some(amount), None, None, None) => CutLimit::new(kind, what, *amount, Grade::Shop),
-            (None, Some(measured), Some(least), None) => {
-                CutLimit::leaving(kind, what, measured, *least, Grade::Shop)
-            }
-            (None, None, None, Some(measure)) => CutLimit::unknown(kind, what, measure.clone()),
-            (None, Some(_), None, None) => return Err(crate::read::missing("least")),
-            (None, None, Some(_), None) => return Err(crate::read::missing("measured")),
-            (None, None, None, None) => return Err(crate::read::missing("may_come_off")),
-            (_, _, _, Some(_)) => return Err(contradiction("unknown")),
-            (_, Some(_), _, _) => return Err(contradiction("measured")),
-            (_, None, Some(_), _) => return Err(contradiction("least")),
-        };
-        limit.map_err(|e| said_of(&e, &[("least", "least")], "what"))
-    }
-}
-
-form! {
     /// `face`: a ring face from indicator readings along the pilot: square, flat, how deep to cut, and whether.
     ///
     /// ```
@@ -137,114 +97,7 @@ form! {
         /// Decision rule.
         rule: Option<DecisionRule>,
     }
-}
 
-answer! {
-    /// What a ring survey says.
-    FaceAnswer {
-        /// What to do next.
-        next: FacingStep,
-        /// In a sentence.
-        words: crate::evidence::Text,
-        /// Everything that the survey says.
-        report: Report,
-    }
-}
-
-impl Face {
-    fn survey(&self) -> Result<RingSurvey, Error> {
-        let radius = |length, field| Radius::new(length).map_err(|e| named(&e, field));
-        let face = Annulus::new(
-            radius(self.inner_radius, "inner_radius")?,
-            radius(self.outer_radius, "outer_radius")?,
-        )
-        .map_err(|e| said_of(&e, &[], "inner_radius"))?;
-        let mut probes = Vec::with_capacity(self.probes.len());
-        for (index, probe) in self.probes.iter().enumerate() {
-            let here = |e: &Error, field: &'static str| {
-                under(named(e, field), &alloc::format!("probes[{index}]"))
-            };
-            let at = Clock::new(probe.at).map_err(|e| here(&e, "at"))?;
-            let radius = probe
-                .radius
-                .or(self.probe_radius)
-                .ok_or_else(|| crate::read::missing("probe_radius"))?;
-            probes.push(Probe {
-                at,
-                radius: Radius::new(radius).map_err(|e| here(&e, "radius"))?,
-                height: probe.height,
-            });
-        }
-        RingSurvey::new(face, self.datum.clone(), probes).map_err(|e| {
-            // A probe is named by its place in the list.
-            match e
-                .field()
-                .strip_prefix("probes.")
-                .and_then(|rest| rest.split_once('.'))
-            {
-                Some((index, field)) => {
-                    let path = alloc::format!("probes[{index}].{field}");
-                    named(&e, path)
-                }
-                None => said_of(&e, &[("datum", "datum")], "probes"),
-            }
-        })
-    }
-}
-
-impl Ask for Face {
-    type Answer = FaceAnswer;
-
-    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let survey = self.survey()?;
-        let names = [
-            ("squareness", "square_within"),
-            ("over", "over"),
-            ("diameter", "over"),
-        ];
-        let mut goal = FacingGoal::square_within(self.square_within, self.over, Grade::Shop)
-            .map_err(|e| said_of(&e, &names, "over"))?;
-        if let Some(flat) = self.flat_within {
-            goal = goal
-                .flat_within(flat, Grade::Shop)
-                .map_err(|e| said_of(&e, &[], "flat_within"))?;
-        }
-        if let Some(share) = self.share {
-            goal = goal
-                .touching(share)
-                .map_err(|e| said_of(&e, &[], "share"))?;
-        }
-        let limits = self
-            .limits
-            .iter()
-            .enumerate()
-            .map(|(index, limit)| {
-                limit
-                    .limit()
-                    .map_err(|e| under(e, &alloc::format!("limits[{index}]")))
-            })
-            .collect::<Result<Vec<_>, Error>>()?;
-        let report = survey
-            .answer(
-                &goal,
-                &Allowance::new(limits),
-                self.rule.unwrap_or_default(),
-            )
-            .map_err(|e| said_of(&e, &names, "probes"))?;
-        Ok(Answered {
-            answer: FaceAnswer {
-                next: report.facing.step.clone(),
-                words: alloc::borrow::Cow::Owned(String::from(&*report.facing.words)),
-                report,
-            },
-            basis: Basis::graded(Grade::Shop)
-                .by("least squares tilt against the pilot; clean-up depth to the outer edge")
-                .noting("limits and goal are the asker's own; the frame maker's written limits go first"),
-        })
-    }
-}
-
-form! {
     /// A diameter at a place of a bore.
     ///
     /// ```
@@ -262,9 +115,7 @@ form! {
         /// What it was read with; `two_point` unless stated.
         gauge: Option<Gauge>,
     }
-}
 
-form! {
     /// `bore_shape`: a bore from a few diameters: its size, or that it has none, ovality, taper, and its limits.
     ///
     /// ```
@@ -285,7 +136,41 @@ form! {
     }
 }
 
+impl LimitOf {
+    fn limit(&self) -> Result<CutLimit, Error> {
+        let (kind, what) = (self.kind.unwrap_or(LimitKind::Other), self.what.clone());
+        let (off, of, least) = (&self.may_come_off, &self.measured, &self.least);
+        let limit = match (off, of, least, &self.unknown) {
+            (Some(amount), None, None, None) => CutLimit::new(kind, what, *amount, Grade::Shop),
+            (None, Some(of), Some(least), None) => {
+                CutLimit::leaving(kind, what, of, *least, Grade::Shop)
+            }
+            (None, None, None, Some(measure)) => CutLimit::unknown(kind, what, measure.clone()),
+            (None, Some(_), None, None) => return Err(missing("least")),
+            (None, None, Some(_), None) => return Err(missing("measured")),
+            (None, None, None, None) => return Err(missing("may_come_off")),
+            (_, of, _, unknown) => {
+                let other = of.as_ref().map_or("least", |_| "measured");
+                let field = unknown.as_ref().map_or(other, |_| "unknown");
+                let remedy = "state one of: may_come_off; measured and least; unknown";
+                return Err(second(field, "a second statement of one limit", remedy));
+            }
+        };
+        limit.said_by(&[("least", "least")], "what")
+    }
+}
+
 answer! {
+    /// What a ring survey says.
+    FaceAnswer {
+        /// What to do next.
+        next: FacingStep,
+        /// In a sentence.
+        words: String,
+        /// Everything that the survey says.
+        report: Report,
+    }
+
     /// The shape of a bore.
     BoreAnswer {
         /// Size, sections, taper and what the readings cannot see.
@@ -295,32 +180,115 @@ answer! {
     }
 }
 
+impl ProbeAt {
+    fn probe(&self, otherwise: Option<Length>) -> Result<Probe, Error> {
+        let at = Clock::new(self.at).said("at")?;
+        let radius = self.radius.or(otherwise).ok_or_else(|| missing("radius"))?;
+        let (radius, height) = (Radius::new(radius).said("radius")?, self.height);
+        Ok(Probe { at, radius, height })
+    }
+}
+
+/// Each of a list read, its error said of its place in the list.
+fn each<T, U>(
+    list: &[T],
+    name: &str,
+    read: impl Fn(&T) -> Result<U, Error>,
+) -> Result<Vec<U>, Error> {
+    let numbered = list.iter().enumerate();
+    numbered
+        .map(|(index, one)| read(one).under(&format!("{name}[{index}]")))
+        .collect()
+}
+
+impl Face {
+    fn survey(&self) -> Result<RingSurvey, Error> {
+        if self.probe_radius.is_none() && self.probes.iter().any(|probe| probe.radius.is_none()) {
+            return Err(missing("probe_radius"));
+        }
+        let inner = Radius::new(self.inner_radius).said("inner_radius")?;
+        let outer = Radius::new(self.outer_radius).said("outer_radius")?;
+        let face = Annulus::new(inner, outer).said("inner_radius")?;
+        let probe = |probe: &ProbeAt| probe.probe(self.probe_radius);
+        let probes = each(&self.probes, "probes", probe)?;
+        RingSurvey::new(face, self.datum.clone(), probes).map_err(|e| {
+            // A probe is named by its place in the list.
+            let place = e.field().strip_prefix("probes.");
+            let place = place.and_then(|rest| rest.split_once('.'));
+            match place.map(|(index, field)| format!("probes[{index}].{field}")) {
+                Some(path) => e.named(path),
+                None if e.field().contains("datum") => e.named("datum"),
+                None => e.named("probes"),
+            }
+        })
+    }
+
+    fn goal(&self) -> Result<FacingGoal, Error> {
+        let square = FacingGoal::square_within(self.square_within, self.over, Grade::Shop);
+        let mut goal = square.said_by(&NAMES, "over")?;
+        if let Some(flat) = self.flat_within {
+            goal = goal.flat_within(flat, Grade::Shop).said("flat_within")?;
+        }
+        match self.share {
+            Some(share) => goal.touching(share).said("share"),
+            None => Ok(goal),
+        }
+    }
+}
+
+const NAMES: [(&str, &str); 3] = [
+    ("squareness", "square_within"),
+    ("over", "over"),
+    ("diameter", "over"),
+];
+
+impl Ask for Face {
+    type Answer = FaceAnswer;
+
+    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
+        let (survey, goal) = (self.survey()?, self.goal()?);
+        let limits = Allowance::new(each(&self.limits, "limits", LimitOf::limit)?);
+        let report = survey.answer(&goal, &limits, self.rule.unwrap_or_default());
+        let report = report.said_by(&NAMES, "probes")?;
+        let answer = FaceAnswer {
+            next: report.facing.step.clone(),
+            words: String::from(&*report.facing.words),
+            report,
+        };
+        let basis = Basis::graded(Grade::Shop)
+            .by("least squares tilt against the pilot; clean-up depth to the outer edge")
+            .noting(
+                "limits and goal are the asker's own; the frame maker's written limits go first",
+            );
+        Ok(Answered { answer, basis })
+    }
+}
+
+impl BoreAt {
+    fn reading(&self) -> Result<BoreReading, Error> {
+        Ok(BoreReading {
+            at: Clock::new(self.at).said("at")?,
+            depth: self.depth,
+            diameter: self.diameter,
+            gauge: self.gauge.unwrap_or(Gauge::TwoPoint),
+        })
+    }
+}
+
 impl Ask for Bore {
     type Answer = BoreAnswer;
 
     fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let mut readings = Vec::with_capacity(self.readings.len());
-        for (index, reading) in self.readings.iter().enumerate() {
-            let at = Clock::new(reading.at)
-                .map_err(|e| under(named(&e, "at"), &alloc::format!("readings[{index}]")))?;
-            readings.push(BoreReading {
-                at,
-                depth: reading.depth,
-                diameter: reading.diameter,
-                gauge: reading.gauge.unwrap_or(Gauge::TwoPoint),
-            });
-        }
-        let of_readings = |e: Error| said_of(&e, &[], "readings");
-        let survey = BoreSurvey::new(readings).map_err(of_readings)?;
-        let shape = survey.shape().map_err(of_readings)?;
-        let decision = self
-            .limits
-            .map(|limits| survey.against(&limits, self.rule.unwrap_or_default()));
-        Ok(Answered {
-            answer: BoreAnswer { shape, decision },
-            basis: Basis::graded(self.limits.map_or(Grade::Derived, |l| l.grade()))
-                .by("largest and smallest diameter; an ellipse through three axes or more")
-                .noting("two-point readings cannot see odd lobes"),
-        })
+        let readings = each(&self.readings, "readings", BoreAt::reading)?;
+        let survey = BoreSurvey::new(readings).said("readings")?;
+        let rule = self.rule.unwrap_or_default();
+        let answer = BoreAnswer {
+            shape: survey.shape().said("readings")?,
+            decision: self.limits.map(|limits| survey.against(&limits, rule)),
+        };
+        let basis = Basis::graded(self.limits.map_or(Grade::Derived, |l| l.grade()))
+            .by("largest and smallest diameter; an ellipse through three axes or more")
+            .noting("two-point readings cannot see odd lobes");
+        Ok(Answered { answer, basis })
     }
 }

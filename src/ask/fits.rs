@@ -1,13 +1,11 @@
 //! `fit_limits`: limits of a size.
 
-use super::said::said_of;
-use super::told::answer;
-use super::told::told;
+use super::said::Said;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{FitClass, iso286_sources, limit_deviations};
-use crate::measure::{Decision, Outcome};
+use crate::measure::Bound;
 use crate::quantity::{Length, settled_mm};
-use crate::read::{Shape, form, known_words};
+use crate::read::{Shape, answer, form, told};
 
 /// A deviation as tables print it: whole micrometres without a decimal point, else tenths.
 ///
@@ -37,8 +35,6 @@ impl serde::Serialize for Micrometres {
 told! {
     Micrometres => Shape::Number,
     FitClass => Shape::Text { what: "a tolerance class" },
-    Outcome => Shape::Word(known_words::<Outcome>),
-    Decision => Shape::Report { what: "outcome, why, conformance_probability, margin_mm, rule, grade" },
 }
 
 form! {
@@ -79,28 +75,19 @@ impl Ask for FitLimits {
     type Answer = FitLimitsAnswer;
 
     fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let names = [
-            ("class", "class"),
-            ("letter", "class"),
-            ("grade", "class"),
-            ("deviation", "class"),
-        ];
-        let found = limit_deviations(self.nominal, self.class)
-            .map_err(|e| said_of(&e, &names, "nominal"))?;
-        let limits = found
-            .around(self.nominal)
-            .map_err(|e| said_of(&e, &[], "nominal"))?;
-        let end = |bound: Option<Length>| bound.map(settled_mm).unwrap_or_default();
-        Ok(Answered {
-            answer: FitLimitsAnswer {
-                lower_um: Micrometres(found.lower_um()),
-                upper_um: Micrometres(found.upper_um()),
-                min_mm: end(limits.lower().known()),
-                max_mm: end(limits.upper().known()),
-                nominal_mm: settled_mm(self.nominal),
-                class: self.class,
-            },
-            basis: Basis::graded(crate::Grade::Standard).with_tables(&iso286_sources()),
-        })
+        let names = ["class", "letter", "grade", "deviation"].map(|theirs| (theirs, "class"));
+        let found = limit_deviations(self.nominal, self.class).said_by(&names, "nominal")?;
+        let limits = found.around(self.nominal).said("nominal")?;
+        let end = |bound: Bound| bound.known().map(settled_mm).unwrap_or_default();
+        let answer = FitLimitsAnswer {
+            lower_um: Micrometres(found.lower_um()),
+            upper_um: Micrometres(found.upper_um()),
+            min_mm: end(limits.lower()),
+            max_mm: end(limits.upper()),
+            nominal_mm: settled_mm(self.nominal),
+            class: self.class,
+        };
+        let basis = Basis::graded(crate::Grade::Standard).with_tables(&iso286_sources());
+        Ok(Answered { answer, basis })
     }
 }

@@ -3,11 +3,10 @@
 use alloc::format;
 use alloc::string::String;
 
-use super::said::said_of;
-use super::told::answer;
+use super::said::{ONE, Said, second};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::Text;
-use crate::read::form;
+use crate::read::{answer, form};
 use crate::standard::Shell;
 use crate::thread::{Hand, Side, Turn, hand_pattern, turning};
 use crate::{Error, ErrorKind};
@@ -50,84 +49,61 @@ answer! {
     }
 }
 
+impl HandOf {
+    fn told(&self, of: impl Into<Text>, hand: Hand, why: &'static str) -> HandAnswer {
+        HandAnswer {
+            of: of.into(),
+            side: self.side,
+            hand,
+            tighten: hand.tighten(),
+            loosen: hand.loosen(),
+            why,
+            tap_marked: match hand {
+                Hand::Left => "LH",
+                Hand::Right => "RH or unmarked",
+            },
+        }
+    }
+
+    /// A row of the tables or of the shop that states its hands.
+    fn row(&self, row: &Shell) -> Result<Answered<HandAnswer>, Error> {
+        let fact = row.hand_fact(self.side).filter(|fact| fact.is_known());
+        let hand = row.hand(self.side);
+        let known = hand.zip(fact.and_then(crate::Fact::evidence));
+        let (hand, evidence) = known.ok_or_else(|| {
+            let problem = format!("the row of {} states no hand for that side", row.name);
+            let remedy = "look at the thread: a right-hand thread rises to the right";
+            Error::new(ErrorKind::NotTabulated, "shell", &row.code, problem, remedy)
+        })?;
+        let answer = self.told(row.name.clone(), hand, "as the row of the table states it");
+        let basis = Basis::graded(evidence.worth()).citing(evidence.sources());
+        Ok(Answered { answer, basis })
+    }
+}
+
 impl Ask for HandOf {
     type Answer = HandAnswer;
 
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let (name, field) = match (&self.shell, &self.pattern) {
-            (Some(name), None) => (name, "shell"),
-            (None, Some(name)) => (name, "pattern"),
-            (Some(_), Some(name)) => {
-                return Err(Error::new(
-                    ErrorKind::Contradiction,
-                    "pattern",
-                    name,
-                    "a shell and a pattern are two questions",
-                    "state one of them",
-                )
-                .into());
-            }
-            (None, None) => return Err(crate::read::missing("shell").into()),
-        };
-        let marked = |hand| match hand {
-            Hand::Left => "LH",
-            Hand::Right => "RH or unmarked",
-        };
-        let known = match hand_pattern(name) {
-            Ok(pattern) => pattern,
-            Err(error) if field == "pattern" => return Err(said_of(&error, &[], field).into()),
-            Err(error) => {
-                // A row of the tables or of the shop that states its hands.
-                let row = context
-                    .tables
-                    .find::<Shell>(name)
-                    .map_err(|_| said_of(&error, &[], field))?;
-                let fact = row.hand_fact(self.side).filter(|fact| fact.is_known());
-                let (Some(hand), Some(evidence)) =
-                    (row.hand(self.side), fact.and_then(crate::Fact::evidence))
-                else {
-                    return Err(Error::new(
-                        ErrorKind::NotTabulated,
-                        field,
-                        name,
-                        format!("the row of {} states no hand for that side", row.name),
-                        "look at the thread: a right-hand thread rises to the right",
-                    )
-                    .into());
-                };
-                return Ok(Answered {
-                    answer: HandAnswer {
-                        of: row.name.clone(),
-                        side: self.side,
-                        hand,
-                        tighten: hand.tighten(),
-                        loosen: hand.loosen(),
-                        why: "as the row of the table states it",
-                        tap_marked: marked(hand),
-                    },
-                    basis: Basis::graded(evidence.worth()).citing(evidence.sources()),
-                });
-            }
-        };
-        let turn = turning(known, self.side).map_err(|e| said_of(&e, &[], "side"))?;
-        let mut basis = Basis::of(turn.evidence);
-        if let Some(side) = known
-            .side(self.side)
-            .filter(|side| !side.disputed.is_empty())
-        {
-            basis = basis.noting(format!("disputed: another source {}", side.disputed));
-        }
-        Ok(Answered {
-            answer: HandAnswer {
-                of: known.name.into(),
-                side: self.side,
-                hand: turn.hand,
-                tighten: turn.tighten,
-                loosen: turn.loosen,
-                why: turn.reason.words(),
-                tap_marked: marked(turn.hand),
+        let pattern = match (&self.shell, &self.pattern) {
+            (Some(name), None) => match (hand_pattern(name), context.tables.find::<Shell>(name)) {
+                (Ok(pattern), _) => pattern,
+                (_, Ok(row)) => return Ok(self.row(row)?),
+                (Err(unknown), _) => return Err(unknown.named("shell").into()),
             },
-            basis,
-        })
+            (None, Some(name)) => hand_pattern(name).said("pattern")?,
+            (None, None) => return Err(crate::read::missing("shell").into()),
+            (Some(_), Some(_)) => {
+                let problem = "a shell and a pattern are two questions";
+                return Err(second("pattern", problem, ONE).into());
+            }
+        };
+        let turn = turning(pattern, self.side).said("side")?;
+        let answer = self.told(pattern.name, turn.hand, turn.reason.words());
+        let mut basis = Basis::of(turn.evidence);
+        if !turn.disputed.is_empty() {
+            basis = basis.noting(format!("disputed: another source {}", turn.disputed));
+        }
+        Ok(Answered { answer, basis })
     }
 }

@@ -4,16 +4,14 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use serde::Serialize;
-
-use super::rows::walk_row;
-use super::said::{named, said_of};
+use super::rows::rows_named;
+use super::said::Said;
 use super::{Answered, Ask, Basis, Context, Refusal};
-use crate::evidence::{Citation, Evidence};
+use crate::evidence::Citation;
 use crate::identify::{Identification, Observation, Options, identify};
-use crate::read::{Field, Read, Shape, Tree, form, text};
+use crate::read::{Read, Shape, Tree, form, text};
 use crate::standard::{
-    Axle, BrakeMount, CrownSeat, HeadSeat, InShop, Place, Seatpost, Shell, Steerer, ThreadUse,
+    Axle, BrakeMount, CrownSeat, HeadSeat, Place, Row, Seatpost, Shell, Steerer, ThreadUse,
 };
 use crate::thread::ThreadSize;
 use crate::{Error, ErrorKind, Grade};
@@ -30,9 +28,9 @@ use crate::{Error, ErrorKind, Grade};
 pub struct Readings(pub Vec<(String, String)>);
 
 /// What was observed of one kind: one text or several.
-struct Said(Vec<String>);
+struct Lines(Vec<String>);
 
-impl Read for Said {
+impl Read for Lines {
     const SHAPE: Shape = Shape::List(&Shape::Text { what: "a reading" });
 
     fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
@@ -57,16 +55,12 @@ impl Read for Readings {
             return context.expected(tree, "an object with a value for each observation");
         };
         if fields.len() > MOST_KINDS {
-            return context.keep(Err(Error::new(
-                ErrorKind::TooLarge,
-                "",
-                fields.len(),
-                "more than can be observed at one place",
-                format!("at most {MOST_KINDS}"),
-            )));
+            let problem = "more than can be observed at one place";
+            let (kind, most) = (ErrorKind::TooLarge, format!("at most {MOST_KINDS}"));
+            return context.keep(Err(Error::new(kind, "", fields.len(), problem, most)));
         }
-        let said: Vec<(String, Said)> = Vec::read(tree, context)?;
-        let each = |(name, Said(lines)): (String, Said)| {
+        let said: Vec<(String, Lines)> = Vec::read(tree, context)?;
+        let each = |(name, Lines(lines)): (String, Lines)| {
             lines.into_iter().map(move |line| (name.clone(), line))
         };
         Some(Self(said.into_iter().flat_map(each).collect()))
@@ -97,129 +91,28 @@ form! {
     }
 }
 
-/// Which standard it is; serializes as the identification itself.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(transparent)]
-pub struct IdentifyAnswer(pub Identification);
-
-const TEXT: Shape = Shape::Text { what: "text" };
-const OBJECT: Shape = Shape::Report {
-    what: "see the type of this name in the documentation",
-};
-
-const fn field(name: &'static str, words: &'static str, shape: Shape) -> Field {
-    Field {
-        name,
-        words,
-        shape,
-        needed: true,
-    }
-}
-
-impl IdentifyAnswer {
-    pub(super) const FIELDS: &'static [Field] = &[
-        field("place", "the place that was asked about", TEXT),
-        field(
-            "outcome",
-            "identified, ambiguous, unlisted or cannot_tell",
-            Shape::Word(outcomes),
-        ),
-        field(
-            "code",
-            "the standard, when identified",
-            Shape::OrNull(&TEXT),
-        ),
-        field(
-            "between",
-            "what is left, when ambiguous or identified",
-            Shape::List(&TEXT),
-        ),
-        field("sentence", "the answer in words", TEXT),
-        field(
-            "decided_by",
-            "rule and feature that decided",
-            Shape::OrNull(&OBJECT),
-        ),
-        field(
-            "belief",
-            "what became of the belief: confirmed, contradicted, not_tested",
-            Shape::OrNull(&TEXT),
-        ),
-        field(
-            "interchange",
-            "whether all that is left interchanges",
-            Shape::YesNo,
-        ),
-        field(
-            "next",
-            "what to measure next: measure, instrument, separates, bits, cost",
-            Shape::List(&OBJECT),
-        ),
-        field(
-            "inseparable",
-            "whether no measurement could separate what is left",
-            Shape::YesNo,
-        ),
-        field("doubts", "readings that look wrong", Shape::List(&OBJECT)),
-        field("notes", "what else to know", Shape::List(&TEXT)),
-        field(
-            "candidates",
-            "every candidate: code, name, share, standing, excluded, width_mm, thread, grade",
-            Shape::List(&OBJECT),
-        ),
-    ];
-}
-
-fn outcomes() -> Vec<String> {
-    ["identified", "ambiguous", "unlisted", "cannot_tell"]
-        .map(String::from)
-        .to_vec()
-}
-
-/// The evidence of the rows that are left.
-fn rows_left(
-    context: &Context<'_>,
-    place: &Place,
-    codes: &[crate::evidence::Text],
-    visit: &mut dyn FnMut(&Evidence),
-) {
-    fn of<R: InShop>(
-        context: &Context<'_>,
-        codes: &[crate::evidence::Text],
-        visit: &mut dyn FnMut(&Evidence),
-    ) {
-        for row in context.tables.all::<R>() {
-            if codes.iter().any(|code| code == row.code()) {
-                walk_row(row, visit);
-            }
-        }
-    }
+/// The family of the rows that a place is identified among.
+fn family(place: &Place) -> &'static str {
     match place.whole() {
-        Place::Shell => of::<Shell>(context, codes, visit),
-        Place::HeadTube(_) => of::<HeadSeat>(context, codes, visit),
-        Place::Crown => of::<CrownSeat>(context, codes, visit),
-        Place::Steerer => of::<Steerer>(context, codes, visit),
-        Place::SeatTube | Place::Seatpost => of::<Seatpost>(context, codes, visit),
-        Place::Brake(_) => of::<BrakeMount>(context, codes, visit),
-        Place::Dropout(..) => of::<Axle>(context, codes, visit),
-        _ => {
-            of::<ThreadUse>(context, codes, visit);
-        }
+        Place::Shell => Shell::FAMILY,
+        Place::HeadTube(_) => HeadSeat::FAMILY,
+        Place::Crown => CrownSeat::FAMILY,
+        Place::Steerer => Steerer::FAMILY,
+        Place::SeatTube | Place::Seatpost => Seatpost::FAMILY,
+        Place::Brake(_) => BrakeMount::FAMILY,
+        Place::Dropout(..) => Axle::FAMILY,
+        _ => ThreadUse::FAMILY,
     }
 }
 
 impl Ask for Identify {
-    type Answer = IdentifyAnswer;
+    type Answer = Identification;
 
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let seen = self
-            .readings
-            .0
-            .iter()
-            .map(|(key, value)| {
-                Observation::read(key, value).map_err(|e| named(&e, format!("readings.{key}")))
-            })
-            .collect::<Result<Vec<_>, Error>>()?;
+        let seen = self.readings.0.iter().map(|(key, value)| {
+            Observation::read(key, value).map_err(|e| e.named(format!("readings.{key}")))
+        });
+        let seen = seen.collect::<Result<Vec<_>, Error>>()?;
         let tools: Vec<&str> = self.tools.iter().map(String::as_str).collect();
         let options = Options {
             shop: context.tables().shop(),
@@ -228,26 +121,22 @@ impl Ask for Identify {
             unfinished: self.unfinished.unwrap_or_default(),
             ..Options::default()
         };
-        let found = identify(self.place.clone(), &seen, &options)
-            .map_err(|e| said_of(&e, &[("instrument", "tools")], "readings"))?;
+        let found = identify(self.place.clone(), &seen, &options);
+        let found = found.said_by(&[("instrument", "tools")], "readings")?;
         let mut sources: Vec<Citation> = Vec::new();
-        rows_left(
-            context,
-            &self.place,
-            found.outcome.left(),
-            &mut |evidence| {
-                sources.extend(evidence.sources().iter().cloned());
-            },
-        );
-        let grade = found
-            .grade()
-            .or_else(|| found.candidates.iter().filter_map(|c| c.grade).min())
-            .unwrap_or(Grade::Derived);
+        for code in found.outcome.left() {
+            for (_, row) in rows_named(context, Some(family(&self.place)), code) {
+                row.walk(&mut |evidence| sources.extend(evidence.sources().iter().cloned()));
+            }
+        }
+        let compared = || found.candidates.iter().filter_map(|c| c.grade).min();
+        let grade = found.grade().or_else(compared).unwrap_or(Grade::Derived);
+        let basis = Basis::graded(grade)
+            .by("excluded beyond k standard uncertainties, ranked by likelihood")
+            .citing(&sources);
         Ok(Answered {
-            answer: IdentifyAnswer(found),
-            basis: Basis::graded(grade)
-                .by("excluded beyond k standard uncertainties, ranked by likelihood")
-                .citing(&sources),
+            answer: found,
+            basis,
         })
     }
 }

@@ -4,7 +4,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 
-use serde::{Deserialize, Serialize, Serializer};
+use serde::{Deserialize, Serialize};
 
 use super::{Answer, Context, Question, Refusal};
 use crate::read::Tree;
@@ -32,23 +32,13 @@ pub struct Reply {
 }
 
 /// What a line is called by: echoed as it came.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(untagged)]
 enum Id<'a> {
     None,
     Whole(i64),
     Large(u64),
     Text(Cow<'a, str>),
-}
-
-impl Serialize for Id<'_> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        match self {
-            Self::None => serializer.serialize_none(),
-            Self::Whole(n) => serializer.serialize_i64(*n),
-            Self::Large(n) => serializer.serialize_u64(*n),
-            Self::Text(text) => serializer.serialize_str(text),
-        }
-    }
 }
 
 /// Longest id that is echoed.
@@ -66,48 +56,82 @@ impl<'a> Id<'a> {
     }
 
     /// The id of a line that is broken further on, where it stands first.
-    fn before_the_break(line: &'a str) -> Self {
-        let rest = line
-            .trim_start()
-            .strip_prefix('{')
-            .and_then(|rest| rest.trim_start().strip_prefix("\"id\""))
-            .and_then(|rest| rest.trim_start().strip_prefix(':'));
-        rest.and_then(|rest| {
-            let mut reader = serde_json::Deserializer::from_str(rest);
-            Tree::deserialize(&mut reader).ok()
-        })
-        .and_then(|tree| Self::of(&tree))
-        .unwrap_or(Self::None)
+    fn before_the_break(line: &'a str) -> Option<Self> {
+        let rest = line.trim_start().strip_prefix('{')?;
+        let rest = rest.trim_start().strip_prefix("\"id\"")?;
+        let mut reader = serde_json::Deserializer::from_str(rest.trim_start().strip_prefix(':')?);
+        Self::of(&Tree::deserialize(&mut reader).ok()?)
     }
 }
 
 #[derive(Serialize)]
-struct AnswerLine<'a> {
+struct Line<'a> {
     id: Id<'a>,
-    answer: &'a Answer,
+    #[serde(flatten)]
+    told: Told<'a>,
 }
 
 #[derive(Serialize)]
-struct ErrorLine<'a> {
-    id: Id<'a>,
-    error: &'a Refusal,
+#[serde(rename_all = "snake_case")]
+enum Told<'a> {
+    Answer(&'a Answer),
+    Error(&'a Refusal),
 }
+
+fn line_error(kind: ErrorKind, problem: String, remedy: &'static str) -> Refusal {
+    Error::new(kind, "line", "", problem, remedy).into()
+}
+
+/// The line as a tree.
+fn read(bytes: &[u8]) -> Result<Tree<'_>, (Id<'_>, Refusal)> {
+    let nameless = |kind, problem, remedy| (Id::None, line_error(kind, problem, remedy));
+    if bytes.len() > LONGEST_LINE {
+        let problem = format!("a line of more than {LONGEST_LINE} bytes");
+        let remedy = "one question a line";
+        return Err(nameless(ErrorKind::TooLarge, problem, remedy));
+    }
+    let text = core::str::from_utf8(bytes).map_err(|e| {
+        let problem = format!("not UTF-8 at byte {}", e.valid_up_to());
+        nameless(ErrorKind::Text, problem, "write the line in UTF-8")
+    })?;
+    if text.trim().is_empty() {
+        let (problem, remedy) = ("an empty line".into(), "write one question a line");
+        return Err(nameless(ErrorKind::Missing, problem, remedy));
+    }
+    serde_json::from_str(text).map_err(|e| {
+        let broken = e.to_string().replace(" at line 1 column ", ", column ");
+        let remedy = "write one JSON object a line";
+        let refusal = line_error(ErrorKind::Text, format!("not JSON: {broken}"), remedy);
+        (Id::before_the_break(text).unwrap_or(Id::None), refusal)
+    })
+}
+
+/// What a line is called by.
+fn named<'a>(tree: &Tree<'a>) -> Result<Id<'a>, Error> {
+    let Tree::Fields(fields) = tree else {
+        return Ok(Id::None);
+    };
+    let Some((_, id)) = fields.iter().find(|(key, _)| key == "id") else {
+        return Ok(Id::None);
+    };
+    Id::of(id).ok_or_else(|| {
+        let problem = "an id is a short text or a whole number";
+        let remedy = "number the lines, or leave the id out";
+        Error::new(ErrorKind::Text, "id", id.word(), problem, remedy)
+    })
+}
+
+/// What is written where nothing can be: numbers and texts always have a JSON form, so that nothing panics.
+const UNWRITTEN: &str = r#"{"id":null,"error":{"kind":"text","field":"line","message":"cannot be written","remedy":"ask again"}}"#;
 
 fn refused(id: Id<'_>, refusal: &Refusal) -> Reply {
-    let json = serde_json::to_string(&ErrorLine { id, error: refusal });
+    let told = Told::Error(refusal);
+    let json = serde_json::to_string(&Line { id, told });
+    let json = json.unwrap_or_else(|_| UNWRITTEN.into());
     Reply {
-        // Numbers and texts always have a JSON form; this is here so that nothing can panic.
-        json: json.unwrap_or_else(|_| String::from(r#"{"id":null,"error":{"kind":"text","field":"line","message":"cannot be written","remedy":"ask again"}}"#)),
+        json,
         answered: false,
     }
-}
-
-fn line_error(
-    kind: ErrorKind,
-    problem: impl Into<Cow<'static, str>>,
-    remedy: &'static str,
-) -> Refusal {
-    Error::new(kind, "line", "", problem, remedy).into()
 }
 
 /// Answers one line. Anything that can be read gets a reply: an answer, or an error that says which field and what to do.
@@ -124,95 +148,34 @@ fn line_error(
 /// ```
 #[must_use]
 pub fn answer_line(line: impl AsRef<[u8]>, context: &Context<'_>) -> Reply {
-    let bytes = line.as_ref();
-    if bytes.len() > LONGEST_LINE {
-        return refused(
-            Id::None,
-            &line_error(
-                ErrorKind::TooLarge,
-                format!("a line of more than {LONGEST_LINE} bytes"),
-                "one question a line",
-            ),
-        );
-    }
-    let text = match core::str::from_utf8(bytes) {
-        Ok(text) => text,
-        Err(e) => {
-            return refused(
-                Id::None,
-                &line_error(
-                    ErrorKind::Text,
-                    format!("not UTF-8 at byte {}", e.valid_up_to()),
-                    "write the line in UTF-8",
-                ),
-            );
-        }
+    let read = read(line.as_ref()).and_then(|tree| match named(&tree) {
+        Ok(id) => Ok((id, tree)),
+        Err(e) => Err((Id::None, e.into())),
+    });
+    let (id, tree) = match read {
+        Ok(read) => read,
+        Err((id, refusal)) => return refused(id, &refusal),
     };
-    if text.trim().is_empty() {
-        return refused(
-            Id::None,
-            &line_error(
-                ErrorKind::Missing,
-                "an empty line",
-                "write one question a line",
-            ),
-        );
-    }
-    let tree: Tree<'_> = match serde_json::from_str(text) {
-        Ok(tree) => tree,
-        Err(e) => {
-            return refused(
-                Id::before_the_break(text),
-                &line_error(
-                    ErrorKind::Text,
-                    format!(
-                        "not JSON: {}",
-                        e.to_string().replace(" at line 1 column ", ", column ")
-                    ),
-                    "write one JSON object a line",
-                ),
-            );
-        }
+    let question = Question::from_tree(tree, context.tables());
+    let answer = match question.and_then(|question| question.answer(context)) {
+        Ok(answer) => answer,
+        Err(refusal) => return refused(id, &refusal),
     };
-    let id = match &tree {
-        Tree::Fields(fields) => match fields.iter().find(|(key, _)| key == "id") {
-            Some((_, id)) => match Id::of(id) {
-                Some(id) => id,
-                None => {
-                    let error = Error::new(
-                        ErrorKind::Text,
-                        "id",
-                        id.word(),
-                        "an id is a short text or a whole number",
-                        "number the lines, or leave the id out",
-                    );
-                    return refused(Id::None, &error.into());
-                }
-            },
-            None => Id::None,
+    let told = Told::Answer(&answer);
+    match serde_json::to_string(&Line {
+        id: id.clone(),
+        told,
+    }) {
+        Ok(json) => Reply {
+            json,
+            answered: true,
         },
-        _ => Id::None,
-    };
-    let answer =
-        Question::from_tree(tree, context.tables()).and_then(|question| question.answer(context));
-    match answer {
-        Ok(answer) => match serde_json::to_string(&AnswerLine {
-            id: id.clone(),
-            answer: &answer,
-        }) {
-            Ok(json) => Reply {
-                json,
-                answered: true,
-            },
-            Err(e) => refused(
+        Err(e) => {
+            let problem = format!("the answer has no JSON form: {e}");
+            refused(
                 id,
-                &line_error(
-                    ErrorKind::NotApplicable,
-                    format!("the answer has no JSON form: {e}"),
-                    "ask for less",
-                ),
-            ),
-        },
-        Err(refusal) => refused(id, &refusal),
+                &line_error(ErrorKind::NotApplicable, problem, "ask for less"),
+            )
+        }
     }
 }

@@ -2,15 +2,12 @@
 
 use alloc::string::{String, ToString};
 
-use super::said::{bare, said_of};
+use super::said::Said;
 use super::strength::three_places;
-use super::threads::MinMax;
-use super::told::answer;
 use super::{Answered, Ask, Basis, Context, Refusal};
-use crate::Grade;
 use crate::measure::Reading;
 use crate::quantity::{Length, settled_mm};
-use crate::read::form;
+use crate::read::{Between, answer, form};
 use crate::thread::{
     BasicDiameters, Designation, Grounds, Mates, ThreadSize, ThreeWire as Wires, VISIBLE_DRIFT,
     mismatch,
@@ -32,6 +29,22 @@ form! {
         b: Designation,
         /// Drift that the eye sees against a gauge leaf; 0.15 mm unless stated (common practice).
         visible: Option<Length>,
+    }
+
+    /// `three_wire`: which wire, and what pitch diameter does the size over wires mean?
+    ///
+    /// ```
+    /// use framegauge::ask::{Ask, Context, ThreeWire};
+    /// let question = ThreeWire { thread: "M10x1".parse().unwrap(), wire: None, over_wires: None };
+    /// assert_eq!(question.answer(&Context::default()).unwrap().answer.best_wire_mm, 0.57735);
+    /// ```
+    ThreeWire {
+        /// The thread of the screw.
+        thread: Designation,
+        /// Diameter of the wires; the best wire unless stated.
+        wire: Option<Length>,
+        /// Size measured over the wires; without it the size over wires of the basic pitch diameter is told.
+        over_wires: Option<Reading>,
     }
 }
 
@@ -57,72 +70,13 @@ answer! {
         /// The same in a sentence.
         words: String,
     }
-}
 
-impl Ask for PitchMismatch {
-    type Answer = PitchMismatchAnswer;
-
-    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let found = mismatch(&self.a, &self.b);
-        let visible = found
-            .drift
-            .turns_until_visible(self.visible.unwrap_or(VISIBLE_DRIFT))
-            .map_err(|e| said_of(&e, &[], "visible"))?;
-        let grade = [self.a, self.b]
-            .iter()
-            .filter_map(|thread| BasicDiameters::of(&thread.size).ok())
-            .map(|basic| basic.evidence().worth())
-            .min();
-        let basis = Basis::reckoned("drift = difference of the pitches; it binds when the drift times cot(half flank angle) uses up the difference of the pitch diameters")
-            .at_best(grade)
-            .citing(
-                [self.a, self.b]
-                    .iter()
-                    .filter_map(|thread| BasicDiameters::of(&thread.size).ok())
-                    .flat_map(|basic| basic.evidence().sources()),
-            );
-        Ok(Answered {
-            answer: PitchMismatchAnswer {
-                mates: found.mates,
-                grounds: found.grounds,
-                drift_per_turn_mm: settled_mm(found.drift.per_turn),
-                turns_until_visible: visible.map(three_places),
-                turns_until_binding: found.turns_until_binding.map(three_places),
-                pitch_diameters_apart_min_mm: settled_mm(found.apart_min),
-                pitch_diameters_apart_max_mm: settled_mm(found.apart_max),
-                wider: found.wider,
-                words: found.to_string(),
-            },
-            basis,
-        })
-    }
-}
-
-form! {
-    /// `three_wire`: which wire, and what pitch diameter does the size over wires mean?
-    ///
-    /// ```
-    /// use framegauge::ask::{Ask, Context, ThreeWire};
-    /// let question = ThreeWire { thread: "M10x1".parse().unwrap(), wire: None, over_wires: None };
-    /// assert_eq!(question.answer(&Context::default()).unwrap().answer.best_wire_mm, 0.57735);
-    /// ```
-    ThreeWire {
-        /// The thread of the screw.
-        thread: Designation,
-        /// Diameter of the wires; the best wire unless stated.
-        wire: Option<Length>,
-        /// Size measured over the wires; without it the size over wires of the basic pitch diameter is told.
-        over_wires: Option<Reading>,
-    }
-}
-
-answer! {
     /// Three wires on a screw thread.
     ThreeWireAnswer {
         /// The wire that touches at the pitch line.
         best_wire_mm: f64,
         /// Wires that rest on the flanks and stand out of the crests.
-        usable_wires_mm: MinMax,
+        usable_wires_mm: Between,
         /// The wire that the rest is told for.
         wire_mm: f64,
         /// Size over these wires at the basic pitch diameter; null where the form is not known well enough.
@@ -132,46 +86,62 @@ answer! {
     }
 }
 
+impl Ask for PitchMismatch {
+    type Answer = PitchMismatchAnswer;
+
+    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
+        let found = mismatch(&self.a, &self.b);
+        let visible = self.visible.unwrap_or(VISIBLE_DRIFT);
+        let visible = found.drift.turns_until_visible(visible).said("visible")?;
+        let basics = [self.a, self.b].map(|thread| BasicDiameters::of(&thread.size).ok());
+        let basics = || basics.iter().flatten().map(BasicDiameters::evidence);
+        let basis = Basis::reckoned("drift = difference of the pitches; it binds when the drift times cot(half flank angle) uses up the difference of the pitch diameters")
+            .at_best(basics().map(|evidence| evidence.worth()).min())
+            .citing(basics().flat_map(|evidence| evidence.sources()));
+        let answer = PitchMismatchAnswer {
+            mates: found.mates,
+            grounds: found.grounds,
+            drift_per_turn_mm: settled_mm(found.drift.per_turn),
+            turns_until_visible: visible.map(three_places),
+            turns_until_binding: found.turns_until_binding.map(three_places),
+            pitch_diameters_apart_min_mm: settled_mm(found.apart_min),
+            pitch_diameters_apart_max_mm: settled_mm(found.apart_max),
+            wider: found.wider,
+            words: found.to_string(),
+        };
+        Ok(Answered { answer, basis })
+    }
+}
+
 impl Ask for ThreeWire {
     type Answer = ThreeWireAnswer;
 
     fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let wires = Wires::of(&self.thread.size).map_err(|e| said_of(&e, &[], "thread"))?;
+        let wires = Wires::of(&self.thread.size).said("thread")?;
         let wire = self.wire.unwrap_or_else(|| wires.best_wire());
         let names = [("over wires", "over_wires"), ("wire", "wire")];
         let basic = BasicDiameters::of(&self.thread.size).ok();
-        let over = match &basic {
-            Some(basic) => Some(
-                wires
-                    .over_wires(basic.pitch_diameter, wire)
-                    .map_err(|e| said_of(&e, &names, "wire"))?,
-            ),
-            None => None,
-        };
-        let measured = self
+        let over = basic
+            .as_ref()
+            .map(|basic| wires.over_wires(basic.pitch_diameter, wire));
+        let read = self
             .over_wires
-            .map(|reading| wires.pitch_diameter_reading(&reading, wire))
-            .transpose()
-            .map_err(|e| said_of(&e, &names, "over_wires"))?;
-        let usable = wires
-            .usable_wires()
-            .map_err(|e| bare(&e).within("thread"))?;
+            .map(|reading| wires.pitch_diameter_reading(&reading, wire));
+        let answer = ThreeWireAnswer {
+            best_wire_mm: settled_mm(wires.best_wire()),
+            usable_wires_mm: wires.usable_wires().said("thread")?.into(),
+            wire_mm: settled_mm(wire),
+            over_wires_at_basic_mm: over.transpose().said_by(&names, "wire")?.map(settled_mm),
+            pitch_diameter: read.transpose().said_by(&names, "over_wires")?,
+        };
         let mut basis = Basis::reckoned("d2 = M - w (1 + 1/sin a) + P/2 cot a, a the half flank angle")
             .noting("the helix is left out, as for threads of one start; wires and force add their own error");
         if let Some(basic) = &basic {
+            let evidence = basic.evidence();
             basis = basis
-                .at_best(Some(basic.evidence().worth()))
-                .citing(basic.evidence().sources());
+                .at_best(Some(evidence.worth()))
+                .citing(evidence.sources());
         }
-        Ok(Answered {
-            answer: ThreeWireAnswer {
-                best_wire_mm: settled_mm(wires.best_wire()),
-                usable_wires_mm: usable.into(),
-                wire_mm: settled_mm(wire),
-                over_wires_at_basic_mm: over.map(settled_mm),
-                pitch_diameter: measured,
-            },
-            basis: basis.at_best(Some(Grade::Derived)),
-        })
+        Ok(Answered { answer, basis })
     }
 }

@@ -16,16 +16,14 @@
 //! assert_eq!((json["lower_um"].as_f64(), json["max_mm"].as_f64()), (Some(-33.0), Some(41.992)));
 //! ```
 
+use alloc::boxed::Box;
 use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-use crate::judge::{
-    AtTemperature, BoltLength, BoreFit, CaliperPlace, CaliperTilt, Coating, Conform, CupDepth,
-    Dropouts, Fit, Gauging, HoleToTap, HubWidth, Insertion, ParallelFaces, Ream, SeatpostForTube,
-    Shim, SpindleBinds, SpindleWidth, Verdict, Wall, WidthWindow,
-};
+use crate::identify::Identification;
+use crate::judge::{self, Verdict};
 use crate::plan::{Plan, Prepare};
 use crate::read::{Field, Tree, missing, twice};
 use crate::standard::{ShopRows, Tables};
@@ -50,25 +48,17 @@ mod said;
 mod schema;
 mod strength;
 mod threads;
-mod told;
 
+pub use self::{
+    convert::*, faces::*, fits::*, hand::*, identify::*, mating::*, press::*, rescue::*, rows::*,
+    strength::*, threads::*,
+};
+pub use crate::read::Told;
 pub use basis::{Answered, Basis};
-pub use convert::*;
-pub use faces::*;
-pub use fits::*;
-pub use hand::*;
-pub use identify::*;
 #[cfg(feature = "json")]
 pub use line::{LONGEST_LINE, Reply, answer_line};
-pub use mating::*;
-pub use press::*;
 pub use refusal::Refusal;
-pub use rescue::*;
-pub use rows::*;
 pub use schema::{Schema, schema};
-pub use strength::*;
-pub use threads::*;
-pub use told::Told;
 
 /// What every question is answered in: our tables, with a shop's own rows beside them.
 ///
@@ -114,11 +104,6 @@ pub trait Ask {
     /// # Errors
     /// Those of the room that answers, said of the fields of the question.
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal>;
-
-    /// The verdict on one place, where the answer is one.
-    fn verdict(_: &Self::Answer) -> Option<&Verdict> {
-        None
-    }
 }
 
 /// A question by name, with the fields that it takes and those that its answer holds.
@@ -142,7 +127,7 @@ pub struct QuestionForm {
 }
 
 macro_rules! questions {
-    ($( $(#[doc = $words:literal])+ $name:literal $(( $other:literal ))? $kind:ident -> $answer:ident; )*) => {
+    ($( $(#[doc = $words:literal])+ $name:literal $(( $other:literal ))? $kind:ident = $of:ty => $answer:ty; )*) => {
         /// Any question.
         ///
         /// ```
@@ -153,7 +138,7 @@ macro_rules! questions {
         #[derive(Debug, Clone, PartialEq)]
         #[non_exhaustive]
         pub enum Question {
-            $( $(#[doc = $words])+ $kind(alloc::boxed::Box<$kind>), )*
+            $( $(#[doc = $words])+ $kind(Box<$of>), )*
         }
 
         /// The answer to any question; serializes as the answer itself.
@@ -166,7 +151,7 @@ macro_rules! questions {
         #[derive(Debug, Clone, PartialEq)]
         #[non_exhaustive]
         pub enum Answer {
-            $( $(#[doc = $words])+ $kind(alloc::boxed::Box<Answered<$answer>>), )*
+            $( $(#[doc = $words])+ $kind(Box<Answered<$answer>>), )*
         }
 
         static FORMS: &[QuestionForm] = &[$(
@@ -174,8 +159,8 @@ macro_rules! questions {
                 name: $name,
                 other: &[$($other)?],
                 words: concat!($($words),+),
-                question: $kind::FIELDS,
-                answer: $answer::FIELDS,
+                question: <$of>::FIELDS,
+                answer: <$answer>::FIELDS,
             },
         )*];
 
@@ -187,7 +172,7 @@ macro_rules! questions {
                 context: &mut crate::read::Context<'_>,
             ) -> Option<Self> {
                 match name {
-                    $( $name $(| $other)? => $kind::from_fields(fields, context).map(|q| Self::$kind(alloc::boxed::Box::new(q))), )*
+                    $( $name $(| $other)? => <$of>::from_fields(fields, context).map(|q| Self::$kind(Box::new(q))), )*
                     other => context.under("ask", |context| context.keep(Err(unknown_question(other)))),
                 }
             }
@@ -198,7 +183,7 @@ macro_rules! questions {
             /// Those of the room that answers, said of the fields of the question.
             pub fn answer(&self, context: &Context<'_>) -> Result<Answer, Refusal> {
                 match self {
-                    $( Self::$kind(question) => Ask::answer(question.as_ref(), context).map(|a| Answer::$kind(alloc::boxed::Box::new(a))), )*
+                    $( Self::$kind(question) => Ask::answer(question.as_ref(), context).map(|a| Answer::$kind(Box::new(a))), )*
                 }
             }
 
@@ -224,7 +209,7 @@ macro_rules! questions {
             #[must_use]
             pub fn verdict(&self) -> Option<&Verdict> {
                 match self {
-                    $( Self::$kind(answered) => <$kind as Ask>::verdict(&answered.answer), )*
+                    $( Self::$kind(answered) => (&answered.answer as &dyn core::any::Any).downcast_ref(), )*
                 }
             }
         }
@@ -241,89 +226,90 @@ macro_rules! questions {
 
 questions! {
     /// What may this thread measure?
-    "thread_limits" ThreadLimits -> ThreadLimitsAnswer;
+    "thread_limits" ThreadLimits = ThreadLimits => ThreadLimitsAnswer;
     /// Deviations and limits of size of an ISO 286 class.
-    "fit_limits" FitLimits -> FitLimitsAnswer;
+    "fit_limits" FitLimits = FitLimits => FitLimitsAnswer;
     /// Which standard is this?
-    "identify" Identify -> IdentifyAnswer;
+    "identify" Identify = Identify => Identification;
     /// Which hand is the thread on this side, and which way does it turn?
-    "hand" HandOf -> HandAnswer;
+    "hand" HandOf = HandOf => HandAnswer;
     /// The whole frame: sheet in, plan out.
-    "prepare" Prepare -> Plan;
+    "prepare" Prepare = Prepare => Plan;
     /// Readings of one size held against its limits.
-    "conform" Conform -> Verdict;
+    "conform" Conform = judge::Conform => Verdict;
     /// The fit of two members: how tight, what is wanted of it, which is off, and what would cure it.
-    "fit" ("mate") Fit -> Verdict;
+    "fit" ("mate") Fit = judge::Fit => Verdict;
     /// What pressing one part into another does.
-    "press" PressIn -> PressAnswer;
+    "press" PressIn = PressIn => PressAnswer;
     /// A ring face from indicator readings: square, flat, how deep to cut, and whether.
-    "face" Face -> FaceAnswer;
+    "face" Face = Face => FaceAnswer;
     /// A bore from a few diameters: its size, or that it has none.
-    "bore_shape" Bore -> BoreAnswer;
+    "bore_shape" Bore = Bore => BoreAnswer;
     /// Do these two threads mate, and if not, when does it show and bind?
-    "pitch_mismatch" PitchMismatch -> PitchMismatchAnswer;
+    "pitch_mismatch" PitchMismatch = PitchMismatch => PitchMismatchAnswer;
     /// How much of a thread still bears.
-    "engagement" Bearing -> BearingAnswer;
+    "engagement" Bearing = Bearing => BearingAnswer;
     /// What strips a thread, and at which force.
-    "strip" Strip -> StripAnswer;
+    "strip" Strip = Strip => StripAnswer;
     /// Which wire, and what pitch diameter the size over wires means.
-    "three_wire" ThreeWire -> ThreeWireAnswer;
+    "three_wire" ThreeWire = ThreeWire => ThreeWireAnswer;
     /// Which seatposts go into this tube.
-    "seatpost_for_tube" SeatpostForTube -> Verdict;
+    "seatpost_for_tube" SeatpostForTube = judge::SeatpostForTube => Verdict;
     /// How deep a post must go in.
-    "insertion" Insertion -> Verdict;
+    "insertion" Insertion = judge::Insertion => Verdict;
     /// The shim between a tube and a post.
-    "shim" Shim -> Verdict;
+    "shim" Shim = judge::Shim => Verdict;
     /// Is a bore deep enough for the part in it?
-    "depth" CupDepth -> Verdict;
+    "depth" CupDepth = judge::CupDepth => Verdict;
     /// A shell with its spacers, held against the width that a unit wants.
-    "width_stack" WidthWindow -> Verdict;
+    "width_stack" WidthWindow = judge::WidthWindow => Verdict;
     /// Which bolt leaves enough thread behind a mount.
-    "bolt_length" BoltLength -> Verdict;
+    "bolt_length" BoltLength = judge::BoltLength => Verdict;
     /// A spindle or unit made for one width in a shell of another.
-    "spindle_width" SpindleWidth -> Verdict;
+    "spindle_width" SpindleWidth = judge::SpindleWidth => Verdict;
     /// Does a tilted brake mount make the caliper rub?
-    "caliper_tilt" CaliperTilt -> Verdict;
+    "caliper_tilt" CaliperTilt = judge::CaliperTilt => Verdict;
     /// A bore against its limits, depth by depth and direction by direction.
-    "bore" BoreFit -> Verdict;
+    "bore" BoreFit = judge::BoreFit => Verdict;
     /// A thread by its gauges, by what was seen of it, and by its bore.
-    "gauging" Gauging -> Verdict;
+    "gauging" Gauging = judge::Gauging => Verdict;
     /// The wall that an outside diameter and a bore leave.
-    "wall" Wall -> Verdict;
+    "wall" Wall = judge::Wall => Verdict;
     /// What reaming takes off and leaves.
-    "ream" Ream -> Verdict;
+    "ream" Ream = judge::Ream => Verdict;
     /// A hole before it is tapped.
-    "hole_to_tap" HoleToTap -> Verdict;
+    "hole_to_tap" HoleToTap = judge::HoleToTap => Verdict;
     /// The two end faces of a head tube: parallel or not.
-    "parallel_faces" ParallelFaces -> Verdict;
+    "parallel_faces" ParallelFaces = judge::ParallelFaces => Verdict;
     /// A hub in its dropouts: its width over the end caps.
-    "hub_width" HubWidth -> Verdict;
+    "hub_width" HubWidth = judge::HubWidth => Verdict;
     /// Where the caliper sits over its rotor.
-    "caliper_place" CaliperPlace -> Verdict;
+    "caliper_place" CaliperPlace = judge::CaliperPlace => Verdict;
     /// Two dropouts: spacing and angle.
-    "dropouts" Dropouts -> Verdict;
+    "dropouts" Dropouts = judge::Dropouts => Verdict;
     /// Why a spindle binds in two bearings.
-    "spindle_binds" SpindleBinds -> Verdict;
+    "spindle_binds" SpindleBinds = judge::SpindleBinds => Verdict;
     /// What a coating does to a reading.
-    "coating" Coating -> Verdict;
+    "coating" Coating = judge::Coating => Verdict;
     /// A press fit at other temperatures.
-    "temperature" AtTemperature -> Verdict;
+    "temperature" AtTemperature = judge::AtTemperature => Verdict;
     /// Worn, over-cut, stripped: what is left to do.
-    "rescue" RescueOf -> RescueAnswer;
+    "rescue" RescueOf = RescueOf => RescueAnswer;
     /// A row of the tables or of the shop, with its sources.
-    "standard" StandardRow -> StandardAnswer;
+    "standard" StandardRow = StandardRow => StandardAnswer;
     /// A quantity in other units.
-    "convert" Convert -> ConvertAnswer;
+    "convert" Convert = Convert => ConvertAnswer;
 }
 
 fn unknown_question(name: &str) -> Error {
     let names: Vec<&str> = FORMS.iter().map(|form| form.name).collect();
+    let remedy = alloc::format!("one of {}", names.join(", "));
     Error::new(
         ErrorKind::UnknownName,
         "ask",
         name,
         "no such question",
-        alloc::format!("one of {}", names.join(", ")),
+        remedy,
     )
 }
 
@@ -350,50 +336,29 @@ impl Question {
     /// ```
     pub fn from_tree(tree: Tree<'_>, tables: Tables<'_>) -> Result<Self, Refusal> {
         let Tree::Fields(mut fields) = tree else {
-            return Err(tree
-                .instead_of("an object such as {\"ask\":\"thread_limits\",\"thread\":\"M10x1-6H\"}")
-                .within("line")
-                .into());
+            let like = "an object such as {\"ask\":\"thread_limits\",\"thread\":\"M10x1-6H\"}";
+            return Err(tree.instead_of(like).within("line").into());
         };
-        let mut name = None;
-        let mut ids = 0;
-        let mut again = None;
-        fields.retain_mut(|(key, value)| match key.as_ref() {
-            "ask" => {
-                if name
-                    .replace(core::mem::replace(value, Tree::Null))
-                    .is_some()
-                {
-                    again = Some("ask");
-                }
-                false
-            }
-            "id" => {
-                ids += 1;
-                if ids > 1 {
-                    again = Some("id");
-                }
-                false
-            }
-            _ => true,
-        });
-        if let Some(field) = again {
+        let own = |name: &'static str| fields.iter().filter(move |(key, _)| key == name).count();
+        if let Some(field) = ["ask", "id"].into_iter().find(|name| own(name) > 1) {
             return Err(twice(field).into());
         }
-        match name {
-            Some(Tree::Text(name)) => {
-                let mut context = crate::read::Context::new(tables);
-                match Self::of(&name, &fields, &mut context) {
-                    Some(question) if context.met() == 0 => Ok(question),
-                    _ => Err(Refusal::all(context.into_defects())
-                        .unwrap_or_else(|| unknown_question(&name).into())),
-                }
-            }
-            Some(other) => Err(other
+        let asked = fields.iter().position(|(key, _)| key == "ask");
+        let (_, asked) = asked
+            .map(|at| fields.remove(at))
+            .ok_or_else(|| missing("ask"))?;
+        fields.retain(|(key, _)| key != "id");
+        let Tree::Text(name) = asked else {
+            return Err(asked
                 .instead_of("the name of a question")
                 .within("ask")
-                .into()),
-            None => Err(missing("ask").into()),
+                .into());
+        };
+        let mut context = crate::read::Context::new(tables);
+        match Self::of(&name, &fields, &mut context) {
+            Some(question) if context.met() == 0 => Ok(question),
+            _ => Err(Refusal::all(context.into_defects())
+                .unwrap_or_else(|| unknown_question(&name).into())),
         }
     }
 }

@@ -2,9 +2,7 @@
 
 use alloc::string::String;
 
-use super::said::{named, said_of};
-use super::told::answer;
-use super::told::told;
+use super::said::Said;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::{
     Caution, Fit, FitKind, Friction, HoleMember, JointShape, Material, MaterialKind, Out,
@@ -14,7 +12,7 @@ use crate::fit::{
 use crate::judge::MemberOf;
 use crate::measure::DecisionRule;
 use crate::quantity::{Length, Pressure, Ratio};
-use crate::read::{Read, Shape, Tree, form, known_words, words};
+use crate::read::{Read, Shape, Tree, answer, form, known_words, told, words};
 use crate::standard::Material as MaterialRow;
 use crate::{Error, ErrorKind};
 
@@ -28,29 +26,20 @@ told! {
 
 /// The fit of two members, its errors said of the fields `hole` and `shaft`.
 fn fit_of(hole: &MemberOf, shaft: &MemberOf, rule: Option<DecisionRule>) -> Result<Fit, Error> {
-    let outer: HoleMember = hole.member().map_err(|e| e.within("hole"))?;
-    let inner: ShaftMember = shaft.member().map_err(|e| e.within("shaft"))?;
-    fit_between(&outer, &inner, rule.unwrap_or_default()).map_err(|e| {
-        said_of(
-            &e,
-            &[("shaft", "shaft"), ("nominal", "shaft.nominal")],
-            "hole",
-        )
-    })
+    let outer: HoleMember = hole.member().under("hole")?;
+    let inner: ShaftMember = shaft.member().under("shaft")?;
+    let names = [("shaft", "shaft"), ("nominal", "shaft.nominal")];
+    fit_between(&outer, &inner, rule.unwrap_or_default()).said_by(&names, "hole")
 }
 
 /// What the tables say of a member. `ring` is the size of a ring that it would be.
-fn with_member(basis: Basis, member: &MemberOf, ring: RingSize) -> Basis {
-    let basis = if member.class.is_some() {
-        basis.with_tables(&iso286_sources())
-    } else {
-        basis
-    };
+fn with_member(mut basis: Basis, member: &MemberOf, ring: RingSize) -> Basis {
+    if member.class.is_some() {
+        basis = basis.with_tables(&iso286_sources());
+    }
     let class = member.ring_class.unwrap_or(RingClass::Normal);
-    match member
-        .ring
-        .and_then(|size| ring_tolerance(ring, class, size).ok())
-    {
+    let found = |size| ring_tolerance(ring, class, size).ok();
+    match member.ring.and_then(found) {
         Some(found) => basis.with_tables(&[found.from]),
         None => basis,
     }
@@ -74,35 +63,12 @@ pub enum MaterialOf {
     Stated(MaterialConstants),
 }
 
-form! {
-    /// Elastic constants of a material.
-    ///
-    /// ```
-    /// use framegauge::{ask::MaterialConstants, read::Tree};
-    /// let tree: Tree = serde_json::from_str(r#"{"name":"invented alloy","kind":"metal","youngs_modulus":"70 GPa","poisson":0.33}"#).unwrap();
-    /// assert!(framegauge::read::read_whole::<MaterialConstants>(&tree, framegauge::standard::Tables::ours()).unwrap().strength.is_none());
-    /// ```
-    MaterialConstants {
-        /// Its name.
-        name: String,
-        /// Kind; the ring formula holds for metals, warns for plastics and refuses laminates.
-        kind: MaterialKind,
-        /// Young's modulus.
-        youngs_modulus: Pressure,
-        /// Poisson's number.
-        poisson: f64,
-        /// Yield strength; without it yield is not judged.
-        strength: Option<Pressure>,
-    }
-}
+const CODE: Shape = Shape::Text {
+    what: "the code of a material, such as `al_6061_t6`",
+};
 
 impl Read for MaterialOf {
-    const SHAPE: Shape = Shape::Either(&[
-        Shape::Text {
-            what: "the code of a material, such as `al_6061_t6`",
-        },
-        MaterialConstants::SHAPE,
-    ]);
+    const SHAPE: Shape = Shape::Either(&[CODE, MaterialConstants::SHAPE]);
 
     fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
         match tree {
@@ -118,41 +84,30 @@ impl Read for MaterialOf {
 impl MaterialOf {
     /// The material, and the basis with what its row rests on.
     fn material(&self, context: &Context<'_>, basis: Basis) -> Result<(Material, Basis), Error> {
-        match self {
+        let code = match self {
             Self::Stated(given) => {
-                let own = |e: Error| {
-                    let field = String::from(e.field());
-                    named(&e, field)
-                };
-                let material = Material::new(
-                    given.name.clone(),
-                    given.kind,
-                    given.youngs_modulus,
-                    Ratio(given.poisson),
-                )
-                .map_err(own)?;
-                let material = match given.strength {
-                    Some(strength) => material.with_strength(strength).map_err(own)?,
-                    None => material,
-                };
-                Ok((material, basis.at_best(Some(crate::Grade::Shop))))
+                return Ok((given.material()?, basis.at_best(Some(crate::Grade::Shop))));
             }
-            Self::Row(code) => {
-                let row = context
-                    .tables
-                    .find::<MaterialRow>(code)
-                    .map_err(|e| named(&e, ""))?;
-                let material = row.for_fit().map_err(|e| named(&e, ""))?;
-                let evidence = [
-                    row.youngs_modulus.evidence(),
-                    row.strength.evidence(),
-                    row.poisson.as_ref().and_then(crate::Figure::evidence),
-                ];
-                let basis = basis
-                    .at_best(Some(material.grade()))
-                    .citing(evidence.into_iter().flatten().flat_map(|e| e.sources()));
-                Ok((material, basis))
-            }
+            Self::Row(code) => code,
+        };
+        let row = context.tables.find::<MaterialRow>(code).said("")?;
+        let material = row.for_fit().said("")?;
+        let poisson = row.poisson.as_ref().and_then(crate::Figure::evidence);
+        let (youngs, strength) = (row.youngs_modulus.evidence(), row.strength.evidence());
+        let evidence = [youngs, strength, poisson];
+        let sources = evidence.into_iter().flatten().flat_map(|e| e.sources());
+        let basis = basis.at_best(Some(material.grade())).citing(sources);
+        Ok((material, basis))
+    }
+}
+
+impl MaterialConstants {
+    fn material(&self) -> Result<Material, Error> {
+        let (name, poisson) = (self.name.clone(), Ratio(self.poisson));
+        let material = Material::new(name, self.kind, self.youngs_modulus, poisson)?;
+        match self.strength {
+            Some(strength) => material.with_strength(strength),
+            None => Ok(material),
         }
     }
 }
@@ -178,6 +133,26 @@ pub enum RoughnessRule {
 words!(RoughnessRule);
 
 form! {
+    /// Elastic constants of a material.
+    ///
+    /// ```
+    /// use framegauge::{ask::MaterialConstants, read::Tree};
+    /// let tree: Tree = serde_json::from_str(r#"{"name":"invented alloy","kind":"metal","youngs_modulus":"70 GPa","poisson":0.33}"#).unwrap();
+    /// assert!(framegauge::read::read_whole::<MaterialConstants>(&tree, framegauge::standard::Tables::ours()).unwrap().strength.is_none());
+    /// ```
+    MaterialConstants {
+        /// Its name.
+        name: String,
+        /// Kind; the ring formula holds for metals, warns for plastics and refuses laminates.
+        kind: MaterialKind,
+        /// Young's modulus.
+        youngs_modulus: Pressure,
+        /// Poisson's number.
+        poisson: f64,
+        /// Yield strength; without it yield is not judged.
+        strength: Option<Pressure>,
+    }
+
     /// Roughness of the two surfaces.
     ///
     /// ```
@@ -193,9 +168,7 @@ form! {
         /// Rule of the loss; DIN 7190 unless stated, the safer one for grip.
         rule: Option<RoughnessRule>,
     }
-}
 
-form! {
     /// Friction of the joint.
     ///
     /// ```
@@ -209,9 +182,7 @@ form! {
         /// The high value: what pressing in needs.
         pressing: f64,
     }
-}
 
-form! {
     /// `press`: what pressing a part into another does: forces, stress, yield.
     ///
     /// ```
@@ -261,6 +232,31 @@ answer! {
     }
 }
 
+impl Roughness {
+    fn loss(&self) -> RoughnessLoss {
+        let (shaft_rz, hub_rz) = (self.shaft_rz, self.hub_rz);
+        match self.rule.unwrap_or(RoughnessRule::Din7190) {
+            RoughnessRule::Din7190 => RoughnessLoss::Din7190 { shaft_rz, hub_rz },
+            RoughnessRule::TenthOfDepth => RoughnessLoss::TenthOfDepth { shaft_rz, hub_rz },
+        }
+    }
+}
+
+/// The field that a joint's error is about: a material where the formula does not hold for it, else a size.
+fn of_joint(error: Error) -> Error {
+    let of_material = error.kind() == ErrorKind::NotApplicable;
+    let field = match error.field() {
+        "hub" if of_material => "hub_material",
+        "shaft" if of_material => "shaft_material",
+        hub if hub.starts_with("hub") => "hub_outside",
+        "shaft" => "shaft_bore",
+        bore if bore.contains("shaft bore") => "shaft_bore",
+        length if length.contains("joint length") => "length",
+        _ => "shaft",
+    };
+    error.named(field)
+}
+
 impl Ask for PressIn {
     type Answer = PressAnswer;
 
@@ -269,81 +265,39 @@ impl Ask for PressIn {
         let basis = Basis::reckoned("Lamé rings in plane stress; von Mises for yield")
             .noting("the formulas stand in five engineering texts; axial stress, edge peaks and tube ovality are left out")
             .at_best(fit.grade());
-        let (hub, basis) = self
-            .hub_material
-            .material(context, basis)
-            .map_err(|e| super::said::under(e, "hub_material"))?;
-        let (shaft, basis) = self
-            .shaft_material
-            .material(context, basis)
-            .map_err(|e| super::said::under(e, "shaft_material"))?;
+        let (hub, shaft) = (&self.hub_material, &self.shaft_material);
+        let (hub, basis) = hub.material(context, basis).under("hub_material")?;
+        let (shaft, basis) = shaft.material(context, basis).under("shaft_material")?;
         let shape = JointShape {
             diameter: fit.shaft().largest.value(),
             shaft_bore: self.shaft_bore,
             hub_outside: self.hub_outside,
             length: self.length,
         };
-        let names = [
-            ("hub outside", "hub_outside"),
-            ("shaft bore", "shaft_bore"),
-            ("joint length", "length"),
-            ("joint diameter", "shaft"),
-        ];
-        let joint = PressJoint::new(shape, &shaft, &hub).map_err(|e| {
-            let of_material = e.kind() == ErrorKind::NotApplicable;
-            match (e.field(), of_material) {
-                ("hub", true) => named(&e, "hub_material"),
-                ("shaft", true) => named(&e, "shaft_material"),
-                ("hub", false) => named(&e, "hub_outside"),
-                ("shaft", false) => named(&e, "shaft_bore"),
-                _ => said_of(&e, &names, "shaft"),
-            }
-        })?;
-        let friction = Friction::new(self.friction.holding, self.friction.pressing)
-            .map_err(|e| said_of(&e, &[], "friction"))?;
-        let roughness = match &self.roughness {
-            None => RoughnessLoss::None,
-            Some(Roughness {
-                shaft_rz,
-                hub_rz,
-                rule: Some(RoughnessRule::TenthOfDepth),
-            }) => RoughnessLoss::TenthOfDepth {
-                shaft_rz: *shaft_rz,
-                hub_rz: *hub_rz,
-            },
-            Some(Roughness {
-                shaft_rz, hub_rz, ..
-            }) => RoughnessLoss::Din7190 {
-                shaft_rz: *shaft_rz,
-                hub_rz: *hub_rz,
-            },
-        };
-        let (smallest, largest) = fit.press_range().map_err(|e| said_of(&e, &[], "shaft"))?;
-        let report = joint
-            .report(smallest, largest, friction, roughness)
-            .map_err(|e| {
-                said_of(
-                    &e,
-                    &[("roughness", "roughness"), ("friction", "friction")],
-                    "shaft",
-                )
-            })?;
+        let joint = PressJoint::new(shape, &shaft, &hub).map_err(of_joint)?;
+        let friction = &self.friction;
+        let friction = Friction::new(friction.holding, friction.pressing).said("friction")?;
+        let rough = self.roughness.as_ref();
+        let loss = rough.map_or(RoughnessLoss::None, Roughness::loss);
+        let (smallest, largest) = fit.press_range().said("shaft")?;
+        let names = [("roughness", "roughness"), ("friction", "friction")];
+        let press = joint.report(smallest, largest, friction, loss);
+        let press = press.said_by(&names, "shaft")?;
         let mut cautions = alloc::vec![Caution::MakerFirst];
-        for caution in report.cautions.iter().chain(fit.cautions()) {
+        for caution in press.cautions.iter().chain(fit.cautions()) {
             if !cautions.contains(caution) {
                 cautions.push(*caution);
             }
         }
         let basis = with_member(basis, &self.hole, RingSize::Bore);
-        let basis = with_member(basis, &self.shaft, RingSize::Outside).at_best(Some(report.grade));
-        Ok(Answered {
-            answer: PressAnswer {
-                elastic: report.elastic,
-                press: report,
-                fit,
-                cautions,
-            },
-            basis,
-        })
+        let basis = with_member(basis, &self.shaft, RingSize::Outside).at_best(Some(press.grade));
+        let elastic = press.elastic;
+        let answer = PressAnswer {
+            elastic,
+            press,
+            fit,
+            cautions,
+        };
+        Ok(Answered { answer, basis })
     }
 }

@@ -1,13 +1,11 @@
 //! Why a question was not answered, as it is told.
 
-use alloc::borrow::ToOwned;
+use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use serde::ser::SerializeStruct;
-use serde::{Serialize, Serializer};
-
-use crate::Error;
+use crate::read::{Shape, goes_out, known_words, told};
+use crate::{Error, ErrorKind};
 
 /// Why a question was not answered: its defect, or all of them where a sheet has several.
 ///
@@ -36,6 +34,10 @@ impl Refusal {
     pub fn also(&self) -> &[Error] {
         &self.also
     }
+    fn others(&self) -> Option<Vec<Defect>> {
+        let others = self.also.iter().cloned().map(Defect);
+        (!self.also.is_empty()).then(|| others.collect())
+    }
     /// All of these; `None` when there is none.
     pub(super) fn all(errors: Vec<Error>) -> Option<Self> {
         let mut errors = errors.into_iter();
@@ -63,49 +65,43 @@ impl core::fmt::Display for Refusal {
 }
 
 /// One defect as it is told.
-struct Defect<'a>(&'a Error);
+struct Defect(Error);
 
 /// Longest value that is quoted in a message.
 const QUOTED: usize = 80;
 
-impl Defect<'_> {
-    fn message(&self) -> String {
-        let value = self.0.value();
-        let problem = self.0.problem();
-        if value.is_empty() {
-            return problem.to_owned();
-        }
-        let short = match value.char_indices().nth(QUOTED) {
-            Some((end, _)) => alloc::format!("{}…", value.get(..end).unwrap_or_default()),
-            None => value.to_owned(),
-        };
-        alloc::format!("{problem}, got `{short}`")
-    }
-
-    fn fields<S: SerializeStruct>(&self, out: &mut S) -> Result<(), S::Error> {
-        out.serialize_field("kind", <&'static str>::from(self.0.kind()))?;
-        out.serialize_field("field", self.0.field())?;
-        out.serialize_field("message", &self.message())?;
-        out.serialize_field("remedy", self.0.remedy())
+fn message(error: &Error) -> String {
+    let (value, problem) = (error.value(), error.problem());
+    match value.char_indices().nth(QUOTED) {
+        _ if value.is_empty() => problem.into(),
+        None => format!("{problem}, got `{value}`"),
+        Some((end, _)) => format!("{problem}, got `{}…`", value.get(..end).unwrap_or_default()),
     }
 }
 
-impl Serialize for Defect<'_> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("Error", 4)?;
-        self.fields(&mut out)?;
-        out.end()
-    }
-}
+told! { ErrorKind => Shape::Word(known_words::<ErrorKind>) }
 
-impl Serialize for Refusal {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("Refusal", 5)?;
-        Defect(&self.first).fields(&mut out)?;
-        if !self.also.is_empty() {
-            let also: Vec<Defect<'_>> = self.also.iter().map(Defect).collect();
-            out.serialize_field("also", &also)?;
-        }
-        out.end()
+goes_out! {
+    Defect(this) {
+        /// what kind of defect
+        kind: ErrorKind = <&str>::from(this.0.kind()),
+        /// path inside the question; `line` for the line itself
+        field: &str = this.0.field(),
+        /// what is wrong
+        message: String = message(&this.0),
+        /// what to do
+        remedy: &str = this.0.remedy(),
+    }
+    Refusal(this) {
+        /// what kind of defect
+        kind: ErrorKind = <&str>::from(this.first.kind()),
+        /// path inside the question; `line` for the line itself
+        field: &str = this.first.field(),
+        /// what is wrong
+        message: String = message(&this.first),
+        /// what to do
+        remedy: &str = this.first.remedy(),
+        ? /// further defects of a sheet
+        also: Vec<Defect> = this.others(),
     }
 }

@@ -3,29 +3,19 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::said::{named, said_of};
-use super::told::answer;
-use super::told::told;
+use super::said::{Said, second};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::fit::MaterialKind;
 use crate::judge::{Gauging, pattern_threads};
 use crate::measure::{Placed, Reading};
 use crate::quantity::Length;
-use crate::read::{Inside, Shape, form, words};
-use crate::rescue::{
-    BoreRescue, Damage, Diagnosis, Rescue as Options, Symptom, ThreadRescue, diagnose,
-};
-use crate::standard::Joint;
-use crate::standard::Shell;
+use crate::read::{Inside, answer, form, missing, words};
+use crate::rescue::{BoreRescue, Damage, Diagnosis, Rescue, Symptom, ThreadRescue, diagnose};
+use crate::standard::{Joint, Shell, Tables};
 use crate::thread::{Designation, Side};
-use crate::{Error, ErrorKind, Grade};
+use crate::{Error, Grade};
 
 words!(Damage, Symptom);
-
-told! {
-    Options => Shape::Report { what: "what, damage, options in order of caution (step, stand, why, worked, next, costs, cautions, check_after), shells_after, sentence" },
-    Diagnosis => Shape::Report { what: "symptom, outcome, causes, checks in order, until_then" },
-}
 
 form! {
     /// `rescue`: what is left to do with a damaged thread (`thread`, or `shell` and `side`) or bore (`joint`), or what can be
@@ -37,7 +27,7 @@ form! {
     ///     r#"{"ask":"rescue","damage":"loose","joint":"head_cup","hole":["34.06 +/- 0.01 mm"],"shaft":"34.00 +/- 0.01 mm",
     ///         "wanted_interference":"0.05 mm","compound_gap":"0.10 mm"}"#).unwrap();
     /// let answer = serde_json::to_value(question.answer(&Context::default()).unwrap()).unwrap();
-    /// assert!(answer["sentence"].as_str().unwrap().contains("shim"));
+    /// assert!(answer["words"].as_str().unwrap().contains("shim"));
     /// ```
     RescueOf {
         /// What was noticed, where the damage is not known yet. Stands alone.
@@ -79,123 +69,120 @@ answer! {
     /// What is left to do.
     RescueAnswer {
         /// In a sentence.
-        sentence: String,
+        words: String,
         /// The steps in order of caution, and how each stands.
-        rescue: Option<Options>,
+        rescue: Option<Rescue>,
         /// What can be behind a symptom, and the checks in order.
         diagnosis: Option<Diagnosis>,
     }
 }
 
+/// The kind of question that a field belongs to.
+#[derive(Clone, Copy, PartialEq)]
+enum Of {
+    Thread,
+    Joint,
+    Both,
+}
+
 impl RescueOf {
-    /// The first stated field that belongs to another kind of question.
-    fn stray(&self, fields: &[(&'static str, bool)], problem: &'static str) -> Result<(), Error> {
-        match fields.iter().find(|(_, stated)| *stated) {
-            None => Ok(()),
-            Some((field, _)) => Err(Error::new(
-                ErrorKind::Contradiction,
-                *field,
-                "",
-                problem,
-                "ask about one thread, one bore or one symptom",
-            )),
-        }
-    }
-
-    fn of_thread(&self) -> [(&'static str, bool); 6] {
-        [
-            ("thread", self.thread.is_some()),
-            ("shell", self.shell.is_some()),
-            ("side", self.side.is_some()),
-            ("gauging", self.gauging.is_some()),
-            ("to", !self.to.is_empty()),
-            ("bore", self.bore.is_some()),
-        ]
-    }
-
-    fn of_bore(&self) -> [(&'static str, bool); 6] {
-        [
-            ("joint", self.joint.is_some()),
-            ("hole", !self.hole.is_empty()),
-            ("shaft", self.shaft.is_some()),
-            ("wanted_interference", self.wanted_interference.is_some()),
-            ("compound_gap", self.compound_gap.is_some()),
-            ("sizes", !self.sizes.is_empty()),
-        ]
-    }
-
-    fn thread_options(&self, context: &Context<'_>, damage: Damage) -> Result<Options, Error> {
-        let shell = match &self.shell {
-            None => None,
-            Some(name) => {
-                let row = context
-                    .tables
-                    .find::<Shell>(name)
-                    .map_err(|e| named(&e, "shell"))?;
-                let threads = pattern_threads(row).map_err(|e| named(&e, "shell"))?;
-                let side = self.side.ok_or_else(|| crate::read::missing("side"))?;
-                Some((threads, side))
-            }
-        };
-        let thread = match (self.thread, shell) {
-            (Some(thread), _) => thread,
-            (None, Some((threads, side))) => threads
-                .side(side)
-                .ok_or_else(|| crate::read::missing("thread"))?,
-            (None, None) => return Err(crate::read::missing("thread")),
-        };
-        let mut ask = ThreadRescue::new(thread, damage);
-        ask.shell = shell;
-        ask.outside = self.outside;
-        ask.bore = self.bore;
-        ask.gauging.clone_from(&self.gauging);
-        ask.material = self.material;
-        ask.to.clone_from(&self.to);
-        let names = [
-            ("outside", "outside"),
-            ("bore", "bore"),
-            ("go", "gauging"),
-            ("gaug", "gauging"),
-            ("turns", "gauging"),
+    /// Refuses the first field that is stated and is none of these.
+    fn only(&self, of: &[Of], problem: &'static str) -> Result<(), Error> {
+        let stated = [
+            (Of::Both, "damage", self.damage.is_some()),
+            (Of::Both, "outside", self.outside.is_some()),
+            (Of::Both, "material", self.material.is_some()),
+            (Of::Thread, "thread", self.thread.is_some()),
+            (Of::Thread, "shell", self.shell.is_some()),
+            (Of::Thread, "side", self.side.is_some()),
+            (Of::Thread, "gauging", self.gauging.is_some()),
+            (Of::Thread, "to", !self.to.is_empty()),
+            (Of::Thread, "bore", self.bore.is_some()),
+            (Of::Joint, "joint", self.joint.is_some()),
+            (Of::Joint, "hole", !self.hole.is_empty()),
+            (Of::Joint, "shaft", self.shaft.is_some()),
+            (
+                Of::Joint,
+                "wanted_interference",
+                self.wanted_interference.is_some(),
+            ),
+            (Of::Joint, "compound_gap", self.compound_gap.is_some()),
+            (Of::Joint, "sizes", !self.sizes.is_empty()),
         ];
-        let otherwise = if self.thread.is_some() {
-            "thread"
-        } else {
-            "shell"
+        let stray = stated
+            .iter()
+            .find(|(kind, _, stated)| *stated && !of.contains(kind));
+        let remedy = "ask about one thread, one bore or one symptom";
+        stray.map_or(Ok(()), |(_, field, _)| Err(second(field, problem, remedy)))
+    }
+
+    fn thread_options(&self, tables: Tables<'_>, damage: Damage) -> Result<Rescue, Error> {
+        let other = "belongs to a joint, and a thread is asked about";
+        self.only(&[Of::Both, Of::Thread], other)?;
+        let row = self
+            .shell
+            .as_ref()
+            .map(|name| tables.find::<Shell>(name).and_then(pattern_threads));
+        let shell = match row.transpose().said("shell")? {
+            None => None,
+            Some(threads) => Some((threads, self.side.ok_or_else(|| missing("side"))?)),
         };
-        ask.options(context.tables()).map_err(|e| {
-            // The form of the gauges names its own fields.
-            if e.field().starts_with("gauging.") {
-                e
+        let of_shell = shell.and_then(|(threads, side)| threads.side(side));
+        let thread = self.thread.or(of_shell).ok_or_else(|| missing("thread"))?;
+        let asked = ThreadRescue {
+            shell,
+            outside: self.outside,
+            bore: self.bore,
+            gauging: self.gauging.clone(),
+            material: self.material,
+            to: self.to.clone(),
+            ..ThreadRescue::new(thread, damage)
+        };
+        let left = asked.options(tables);
+        left.map_err(|e| {
+            if self.thread.is_none() && e.field() == "thread" {
+                e.named("shell")
             } else {
-                said_of(&e, &names, otherwise)
+                e
             }
         })
     }
 
     fn bore_options(
         &self,
-        context: &Context<'_>,
+        tables: Tables<'_>,
         joint: Joint,
         damage: Damage,
-    ) -> Result<Options, Error> {
-        let mut ask = BoreRescue::new(joint, damage);
-        ask.hole.clone_from(&self.hole);
-        ask.shaft = self.shaft;
-        ask.wanted_interference = self.wanted_interference;
-        ask.compound_gap = self.compound_gap;
-        ask.outside = self.outside;
-        ask.sizes.clone_from(&self.sizes);
-        ask.material = self.material;
-        let names = [
-            ("part", "shaft"),
-            ("interference", "wanted_interference"),
-            ("compound", "compound_gap"),
-            ("outside", "outside"),
-            ("size", "sizes"),
-        ];
-        ask.options(context.tables())
-            .map_err(|e| said_of(&e, &names, "hole"))
+    ) -> Result<Rescue, Error> {
+        let other = "belongs to a thread, and a joint is asked about";
+        self.only(&[Of::Both, Of::Joint], other)?;
+        let asked = BoreRescue {
+            hole: self.hole.clone(),
+            shaft: self.shaft,
+            wanted_interference: self.wanted_interference,
+            compound_gap: self.compound_gap,
+            outside: self.outside,
+            sizes: self.sizes.clone(),
+            material: self.material,
+            ..BoreRescue::new(joint, damage)
+        };
+        asked.options(tables)
+    }
+
+    fn diagnosis(&self, symptom: Symptom) -> Result<Answered<RescueAnswer>, Error> {
+        self.only(&[], "a symptom is asked about alone: it is not a diagnosis")?;
+        let found = diagnose(symptom);
+        let by = "checks from what costs nothing to what cannot be undone";
+        let (words, diagnosis) = (found.words(), Some(found));
+        let answer = RescueAnswer {
+            words,
+            rescue: None,
+            diagnosis,
+        };
+        Ok(Answered {
+            answer,
+            basis: Basis::graded(Grade::CommonPractice).by(by),
+        })
     }
 }
 
@@ -204,62 +191,23 @@ impl Ask for RescueOf {
 
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         if let Some(symptom) = self.symptom {
-            let other = [
-                ("damage", self.damage.is_some()),
-                ("outside", self.outside.is_some()),
-                ("material", self.material.is_some()),
-            ];
-            let fields: Vec<_> = other
-                .into_iter()
-                .chain(self.of_thread())
-                .chain(self.of_bore())
-                .collect();
-            self.stray(
-                &fields,
-                "a symptom is asked about alone: it is not a diagnosis",
-            )?;
-            let found = diagnose(symptom);
-            return Ok(Answered {
-                answer: RescueAnswer {
-                    sentence: alloc::format!(
-                        "nothing is shown yet; until then: {}",
-                        found.until_then
-                    ),
-                    rescue: None,
-                    diagnosis: Some(found),
-                },
-                basis: Basis::graded(Grade::CommonPractice)
-                    .by("checks from what costs nothing to what cannot be undone"),
-            });
+            return Ok(self.diagnosis(symptom)?);
         }
-        let damage = self.damage.ok_or_else(|| crate::read::missing("damage"))?;
-        let options = match self.joint {
-            Some(joint) => {
-                self.stray(
-                    &self.of_thread(),
-                    "belongs to a thread, and a joint is asked about",
-                )?;
-                self.bore_options(context, joint, damage)?
-            }
-            None => {
-                self.stray(
-                    &self.of_bore(),
-                    "belongs to a joint, and a thread is asked about",
-                )?;
-                self.thread_options(context, damage)?
-            }
+        let damage = self.damage.ok_or_else(|| missing("damage"))?;
+        let left = match self.joint {
+            Some(joint) => self.bore_options(context.tables(), joint, damage)?,
+            None => self.thread_options(context.tables(), damage)?,
         };
-        let grade = options.options.iter().filter_map(|o| o.grade).min();
+        let grade = left.options.iter().filter_map(|o| o.grade).min();
         let basis = Basis::graded(grade.unwrap_or(Grade::CommonPractice))
             .noting("the steps stand in the trade's order of caution; what cuts is for the frame maker or a qualified builder to allow")
-            .citing(options.options.iter().flat_map(|o| &o.sources));
-        Ok(Answered {
-            answer: RescueAnswer {
-                sentence: options.sentence.clone(),
-                rescue: Some(options),
-                diagnosis: None,
-            },
-            basis,
-        })
+            .citing(left.options.iter().flat_map(|o| &o.sources));
+        let (words, rescue) = (left.words(), Some(left));
+        let answer = RescueAnswer {
+            words,
+            rescue,
+            diagnosis: None,
+        };
+        Ok(Answered { answer, basis })
     }
 }

@@ -7,16 +7,14 @@ use alloc::vec::Vec;
 
 use serde::Serialize;
 
-use super::told::answer;
-use super::told::told;
 use super::{Answered, Ask, Basis, Context, Refusal};
-use crate::evidence::{Citation, Evidence};
-use crate::read::{Shape, form};
+use crate::evidence::Evidence;
+use crate::read::{Shape, answer, form, told};
 use crate::standard::{
     Axle, Bearing, BoreWindow, BrakeFigure, BrakeMount, CrownSeat, CuttingRule, FacingRule,
     FitWindow, FlatMountBolt, Friction, HeadSeat, HeadsetBearing, InShop, InsertionRule, Material,
-    PressPart, Rotor, Row, SeatClamp, SeatTube, Seatpost, Shell, ShellWindow, SpacerRule, Steerer,
-    SteererRule, ThreadUse, TorqueFigure, Walk,
+    PressPart, Rotor, Row, SeatClamp, SeatTube, Seatpost, Shell, ShellWindow, SpacerRule, Stated,
+    Steerer, SteererRule, ThreadUse, TorqueFigure, Walk,
 };
 use crate::{Error, ErrorKind, Grade};
 
@@ -37,12 +35,10 @@ macro_rules! families {
         }
 
         /// Names of the families, as in the tables.
-        fn families() -> Vec<String> {
-            [$(stringify!($family)),*].into_iter().map(String::from).collect()
-        }
+        const FAMILIES: &[&str] = &[$(stringify!($family)),*];
 
         /// Every row of this name, with the name of its family.
-        fn rows_named(context: &Context<'_>, family: Option<&str>, name: &str) -> Vec<(&'static str, AnyRow)> {
+        pub(super) fn rows_named(context: &Context<'_>, family: Option<&str>, name: &str) -> Vec<(&'static str, AnyRow)> {
             let mut found = Vec::new();
             $( if family.is_none_or(|f| f == <$row as Row>::FAMILY)
                 && let Some(row) = first_of::<$row>(context, name)
@@ -64,8 +60,9 @@ macro_rules! families {
             fn code(&self) -> &str {
                 match self { $( Self::$row(row) => row.code(), )* }
             }
-            fn walk(&self, visit: &mut dyn FnMut(&Evidence)) {
-                match self { $( Self::$row(row) => walk_row(row.as_ref(), visit), )* }
+            pub(super) fn walk(&self, visit: &mut dyn FnMut(&Evidence)) {
+                let mut each = |_: &'static str, stated: &dyn Stated| stated.evidence().into_iter().for_each(&mut *visit);
+                match self { $( Self::$row(row) => row.walk("", &mut each), )* }
             }
         }
     };
@@ -88,15 +85,6 @@ fn first_of<'a, R: InShop + 'a>(context: &Context<'a>, name: &str) -> Option<&'a
     let called = |row: &&R| row.aliases().iter().any(|a| a.eq_ignore_ascii_case(wanted));
     let rows = || context.tables.all::<R>();
     rows().find(coded).or_else(|| rows().find(called))
-}
-
-/// Calls `visit` for the evidence of every figure and fact of a row.
-pub(super) fn walk_row<R: Walk>(row: &R, visit: &mut dyn FnMut(&Evidence)) {
-    row.walk("", &mut |_, stated| {
-        if let Some(evidence) = stated.evidence() {
-            visit(evidence);
-        }
-    });
 }
 
 told! {
@@ -131,74 +119,64 @@ answer! {
     }
 }
 
-impl Ask for StandardRow {
-    type Answer = StandardAnswer;
-
-    fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        if let Some(family) = &self.family {
-            known_family(family, "family")?;
+impl StandardRow {
+    fn row(&self, context: &Context<'_>) -> Result<(&'static str, AnyRow), Error> {
+        let (family, code) = (self.family.as_deref(), self.code.as_str());
+        let unknown = |field: &'static str, value, problem: &'static str, remedy: String| {
+            Error::new(ErrorKind::UnknownName, field, value, problem, remedy)
+        };
+        if let Some(family) = family.filter(|family| !FAMILIES.contains(family)) {
+            let remedy = format!("one of {}", FAMILIES.join(", "));
+            return Err(unknown("family", family, "no such family", remedy));
         }
-        let mut found = rows_named(context, self.family.as_deref(), &self.code);
+        let mut found = rows_named(context, family, code);
         if found.len() > 1 {
             let families: Vec<&str> = found.iter().map(|(family, _)| *family).collect();
+            let remedy = format!("state `family`: one of {}", families.join(", "));
+            let problem = "several families hold a row of this name";
             return Err(Error::new(
                 ErrorKind::Contradiction,
                 "code",
-                &self.code,
-                "several families hold a row of this name",
-                format!("state `family`: one of {}", families.join(", ")),
-            )
-            .into());
+                code,
+                problem,
+                remedy,
+            ));
         }
-        let Some((family, row)) = found.pop() else {
-            let named = self
-                .family
-                .as_deref()
-                .and_then(|family| not_found(family, &self.code));
-            return Err(named
-                .map_or_else(
-                    || {
-                        Error::new(
-                            ErrorKind::UnknownName,
-                            "code",
-                            &self.code,
-                            "no row of any family has this name",
-                            "state `family`, and the nearest names of it are listed",
-                        )
-                    },
-                    |e| super::said::named(&e, "code"),
+        let nearest = || family.and_then(|family| not_found(family, code));
+        found.pop().ok_or_else(|| match nearest() {
+            Some(nearest) => nearest.named("code"),
+            None => {
+                let remedy = "state `family`, and the nearest names of it are listed";
+                unknown(
+                    "code",
+                    code,
+                    "no row of any family has this name",
+                    remedy.into(),
                 )
-                .into());
-        };
-        let mut grade: Option<Grade> = None;
-        let mut sources: Vec<Citation> = Vec::new();
-        row.walk(&mut |evidence| {
-            grade = Some(grade.map_or(evidence.worth(), |g| g.weaker(evidence.worth())));
-            sources.extend(evidence.sources().iter().cloned());
-        });
-        Ok(Answered {
-            answer: StandardAnswer {
-                family,
-                code: row.code().into(),
-                row,
-            },
-            basis: Basis::graded(grade.unwrap_or(Grade::Memory))
-                .noting("the weakest grade of the row; each figure carries its own")
-                .citing(&sources),
+            }
         })
     }
 }
 
-fn known_family(family: &str, field: &'static str) -> Result<(), Error> {
-    let known = families();
-    if known.iter().any(|name| name == family) {
-        return Ok(());
+impl Ask for StandardRow {
+    type Answer = StandardAnswer;
+
+    fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
+        let (family, row) = self.row(context)?;
+        let mut worth = Vec::new();
+        let mut sources = Vec::new();
+        row.walk(&mut |evidence| {
+            worth.push(evidence.worth());
+            sources.extend(evidence.sources().iter().cloned());
+        });
+        let weakest = worth.into_iter().reduce(Grade::weaker);
+        let basis = Basis::graded(weakest.unwrap_or(Grade::Memory))
+            .noting("the weakest grade of the row; each figure carries its own")
+            .citing(&sources);
+        let code = row.code().into();
+        Ok(Answered {
+            answer: StandardAnswer { family, code, row },
+            basis,
+        })
     }
-    Err(Error::new(
-        ErrorKind::UnknownName,
-        field,
-        family,
-        "no such family",
-        format!("one of {}", known.join(", ")),
-    ))
 }

@@ -1,46 +1,48 @@
 //! Errors of other rooms, said of the fields of a question.
 
-use alloc::borrow::{Cow, ToOwned};
 use alloc::format;
 
-use crate::Error;
+use crate::{Error, ErrorKind};
 
-/// The same error, said of another field.
-pub(super) fn named(error: &Error, field: impl Into<Cow<'static, str>>) -> Error {
-    Error::new(
-        error.kind(),
-        field,
-        error.value(),
-        error.problem().to_owned(),
-        error.remedy().to_owned(),
-    )
+/// What another room answers: its error becomes one of the question's own field.
+pub(super) trait Said<T> {
+    /// Said of this field.
+    fn said(self, field: &'static str) -> Result<T, Error>;
+
+    /// Said of the field that is paired with the first name that its own field holds, else of `otherwise`.
+    fn said_by(self, names: &[(&str, &'static str)], otherwise: &'static str) -> Result<T, Error>;
+
+    /// The path one level further out; list places stand right behind their list.
+    fn under(self, parent: &str) -> Result<T, Error>;
 }
 
-/// The error of a value by itself: whatever name its own room gave it, the question's field is its name.
-pub(super) fn bare(error: &Error) -> Error {
-    named(error, "")
-}
-
-/// The error of a room, said of the field of the question that it was about: the first name that its own field holds,
-/// else `otherwise`.
-pub(super) fn said_of(
-    error: &Error,
-    names: &[(&str, &'static str)],
-    otherwise: &'static str,
-) -> Error {
-    let field = names
-        .iter()
-        .find(|(theirs, _)| error.field().contains(theirs))
-        .map_or(otherwise, |(_, ours)| ours);
-    named(error, field)
-}
-
-/// The path one level further out; list places stand right behind their list.
-pub(super) fn under(error: Error, parent: &str) -> Error {
-    if error.field().starts_with('[') {
-        let field = format!("{parent}{}", error.field());
-        named(&error, field)
-    } else {
-        error.within(parent)
+impl<T> Said<T> for Result<T, Error> {
+    fn said(self, field: &'static str) -> Result<T, Error> {
+        self.map_err(|e| e.named(field))
     }
+
+    fn said_by(self, names: &[(&str, &'static str)], otherwise: &'static str) -> Result<T, Error> {
+        self.map_err(|e| {
+            let found = names.iter().find(|(theirs, _)| e.field().contains(theirs));
+            e.named(found.map_or(otherwise, |(_, ours)| ours))
+        })
+    }
+
+    fn under(self, parent: &str) -> Result<T, Error> {
+        self.map_err(|e| match e.field().starts_with('[') {
+            true => {
+                let field = format!("{parent}{}", e.field());
+                e.named(field)
+            }
+            false => e.within(parent),
+        })
+    }
+}
+
+/// What to do about two questions in one.
+pub(super) const ONE: &str = "state one of them";
+
+/// Two fields that are two questions, or two statements of one.
+pub(super) fn second(field: &'static str, problem: &'static str, remedy: &'static str) -> Error {
+    Error::new(ErrorKind::Contradiction, field, "", problem, remedy)
 }

@@ -1,17 +1,15 @@
 //! `engagement` and `strip`: how much of a thread bears, and what strips it.
 
-use super::said::{named, said_of};
-use super::told::answer;
-use super::told::told;
+use super::said::{Said, second};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::measure::Reading;
 use crate::quantity::{
     BoreDiameter, Length, Pressure, Printed, Ratio, ShaftDiameter, mm, settled_mm,
 };
-use crate::read::{Shape, form};
+use crate::read::{Shape, answer, form, told};
 use crate::thread::{
     BasicDiameters, Designation, Member, MinimumMaterial, PercentConvention, Stripping,
-    ToleranceClass, flank_engagement, limits_of_size, thread_percent, usual_class,
+    ThreadLimits, ToleranceClass, flank_engagement, limits_of_size, thread_percent, usual_class,
 };
 use crate::{Error, ErrorKind, Grade};
 
@@ -35,62 +33,7 @@ form! {
         /// Diameter over the crests of the screw; the basic major diameter unless stated.
         screw_major: Option<Length>,
     }
-}
 
-answer! {
-    /// How much of a thread bears.
-    BearingAnswer {
-        /// Radial depth over which the flanks overlap.
-        depth_mm: f64,
-        /// The basic height of the form.
-        basic_height_mm: f64,
-        /// The overlap in percent of the basic height.
-        percent_of_basic_height: f64,
-        /// The same by the convention of tap-drill tables, where the form has one.
-        percent_of_tap_drill_table: Option<f64>,
-        /// What these two diameters cannot show.
-        caution: &'static str,
-    }
-}
-
-/// A thousandth of a turn, or of a percent, is finer than anybody counts. For values that are never below nothing.
-pub(super) fn three_places(value: f64) -> f64 {
-    libm::round(value * 1e3) / 1e3
-}
-
-impl Ask for Bearing {
-    type Answer = BearingAnswer;
-
-    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
-        let size = &self.thread.size;
-        let bore = BoreDiameter::new(self.bore).map_err(|e| named(&e, "bore"))?;
-        let (screw, field) = match self.screw_major {
-            Some(screw) => (screw, "screw_major"),
-            None => (size.major(), "thread"),
-        };
-        let screw = ShaftDiameter::new(screw).map_err(|e| named(&e, field))?;
-        let of_thread = |e: Error| said_of(&e, &[], "thread");
-        let found = flank_engagement(size, screw, bore).map_err(of_thread)?;
-        let tap_drill = thread_percent(size, screw, bore, PercentConvention::TapDrillTable).ok();
-        let basic = BasicDiameters::of(size).map_err(of_thread)?;
-        Ok(Answered {
-            answer: BearingAnswer {
-                depth_mm: settled_mm(found.depth),
-                basic_height_mm: settled_mm(found.basic_height),
-                percent_of_basic_height: three_places(found.percent_of_basic_height),
-                percent_of_tap_drill_table: tap_drill.map(three_places),
-                caution: found.caution,
-            },
-            basis: Basis::of(basic.evidence())
-                .at_best(Some(Grade::Derived))
-                .by(
-                "(screw over crests - hole over crests) / 2, against the basic height of the form",
-            ),
-        })
-    }
-}
-
-form! {
     /// Diameters of a pair as measured.
     ///
     /// ```
@@ -108,9 +51,7 @@ form! {
         /// Over the crests of the hole.
         hole_minor: Reading,
     }
-}
 
-form! {
     /// `strip`: what strips a thread, and at which force.
     ///
     /// ```
@@ -144,6 +85,20 @@ form! {
 }
 
 answer! {
+    /// How much of a thread bears.
+    BearingAnswer {
+        /// Radial depth over which the flanks overlap.
+        depth_mm: f64,
+        /// The basic height of the form.
+        basic_height_mm: f64,
+        /// The overlap in percent of the basic height.
+        percent_of_basic_height: f64,
+        /// The same by the convention of tap-drill tables, where the form has one.
+        percent_of_tap_drill_table: Option<f64>,
+        /// What these two diameters cannot show.
+        caution: &'static str,
+    }
+
     /// What strips.
     StripAnswer {
         /// Areas, forces, and which member goes first.
@@ -155,80 +110,90 @@ answer! {
     }
 }
 
-impl Strip {
-    fn pair(&self) -> Result<(MinimumMaterial, Basis), Error> {
+/// A thousandth of a turn, or of a percent, is finer than anybody counts. For values that are never below nothing.
+pub(super) fn three_places(value: f64) -> f64 {
+    libm::round(value * 1e3) / 1e3
+}
+
+impl Ask for Bearing {
+    type Answer = BearingAnswer;
+
+    fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         let size = &self.thread.size;
+        let bore = BoreDiameter::new(self.bore).said("bore")?;
+        let field = self.screw_major.map_or("thread", |_| "screw_major");
+        let screw = ShaftDiameter::new(self.screw_major.unwrap_or(size.major())).said(field)?;
+        let found = flank_engagement(size, screw, bore).said("thread")?;
+        let tap_drill = thread_percent(size, screw, bore, PercentConvention::TapDrillTable).ok();
+        let basic = BasicDiameters::of(size).said("thread")?;
+        let answer = BearingAnswer {
+            depth_mm: settled_mm(found.depth),
+            basic_height_mm: settled_mm(found.basic_height),
+            percent_of_basic_height: three_places(found.percent_of_basic_height),
+            percent_of_tap_drill_table: tap_drill.map(three_places),
+            caution: found.caution,
+        };
+        let basis = Basis::of(basic.evidence())
+            .at_best(Some(Grade::Derived))
+            .by("(screw over crests - hole over crests) / 2, against the basic height of the form");
+        Ok(Answered { answer, basis })
+    }
+}
+
+impl Strip {
+    /// The pair as measured.
+    fn measured(&self, pair: &MeasuredPair) -> Result<MinimumMaterial, Error> {
+        let screw = self.screw_class.map(|_| "screw_class");
+        if let Some(field) = screw.or(self.hole_class.map(|_| "hole_class")) {
+            let problem = "the pair is measured, so a class adds nothing";
+            let remedy = "state classes or measured diameters";
+            return Err(second(field, problem, remedy));
+        }
+        let names = [
+            ("thread", "thread"),
+            ("screw major", "measured.screw_major"),
+            ("screw pitch", "measured.screw_pitch_diameter"),
+            ("hole pitch", "measured.hole_pitch_diameter"),
+            ("hole minor", "measured.hole_minor"),
+        ];
+        let (screw, screw_pitch) = (pair.screw_major.value(), pair.screw_pitch_diameter.value());
+        let (hole_pitch, hole) = (pair.hole_pitch_diameter.value(), pair.hole_minor.value());
+        let size = &self.thread.size;
+        MinimumMaterial::measured(size, screw, screw_pitch, hole_pitch, hole)
+            .said_by(&names, "measured.screw_major")
+    }
+
+    /// The limits of one member: of the class that is stated, else of the usual one.
+    fn limits(&self, member: Member) -> Result<ThreadLimits, Error> {
+        let (class, field) = match member {
+            Member::External => (self.screw_class, "screw_class"),
+            Member::Internal => (self.hole_class, "hole_class"),
+        };
+        let (size, thread) = (&self.thread.size, self.thread);
+        let own = thread.class.filter(|class| class.member() == member);
+        let class = class.or(own).or_else(|| usual_class(size, member));
+        let class = class.ok_or_else(|| {
+            let problem = "no limits of this form were found in any source";
+            let remedy = "give the diameters as `measured`";
+            Error::new(ErrorKind::NotTabulated, "thread", thread, problem, remedy)
+        })?;
+        limits_of_size(size, &class).said_by(&[("class", field)], "thread")
+    }
+
+    fn pair(&self) -> Result<(MinimumMaterial, Basis), Error> {
         let by = "shear cylinders of both members at the least overlap that the pair allows";
         if let Some(measured) = &self.measured {
-            if let Some(field) = [
-                ("screw_class", self.screw_class),
-                ("hole_class", self.hole_class),
-            ]
-            .iter()
-            .find_map(|(name, class)| class.map(|_| *name))
-            {
-                return Err(Error::new(
-                    ErrorKind::Contradiction,
-                    field,
-                    "",
-                    "the pair is measured, so a class adds nothing",
-                    "state classes or measured diameters",
-                ));
-            }
-            let names = [
-                ("screw major", "screw_major"),
-                ("screw pitch", "screw_pitch_diameter"),
-                ("hole pitch", "hole_pitch_diameter"),
-                ("hole minor", "hole_minor"),
-            ];
-            let pair = MinimumMaterial::measured(
-                size,
-                measured.screw_major.value(),
-                measured.screw_pitch_diameter.value(),
-                measured.hole_pitch_diameter.value(),
-                measured.hole_minor.value(),
-            )
-            .map_err(|e| {
-                if e.field().contains("thread") {
-                    said_of(&e, &[], "thread")
-                } else {
-                    said_of(&e, &names, "screw_major").within("measured")
-                }
-            })?;
+            let pair = self.measured(measured)?;
             return Ok((pair, Basis::reckoned(by).at_best(Some(pair.grade()))));
         }
-        let limits = |class: Option<ToleranceClass>, member: Member, field: &'static str| {
-            let class = match class {
-                Some(class) => class,
-                None => match self.thread.class {
-                    Some(class) if class.member() == member => class,
-                    _ => usual_class(size, member).ok_or_else(|| {
-                        Error::new(
-                            ErrorKind::NotTabulated,
-                            "thread",
-                            self.thread,
-                            "no limits of this form were found in any source",
-                            "give the diameters as `measured`",
-                        )
-                    })?,
-                },
-            };
-            limits_of_size(size, &class).map_err(|e| said_of(&e, &[("class", field)], "thread"))
-        };
-        let screw = limits(self.screw_class, Member::External, "screw_class")?;
-        let hole = limits(self.hole_class, Member::Internal, "hole_class")?;
-        let pair = MinimumMaterial::of_limits(&screw, &hole).map_err(|e| {
-            said_of(
-                &e,
-                &[("screw", "screw_class"), ("hole", "hole_class")],
-                "thread",
-            )
-        })?;
+        let screw = self.limits(Member::External)?;
+        let hole = self.limits(Member::Internal)?;
+        let names = [("screw", "screw_class"), ("hole", "hole_class")];
+        let pair = MinimumMaterial::of_limits(&screw, &hole).said_by(&names, "thread")?;
         let basis = Basis::of(screw.evidence())
             .by(by)
-            .at_best(Some(pair.grade()))
-            .citing(hole.evidence().sources());
-        Ok((pair, basis))
+            .at_best(Some(pair.grade()));
+        Ok((pair, basis.citing(hole.evidence().sources())))
     }
 }
 
@@ -242,26 +207,18 @@ impl Ask for Strip {
             ("hole shear", "hole_shear_strength"),
             ("hole depth", "hole_depth"),
         ];
-        let strips = pair
-            .stripping(
-                self.engagement,
-                self.hole_depth,
-                self.screw_shear_strength,
-                self.hole_shear_strength,
-            )
-            .map_err(|e| said_of(&e, &names, "engagement"))?;
-        let torque = self
-            .nut_factor
-            .map(|factor| strips.torque(&self.thread.size, Ratio(factor)))
-            .transpose()
-            .map_err(|e| said_of(&e, &[], "nut_factor"))?;
-        Ok(Answered {
-            answer: StripAnswer {
-                strips,
-                torque_n_m: torque.map(|t| settled_mm(mm(t.in_unit()))),
-                caution: "bell-mouthed, worn and crossed threads strip earlier; never torque to this figure, the maker's torque goes first",
-            },
-            basis: basis.at_best(Some(Grade::Derived)),
-        })
+        let (screw, hole) = (self.screw_shear_strength, self.hole_shear_strength);
+        let strips = pair.stripping(self.engagement, self.hole_depth, screw, hole);
+        let strips = strips.said_by(&names, "engagement")?;
+        let torque = |factor| strips.torque(&self.thread.size, Ratio(factor));
+        let torque = self.nut_factor.map(torque);
+        let torque = torque.transpose().said("nut_factor")?;
+        let answer = StripAnswer {
+            strips,
+            torque_n_m: torque.map(|t| settled_mm(mm(t.in_unit()))),
+            caution: "bell-mouthed, worn and crossed threads strip earlier; never torque to this figure, the maker's torque goes first",
+        };
+        let basis = basis.at_best(Some(Grade::Derived));
+        Ok(Answered { answer, basis })
     }
 }

@@ -2,83 +2,26 @@
 
 use alloc::string::{String, ToString};
 
-use super::said::said_of;
-use super::told::answer;
-use super::told::told;
+use super::said::Said;
 use super::{Answered, Ask, Basis, Context, Refusal};
-use crate::measure::{Limits, Reading};
-use crate::quantity::{Length, settled_mm};
-use crate::read::{Shape, form, known_words, words};
+use crate::quantity::Length;
+use crate::read::{Between, Shape, answer, form, known_words, told, words};
 use crate::thread::{
-    Designation, Engagement, Grounds, Hand, Mates, Member, Side, ThreadLimits as Found, ThreadSize,
-    Turn, engagement_group, limits_of_size,
+    Designation, Engagement, Grounds, Mates, Member, ThreadLimits as Found, ThreadSize, Turn,
+    engagement_group, limits_of_size,
 };
 use crate::{Error, ErrorKind};
 
-/// A hole or a screw.
-///
-/// ```
-/// use framegauge::{ask::ThreadMember, read::Tree};
-/// let tree: Tree = serde_json::from_str(r#""screw""#).unwrap();
-/// assert!(framegauge::read::read_whole::<ThreadMember>(&tree, framegauge::standard::Tables::ours()).unwrap_err()[0].remedy().contains("external"));
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum ThreadMember {
-    /// The hole.
-    Internal,
-    /// The screw.
-    External,
-}
-words!(ThreadMember);
-
-impl From<ThreadMember> for Member {
-    fn from(member: ThreadMember) -> Self {
-        match member {
-            ThreadMember::Internal => Self::Internal,
-            ThreadMember::External => Self::External,
-        }
-    }
-}
+words!(Member);
 
 told! {
     Designation => Shape::Text { what: "a thread" },
     ThreadSize => Shape::Text { what: "a thread size" },
-    Hand => Shape::Word(known_words::<Hand>),
-    Side => Shape::Word(known_words::<Side>),
     Turn => Shape::Text { what: "`clockwise` or `counter-clockwise`" },
     Mates => Shape::Text { what: "`yes`, `no` or `cannot_tell`" },
     Grounds => Shape::Report { what: "diameter, pitch, form, hand: true where the threads differ in it" },
+    Member => Shape::Word(known_words::<Member>),
     Engagement => Shape::Report { what: "group, short_up_to_mm, normal_up_to_mm, evidence" },
-    Reading => Shape::Report { what: "value_mm, expanded_uncertainty_mm (k = 2)" },
-    Limits => Shape::Report { what: "lower_mm, upper_mm, each `stated`, `none` or `unknown`, and their grade" },
-}
-
-answer! {
-    /// A pair of limits in millimetres; null where there is none or none is known.
-    ///
-    /// ```
-    /// let ends = framegauge::ask::MinMax { min: Some(9.35), max: None };
-    /// assert_eq!(serde_json::to_string(&ends).unwrap(), r#"{"min":9.35,"max":null}"#);
-    /// ```
-    MinMax {
-        /// The least size.
-        min: Option<f64>,
-        /// The largest size.
-        max: Option<f64>,
-    }
-}
-
-impl From<Limits> for MinMax {
-    fn from(limits: Limits) -> Self {
-        let end = |bound: crate::measure::Bound| bound.known().map(settled_mm);
-        Self {
-            min: end(limits.lower()),
-            max: end(limits.upper()),
-        }
-    }
 }
 
 form! {
@@ -94,7 +37,7 @@ form! {
         /// The thread, with its class where it is known.
         thread: Designation,
         /// Hole or screw; needed where the thread states no class, which then is the usual one.
-        member: Option<ThreadMember>,
+        member: Option<Member>,
         /// Length of engagement, to be told which group of ISO 965-1 it belongs to.
         engagement: Option<Length>,
     }
@@ -108,15 +51,15 @@ answer! {
         /// The class that the limits belong to.
         class: String,
         /// Hole (`internal`) or screw (`external`).
-        member: String,
+        member: Member,
         /// Pitch diameter.
-        pitch_diameter_mm: MinMax,
+        pitch_diameter_mm: Between,
         /// Minor diameter: at the crests of a hole.
-        minor_diameter_mm: MinMax,
+        minor_diameter_mm: Between,
         /// Major diameter: at the crests of a screw.
-        major_diameter_mm: MinMax,
+        major_diameter_mm: Between,
         /// What another way of deriving the same tolerance gives, where the two differ.
-        other_pitch_diameter_mm: Option<MinMax>,
+        other_pitch_diameter_mm: Option<Between>,
         /// The group of the engagement, where one was given.
         engagement: Option<Engagement>,
     }
@@ -127,53 +70,33 @@ impl Ask for ThreadLimits {
 
     fn answer(&self, _: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         let thread = self.thread;
-        let member = match (self.member, thread.class) {
-            (Some(member), _) => member.into(),
-            (None, Some(class)) => class.member(),
-            (None, None) => {
-                return Err(Error::new(
-                    ErrorKind::Missing,
-                    "member",
-                    thread,
-                    "the thread states no class, so it may be a hole or a screw",
-                    "write the class, as in `M10x1-6H`, or `\"member\": \"internal\"`",
-                )
-                .into());
-            }
-        };
-        let of_thread = |e: Error| said_of(&e, &[], "thread");
-        let class = thread.class_for(member).map_err(|e| {
-            said_of(
-                &e,
-                &[],
-                if thread.class.is_some() {
-                    "member"
-                } else {
-                    "thread"
-                },
-            )
+        let stated = thread.class.map(|class| class.member());
+        let member = self.member.or(stated).ok_or_else(|| {
+            let problem = "the thread states no class, so it may be a hole or a screw";
+            let remedy = "write the class, as in `M10x1-6H`, or `\"member\": \"internal\"`";
+            Error::new(ErrorKind::Missing, "member", thread, problem, remedy)
         })?;
-        let found: Found = limits_of_size(&thread.size, &class).map_err(of_thread)?;
+        let classed = if thread.class.is_some() {
+            "member"
+        } else {
+            "thread"
+        };
+        let class = thread.class_for(member).said(classed)?;
+        let found: Found = limits_of_size(&thread.size, &class).said("thread")?;
         let engagement = self
             .engagement
-            .map(|length| engagement_group(&thread.size, length))
-            .transpose()
-            .map_err(|e| said_of(&e, &[], "engagement"))?;
-        Ok(Answered {
-            answer: ThreadLimitsAnswer {
-                thread,
-                class: class.to_string(),
-                member: String::from(match member {
-                    Member::Internal => "internal",
-                    Member::External => "external",
-                }),
-                pitch_diameter_mm: found.pitch_diameter.into(),
-                minor_diameter_mm: found.minor.into(),
-                major_diameter_mm: found.major.into(),
-                other_pitch_diameter_mm: found.other_pitch_diameter.map(MinMax::from),
-                engagement,
-            },
-            basis: Basis::of(found.evidence()).at_best(Some(found.grade())),
-        })
+            .map(|length| engagement_group(&thread.size, length));
+        let answer = ThreadLimitsAnswer {
+            thread,
+            class: class.to_string(),
+            member,
+            pitch_diameter_mm: found.pitch_diameter.into(),
+            minor_diameter_mm: found.minor.into(),
+            major_diameter_mm: found.major.into(),
+            other_pitch_diameter_mm: found.other_pitch_diameter.map(Between::from),
+            engagement: engagement.transpose().said("engagement")?,
+        };
+        let basis = Basis::of(found.evidence()).at_best(Some(found.grade()));
+        Ok(Answered { answer, basis })
     }
 }

@@ -139,7 +139,7 @@
 //! {"id":28,"ask":"prepare","sheet":{"format":1,"frame":"invented","invented":true,"material":"steel","crown":{"seat":["26.45 mm +/- 0.02 mm"],"race":["26.38 mm +/- 0.02 mm"],"believed":"26.4"}}}
 //!     "places":[{"place":"crown"
 //! {"id":50,"ask":"rescue","damage":"stripped","shell":"bsc","side":"drive","to":["36 mm x 24 tpi"],"outside":"40.2 +/- 0.1 mm"}
-//!     "sentence":"In order of caution, possible: clean, gauge, retap to the next pattern (36 mm x 24 tpi), refer;
+//!     "words":"In order of caution, possible: clean, gauge, retap to the next pattern (36 mm x 24 tpi), refer;
 //! {"id":62,"ask":"fit_limits","nominal":42,"class":"N7"}
 //!     "error":{"kind":"unit","field":"nominal"
 //! ```

@@ -4,12 +4,19 @@ use alloc::string::ToString;
 
 use serde::ser::{Serialize, SerializeMap, SerializeStruct, Serializer};
 
+use alloc::string::String;
+use alloc::vec::Vec;
+
 use super::Feature;
 use super::answer::{
-    Candidate, DecidedBy, Doubt, DoubtKind, Exclusion, Identification, Next, Note, Outcome,
-    Standing,
+    Belief, Candidate, DecidedBy, Doubt, DoubtKind, Exclusion, Identification, Next, Note, Outcome,
+    Rule, Standing,
 };
+use crate::evidence::{Grade, Text};
 use crate::quantity::settled_mm;
+use crate::read::{Shape, goes_out, told};
+use crate::standard::Place;
+use crate::thread::ThreadSize;
 
 /// Four places: shares and bits from workshop uncertainties are not known better.
 fn short(value: f64) -> f64 {
@@ -45,44 +52,86 @@ impl Serialize for Exclusion {
     }
 }
 
-impl Serialize for Candidate {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("Candidate", 8)?;
-        out.serialize_field("code", &self.code)?;
-        out.serialize_field("name", &self.name)?;
-        out.serialize_field("share", &short(self.share))?;
-        let (standing, excluded) = match &self.standing {
-            Standing::Possible => ("possible", None),
-            Standing::Untested => ("untested", None),
-            Standing::Excluded(by) => ("excluded", Some(by)),
-        };
-        out.serialize_field("standing", standing)?;
-        out.serialize_field("excluded", &excluded)?;
-        out.serialize_field("width_mm", &self.width.map(settled_mm))?;
-        out.serialize_field("thread", &self.thread)?;
-        out.serialize_field("grade", &self.grade)?;
-        out.end()
+impl Standing {
+    const fn word(&self) -> &'static str {
+        match self {
+            Self::Possible => "possible",
+            Self::Untested => "untested",
+            Self::Excluded(_) => "excluded",
+        }
+    }
+    const fn excluded(&self) -> Option<&Exclusion> {
+        match self {
+            Self::Excluded(by) => Some(by),
+            Self::Possible | Self::Untested => None,
+        }
     }
 }
 
-impl Serialize for Next {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("Next", 5)?;
-        out.serialize_field("measure", &self.measure)?;
-        out.serialize_field("instrument", &self.instrument)?;
-        out.serialize_field("separates", &self.separates)?;
-        out.serialize_field("bits", &short(self.bits))?;
-        out.serialize_field("cost", &self.cost)?;
-        out.end()
+goes_out! {
+    Candidate(this) {
+        /// code of the row
+        code: Text = this.code,
+        /// its name
+        name: Text = this.name,
+        /// how likely it is, 0 to 1
+        share: f64 = short(this.share),
+        /// `possible`, `untested` or `excluded`
+        standing: &str = this.standing.word(),
+        /// the observation that rules it out
+        excluded: Option<Exclusion> = this.standing.excluded(),
+        /// its width
+        width_mm: Option<f64> = this.width.map(settled_mm),
+        /// its thread
+        thread: Option<ThreadSize> = this.thread,
+        /// what its weakest figure is worth
+        grade: Option<Grade> = this.grade,
     }
-}
-
-impl Serialize for DecidedBy {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("DecidedBy", 2)?;
-        out.serialize_field("rule", &self.rule)?;
-        out.serialize_field("feature", &self.feature)?;
-        out.end()
+    Next(this) {
+        /// what to measure or look at
+        measure: Feature = this.measure,
+        /// code of the cheapest instrument that does it; null where eyes and hands do
+        instrument: Option<Text> = this.instrument,
+        /// candidates that it would tell from the most likely one
+        separates: Vec<Text> = this.separates,
+        /// expected information, bit
+        bits: f64 = short(this.bits),
+        /// order of cost and trouble, 0 a look, 1 by hand, then as the instruments
+        cost: u8 = this.cost,
+    }
+    DecidedBy(this) {
+        /// the rule that settled the outcome
+        rule: Rule = this.rule,
+        /// the observation that did
+        feature: Option<Feature> = this.feature,
+    }
+    Identification(this) {
+        /// the place that was asked about
+        place: Place = this.place,
+        /// what may be said
+        outcome: Outcome = this.outcome,
+        /// the standard, when identified
+        code: Option<&str> = this.outcome.identified(),
+        /// what is left, when ambiguous or identified
+        between: Vec<Text> = this.outcome.left(),
+        /// the answer in words
+        sentence: String = this.words(),
+        /// rule and observation that decided
+        decided_by: Option<DecidedBy> = this.decided_by,
+        /// what became of the belief
+        belief: Option<Belief> = this.belief,
+        /// whether all that is left interchanges
+        interchange: bool = this.interchange,
+        /// what to measure next, the best first
+        next: Vec<Next> = this.next,
+        /// whether no measurement could separate what is left
+        inseparable: bool = this.inseparable,
+        /// readings that look wrong
+        doubts: Vec<Doubt> = this.doubts,
+        /// what else to know
+        notes: Vec<Note> = this.notes,
+        /// every candidate, most likely first
+        candidates: Vec<Candidate> = this.candidates,
     }
 }
 
@@ -131,24 +180,16 @@ impl Serialize for Note {
     }
 }
 
-impl Serialize for Identification {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("Identification", 13)?;
-        out.serialize_field("place", &self.place)?;
-        out.serialize_field("outcome", &self.outcome)?;
-        out.serialize_field("code", &self.outcome.identified())?;
-        out.serialize_field("between", self.outcome.left())?;
-        out.serialize_field("sentence", &self.words())?;
-        out.serialize_field("decided_by", &self.decided_by)?;
-        out.serialize_field("belief", &self.belief)?;
-        out.serialize_field("interchange", &self.interchange)?;
-        out.serialize_field("next", &self.next)?;
-        out.serialize_field("inseparable", &self.inseparable)?;
-        out.serialize_field("doubts", &self.doubts)?;
-        out.serialize_field("notes", &self.notes)?;
-        out.serialize_field("candidates", &self.candidates)?;
-        out.end()
-    }
+const TEXT: Shape = Shape::Text { what: "text" };
+
+told! {
+    Outcome => Shape::Word(|| ["identified", "ambiguous", "unlisted", "cannot_tell"].map(String::from).to_vec()),
+    Exclusion => Shape::Report { what: "by which observation, and what was read beside the band that it misses" },
+    Doubt => Shape::Report { what: "about, kind, numbers, words" },
+    Feature => TEXT,
+    Note => TEXT,
+    Rule => TEXT,
+    Belief => TEXT,
 }
 
 crate::fact::values_as_they_are!(Note);

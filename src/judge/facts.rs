@@ -67,16 +67,36 @@ impl Ask {
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(
-    crate::evidence::Grade,
-    crate::measure::Reading,
-    crate::measure::Limits,
-    crate::measure::Outcome,
-    crate::standard::Place,
-    crate::thread::Hand,
-    crate::thread::Side,
-    crate::fit::MaterialKind,
-);
+mod values {
+    use crate::evidence::Grade;
+    use crate::fact::values_as_they_are;
+    use crate::fit::MaterialKind;
+    use crate::measure::{Limits, Outcome, Reading};
+    use crate::read::{Shape, Told, known_words, told};
+    use crate::standard::Place;
+    use crate::thread::{Hand, Side};
+
+    told! {
+        Grade => Shape::Word(known_words::<Grade>),
+        Reading => Shape::Report { what: "value_mm, expanded_uncertainty_mm (k = 2)" },
+        Limits => Shape::Report { what: "lower_mm, upper_mm, each `stated`, `none` or `unknown`, and their grade" },
+        Outcome => Shape::Word(known_words::<Outcome>),
+        Place => Shape::Text { what: "the code of a place, such as `shell.drive`" },
+        Hand => Shape::Word(known_words::<Hand>),
+        Side => Shape::Word(known_words::<Side>),
+        MaterialKind => Shape::Word(known_words::<MaterialKind>),
+    }
+    values_as_they_are! {
+        Grade => <Grade as Told>::SHAPE,
+        Reading => <Reading as Told>::SHAPE,
+        Limits => <Limits as Told>::SHAPE,
+        Outcome => <Outcome as Told>::SHAPE,
+        Place => <Place as Told>::SHAPE,
+        Hand => <Hand as Told>::SHAPE,
+        Side => <Side as Told>::SHAPE,
+        MaterialKind => <MaterialKind as Told>::SHAPE,
+    }
+}
 
 impl From<&'static str> for Fact {
     fn from(words: &'static str) -> Self {

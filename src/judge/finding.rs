@@ -271,3 +271,35 @@ pub(crate) fn extremes(readings: &[Reading]) -> Vec<Reading> {
     }
     sorted
 }
+
+#[cfg(feature = "serde")]
+crate::read::told! {
+    Doubt => crate::read::Shape::Text { what: "text" },
+    Decision => crate::read::Shape::Report { what: "outcome, why, conformance_probability, margin_mm, rule, grade" },
+}
+
+#[cfg(feature = "serde")]
+crate::read::goes_out! {
+    Finding<F>(this) {
+        /// what was found, as a fact
+        fact: crate::fact::BareOf<F> = crate::fact::Bare(&this.fact),
+        /// what is shown; null for a plain statement that no limit belongs to
+        outcome: Option<Outcome> = this.outcome,
+        /// what makes it doubtful
+        doubt: Option<Doubt> = this.doubt,
+        /// the finding in a sentence
+        words: String = this.words(),
+        /// the readings that decided: smallest and largest
+        readings: Vec<Reading> = this.readings,
+        /// the limits
+        limits: Option<Limits> = this.limits,
+        /// the decision on the worst reading
+        decision: Option<Decision> = this.decision,
+        /// whose limits they are
+        owner: String = this.owner,
+        /// what the limits are worth
+        grade: Option<Grade> = this.grade,
+        /// where the limits were read
+        sources: Vec<Citation> = this.sources,
+    }
+}

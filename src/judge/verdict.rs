@@ -5,9 +5,13 @@ use alloc::vec::Vec;
 
 use super::{Ask, Fact, Finding, FitFact, PlainAsk};
 use crate::evidence::{Citation, Grade, Text};
+#[cfg(feature = "serde")]
+use crate::fact::{Bare, BareOf};
 use crate::fit::{Feature, Out};
 use crate::measure::{Outcome, Reading};
 use crate::quantity::{Angle, Length, Printed, mm, positive, settled_mm};
+#[cfg(feature = "serde")]
+use crate::read::{Shape, goes_out, known_words, told};
 
 /// What a next step brings.
 ///
@@ -435,8 +439,80 @@ pub(crate) const NOTHING: Length = mm(0.0);
 
 #[cfg(feature = "serde")]
 impl crate::fact::Value for CuredAt {
+    const SHAPE: Shape = Shape::Text { what: "text" };
     type Out<'a> = String;
     fn out(&self) -> String {
         alloc::string::ToString::to_string(self)
+    }
+}
+
+#[cfg(feature = "serde")]
+goes_out! {
+    NextStep(this) {
+        /// the question as a fact
+        ask: BareOf<Ask> = Bare(&this.ask),
+        /// what to measure or do
+        measure: String = this.measure(),
+        /// what it decides
+        why: Text = this.why(),
+        /// the tool
+        with: String = this.with(),
+    }
+}
+
+#[cfg(feature = "serde")]
+goes_out! {
+    Curing(this) {
+        /// by what
+        by: Remedy = this.by,
+        /// size of the part or tool that it takes, or the size that results
+        size_mm: Option<f64> = this.size.map(settled_mm),
+        /// which part of the place it cures; empty for all of it
+        at: String = alloc::string::ToString::to_string(&this.at),
+    }
+}
+
+/// Numbers by their codes.
+#[cfg(feature = "serde")]
+struct Numbers<'a>(&'a [Worked]);
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Numbers<'_> {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_map(self.0.iter().map(|worked| (worked.code(), worked.number())))
+    }
+}
+
+#[cfg(feature = "serde")]
+told! {
+    Remedy => Shape::Word(known_words::<Remedy>),
+    Numbers<'_> => Shape::Named(&Shape::Number),
+}
+
+#[cfg(feature = "serde")]
+goes_out! {
+    Verdict(this) {
+        /// what was judged
+        place: String = this.place,
+        /// what is shown
+        outcome: Outcome = this.outcome,
+        /// the verdict in a sentence
+        words: String = this.words(),
+        /// the findings that decide
+        findings: Vec<Finding> = this.findings,
+        /// findings against other published figures, shown beside and not deciding
+        beside: Vec<Finding> = this.beside,
+        /// numbers worked out, each under its name with its unit, such as `shim_wall_mm`
+        numbers: Numbers<'_> = Numbers(&this.worked),
+        /// of two members, which one is off
+        out: Option<Out> = this.out,
+        /// what would cure it, the most cautious first
+        cures: Vec<Curing> = this.cures,
+        /// what to measure next, the most telling first
+        next: Vec<NextStep> = this.next,
+        /// what to mind
+        cautions: Vec<Fact> = this.cautions,
+        /// the weakest evidence of the findings that decide
+        weakest: Option<Grade> = this.weakest,
     }
 }

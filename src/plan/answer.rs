@@ -94,18 +94,17 @@ pub struct Off {
     pub most: Length,
 }
 
-report! {
-    /// What stops a cut.
-    Stop {
-        /// The limit, with whose it is.
-        limit: Fact as own "limit",
-        /// How much may come off before it for certain; `None` where the limit is no amount.
-        to_go: Option<Length> as mm_or_null "to_go_mm",
-        /// What the limit is worth; `None` where it is no figure.
-        grade: Option<Grade> as own "grade",
-        /// Where this limit was read.
-        sources: Vec<Citation> as own "sources",
-    }
+/// What stops a cut.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stop {
+    /// The limit, with whose it is.
+    pub limit: Fact,
+    /// How much may come off before it for certain; `None` where the limit is no amount.
+    pub to_go: Option<Length>,
+    /// What the limit is worth; `None` where it is no figure.
+    pub grade: Option<Grade>,
+    /// Where this limit was read.
+    pub sources: Vec<Citation>,
 }
 
 impl From<CutLimit> for Stop {
@@ -121,86 +120,76 @@ impl From<CutLimit> for Stop {
     }
 }
 
-report! {
-    /// A tool: what kind it is, and which one.
-    Tool {
-        /// What kind it is: `reamer`, `chaser`, `tap`, `facing_cutter`, `hand_tools`.
-        code: &'static str as own "code",
-        /// Which one, with its size.
-        which: Fact as own "which",
-        /// Hand of the thread it cuts; `None` for reamers and facing cutters.
-        hand: Option<Hand> as own "hand",
-    }
+/// A tool: what kind it is, and which one.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Tool {
+    /// What kind it is: `reamer`, `chaser`, `tap`, `facing_cutter`, `hand_tools`.
+    pub code: &'static str,
+    /// Which one, with its size.
+    pub which: Fact,
+    /// Hand of the thread it cuts; `None` for reamers and facing cutters.
+    pub hand: Option<Hand>,
 }
 
-report! {
-    /// A step that must be finished before, and why.
-    After {
-        /// Its number.
-        step: usize as own "step",
-        /// Why.
-        why: Earlier as said "why",
-    }
+/// A step that must be finished before, and why.
+#[derive(Debug, Clone, PartialEq)]
+pub struct After {
+    /// Its number.
+    pub step: usize,
+    /// Why.
+    pub why: Earlier,
 }
 
-report! {
-    /// What a step changes at another place.
-    Change {
-        /// Where it is felt.
-        place: Place as own "place",
-        /// What changes.
-        what: Fact as own "what",
-        /// By how much at most; `None` where it is no amount.
-        by: Option<Length> as mm_or_null "by_mm",
-    }
+/// What a step changes at another place.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Change {
+    /// Where it is felt.
+    pub place: Place,
+    /// What changes.
+    pub what: Fact,
+    /// By how much at most; `None` where it is no amount.
+    pub by: Option<Length>,
 }
 
-report! {
-    /// One step of the work.
-    Step {
-        /// Number in the order of work, from 1.
-        number: usize as own "number",
-        /// Where.
-        place: Place as own "place",
-        /// What.
-        operation: Operation as own "operation",
-        /// Steps that must be finished before.
-        after: Vec<After> as own "after",
-        /// Questions that must be answered first, by number.
-        waits_for: Vec<usize> as own "waits_for",
-        /// How much comes off; only where metal is cut and the amount is known.
-        off: Option<Off> as own "off",
-        /// What stops the cut: at least one for every cut, none for anything else.
-        stops: Vec<Stop> as own "stops",
-        /// With what.
-        tools: Vec<Tool> as own "tools",
-        /// What guides the cutter; `None` where nothing does.
-        pilot: Option<Fact> as own "pilot",
-        /// The end at which the tool starts, from which its turning is told; empty where nothing turns.
-        start: &'static str as own "start",
-        /// Which way it turns to cut, seen from the end at which it starts.
-        turn: Option<Turn> as own "turn",
-        /// How many passes to expect.
-        passes: &'static str as own "passes",
-        /// What it changes elsewhere.
-        changes: Vec<Change> as own "changes",
-        /// What to check after it.
-        checks: Vec<Fact> as own "checks",
-        /// What proves it; `None` where it is no cut and no trial.
-        proof: Option<Fact> as own "proof",
-        /// What belongs to it in danger.
-        cautions: Vec<Caution> as own "cautions",
-        /// What the sheet notes at this place.
-        notes: Vec<String> as own "notes",
-        /// What is to be done, and why.
-        task: Task as bare "task",
-    }
-    and {
-        "cuts" => Step::cuts,
-        "turning" => |step: &Step| step.turning().map_or("", Turning::words),
-        "words" => Step::words,
-        "why" => |step: &Step| step.why(),
-    }
+/// One step of the work.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Step {
+    /// Number in the order of work, from 1.
+    pub number: usize,
+    /// Where.
+    pub place: Place,
+    /// What.
+    pub operation: Operation,
+    /// Steps that must be finished before.
+    pub after: Vec<After>,
+    /// Questions that must be answered first, by number.
+    pub waits_for: Vec<usize>,
+    /// How much comes off; only where metal is cut and the amount is known.
+    pub off: Option<Off>,
+    /// What stops the cut: at least one for every cut, none for anything else.
+    pub stops: Vec<Stop>,
+    /// With what.
+    pub tools: Vec<Tool>,
+    /// What guides the cutter; `None` where nothing does.
+    pub pilot: Option<Fact>,
+    /// The end at which the tool starts, from which its turning is told; empty where nothing turns.
+    pub start: &'static str,
+    /// Which way it turns to cut, seen from the end at which it starts.
+    pub turn: Option<Turn>,
+    /// How many passes to expect.
+    pub passes: &'static str,
+    /// What it changes elsewhere.
+    pub changes: Vec<Change>,
+    /// What to check after it.
+    pub checks: Vec<Fact>,
+    /// What proves it; `None` where it is no cut and no trial.
+    pub proof: Option<Fact>,
+    /// What belongs to it in danger.
+    pub cautions: Vec<Caution>,
+    /// What the sheet notes at this place.
+    pub notes: Vec<String>,
+    /// What is to be done, and why.
+    pub task: Task,
 }
 
 impl Step {
@@ -217,31 +206,23 @@ impl Step {
     }
 }
 
-report! {
-    /// A question that must be answered first, and the field of the sheet where its answer is written.
-    Question {
-        /// Number in the plan, from 1.
-        number: usize as own "number",
-        /// Where.
-        place: Place as own "place",
-        /// What to measure, look at or ask, why, and with what.
-        ask: Ask as bare "ask",
-        /// The field of the sheet where the answer is written; answering it closes the question.
-        answer: String as own "answer",
-        /// What the place is called.
-        name: String as own "name",
-    }
-    and {
-        "measure" => Question::measure,
-        "instrument" => Question::instrument,
-        "words" => Question::words,
-        "why" => |question: &Question| question.why(),
-    }
+/// A question that must be answered first, and the field of the sheet where its answer is written.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Question {
+    /// Number in the plan, from 1.
+    pub number: usize,
+    /// Where.
+    pub place: Place,
+    /// What to measure, look at or ask, why, and with what.
+    pub ask: Ask,
+    /// The field of the sheet where the answer is written; answering it closes the question.
+    pub answer: String,
+    /// What the place is called.
+    pub name: String,
 }
 
 /// What is known of one place, and where the work there stands.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct PlaceReport {
     /// Where.
     pub place: Place,
@@ -250,7 +231,6 @@ pub struct PlaceReport {
     /// Where the work stands.
     pub state: State,
     /// Which standard it is, as far as the readings say; `None` where that was not asked.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     pub identification: Option<Identification>,
     /// What was found.
     pub facts: Vec<Found>,
@@ -294,7 +274,6 @@ impl WeakFigure {
 
 /// The plan for a whole frame.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Plan {
     /// Version of the contract, [`CONTRACT`].
     pub contract: u32,
@@ -351,25 +330,187 @@ impl Plan {
 }
 
 #[cfg(feature = "serde")]
-impl serde::Serialize for Off {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let [min, max] = [self.least, self.most].map(|off| Some(crate::quantity::settled_mm(off)));
-        let mut out = serializer.serialize_struct("Off", 2)?;
-        out.serialize_field("of", &self.of)?;
-        out.serialize_field("mm", &crate::quantity::serial::Between { min, max })?;
-        out.end()
-    }
-}
+mod serial {
+    use alloc::string::{String, ToString};
+    use alloc::vec::Vec;
 
-#[cfg(feature = "serde")]
-impl serde::Serialize for WeakFigure {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("WeakFigure", 3)?;
-        out.serialize_field("place", &self.place)?;
-        out.serialize_field("what", &alloc::string::ToString::to_string(self))?;
-        out.serialize_field("grade", &self.grade)?;
-        out.end()
+    use super::{
+        After, Allowance, Ask, Caution, Change, Citation, Counted, Fact, Found, Grade, Hand,
+        Identification, Off, Operation, Place, PlaceReport, Plan, Question, State, Step, Stop,
+        Task, Tool, Turn, Turning, WeakFigure,
+    };
+    use crate::evidence::Text;
+    use crate::fact::{Bare, BareOf, Worded as _};
+    use crate::measure::Reading;
+    use crate::quantity::settled_mm;
+    use crate::read::{Between, Shape, goes_out, known_words, told};
+
+    told! {
+        Counted => Shape::Word(known_words::<Counted>),
+        State => Shape::Word(known_words::<State>),
+        Allowance => Shape::List(&Shape::Report { what: "kind, what, may_come_off, measure, grade" }),
+    }
+
+    goes_out! {
+        Off(this) {
+            /// what is counted
+            of: Counted = this.of,
+            /// at least and at most
+            mm: Between = Between { min: Some(settled_mm(this.least)), max: Some(settled_mm(this.most)) },
+        }
+        Stop(this) {
+            /// the limit, with whose it is
+            limit: Fact = this.limit,
+            /// how much may come off before it for certain; null where it is no amount
+            to_go_mm: Option<f64> = this.to_go.map(settled_mm),
+            /// what it is worth
+            grade: Option<Grade> = this.grade,
+            /// where this limit was read
+            sources: Vec<Citation> = this.sources,
+        }
+        After(this) {
+            /// number of the earlier step
+            step: usize = this.step,
+            /// why it comes first
+            code: &str = this.why.code(),
+            /// why it comes first, in words
+            why: String = this.why.to_string(),
+        }
+        Tool(this) {
+            /// its kind
+            code: &str = this.code,
+            /// which one, with its size
+            which: Fact = this.which,
+            /// hand of the thread it cuts
+            hand: Option<Hand> = this.hand,
+        }
+        Change(this) {
+            /// where it is felt
+            place: Place = this.place,
+            /// what changes
+            what: Fact = this.what,
+            /// by how much at most
+            by_mm: Option<f64> = this.by.map(settled_mm),
+        }
+        Step(this) {
+            /// number in the order of work
+            number: usize = this.number,
+            /// where
+            place: Place = this.place,
+            /// what
+            operation: Operation = this.operation,
+            /// whether metal comes off
+            cuts: bool = this.cuts(),
+            /// steps that must be finished before
+            after: Vec<After> = this.after,
+            /// questions that must be answered before, by number
+            waits_for: Vec<usize> = this.waits_for,
+            /// how much comes off
+            off: Option<Off> = this.off,
+            /// what stops the cut
+            stops: Vec<Stop> = this.stops,
+            /// with what
+            tools: Vec<Tool> = this.tools,
+            /// what guides the cutter
+            pilot: Option<Fact> = this.pilot,
+            /// the end at which the tool starts
+            start: &str = this.start,
+            /// which way it turns to cut, seen from there
+            turn: Option<Turn> = this.turn,
+            /// how it is turned on the way
+            turning: &str = this.turning().map_or("", Turning::words),
+            /// how many passes to expect
+            passes: &str = this.passes,
+            /// what it changes elsewhere
+            changes: Vec<Change> = this.changes,
+            /// what to check after it
+            checks: Vec<Fact> = this.checks,
+            /// what proves it
+            proof: Option<Fact> = this.proof,
+            /// what belongs to it in danger
+            cautions: Vec<Caution> = this.cautions,
+            /// what the sheet notes at this place
+            notes: Vec<String> = this.notes,
+            /// what is to be done, as a fact
+            task: BareOf<Task> = Bare(&this.task),
+            /// the step in one line
+            words: String = this.words(),
+            /// why it is done
+            why: Text = this.why(),
+        }
+        Question(this) {
+            /// number in the plan
+            number: usize = this.number,
+            /// where
+            place: Place = this.place,
+            /// what is asked, as a fact
+            ask: BareOf<Ask> = Bare(&this.ask),
+            /// what to measure, look at or ask
+            measure: String = this.measure(),
+            /// with what
+            instrument: String = this.instrument(),
+            /// the field of the sheet where the answer is written; answering it closes the question
+            answer: String = this.answer,
+            /// the question in one line
+            words: String = this.words(),
+            /// why it matters
+            why: Text = this.why(),
+        }
+        PlaceReport(this) {
+            /// where
+            place: Place = this.place,
+            /// what it is called
+            name: String = this.name,
+            /// where the work stands
+            state: State = this.state,
+            /// what was found
+            facts: Vec<Found> = this.facts,
+            /// what contradicts what; nothing is cut there while it stands
+            contradictions: Vec<Fact> = this.contradictions,
+            /// what is left alone, and why
+            leave: Vec<Fact> = this.leave,
+            /// what could cure what is out
+            cures: Vec<Fact> = this.cures,
+            /// what the sheet notes there
+            notes: Vec<String> = this.notes,
+            /// what came off: least and most
+            removed: Vec<Reading> = this.removed,
+            /// what limits a cut there now
+            limits: Allowance = this.limits,
+            /// whether readings were taken after work
+            worked: bool = this.worked,
+            ? /// which standard it is, where that was asked
+            identification: Identification = this.identification,
+        }
+        WeakFigure(this) {
+            /// where
+            place: Place = this.place,
+            /// which figure
+            what: String = this.to_string(),
+            /// what it is worth
+            grade: Grade = this.grade,
+        }
+        Plan(this) {
+            /// version of this form, 2
+            contract: u32 = this.contract,
+            /// the frame
+            frame: String = this.frame,
+            /// whether the sheet is invented
+            invented: bool = this.invented,
+            /// when it was measured
+            date: Option<String> = this.date,
+            /// what the sheet notes of the frame
+            notes: Vec<String> = this.notes,
+            /// every place with its state
+            places: Vec<PlaceReport> = this.places,
+            /// the work, in order
+            steps: Vec<Step> = this.steps,
+            /// what to measure or ask first
+            questions: Vec<Question> = this.questions,
+            /// cautions for the whole job
+            cautions: Vec<Caution> = this.cautions,
+            /// figures from memory or common practice that the plan rests on
+            weak_figures: Vec<WeakFigure> = this.weak_figures,
+        }
     }
 }

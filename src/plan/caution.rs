@@ -34,13 +34,25 @@ pub enum Caution {
 }
 
 #[cfg(feature = "serde")]
-impl serde::Serialize for Caution {
+/// Its code alone.
+struct Code(Caution);
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Code {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use alloc::string::ToString;
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("Caution", 2)?;
-        out.serialize_field("code", &self.to_string())?;
-        out.serialize_field("words", self.words())?;
-        out.end()
+        serializer.collect_str(&self.0)
+    }
+}
+
+#[cfg(feature = "serde")]
+crate::read::told! { Code => crate::read::Shape::Word(crate::read::known_words::<Caution>) }
+
+#[cfg(feature = "serde")]
+crate::read::goes_out! {
+    Caution(this) {
+        /// which caution
+        code: Code = Code(*this),
+        /// the caution
+        words: &str = this.words(),
     }
 }

@@ -32,12 +32,7 @@ pub(super) fn of_thread(tables: Tables<'_>, bench: &Bench<'_>) -> Vec<Fact> {
         .into_iter()
         .filter(|option| matches!(option.stand, Stand::Allowed | Stand::NeedsMeasurement))
         .take(MOST)
-        .map(|option| {
-            Fact::from(CommonFact::Rescue {
-                by: option.step,
-                why: option.why.into(),
-            })
-        })
+        .map(|option| Fact::from(option.as_cure()))
         .collect()
 }
 

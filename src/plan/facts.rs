@@ -41,6 +41,8 @@ fact_kinds! {
         Thread(ThreadFact),
         /// Of brake mounts and faces.
         Mount(MountFact),
+        /// What is left to do for a spoilt place.
+        Rescue(crate::rescue::RescueFact),
     }
     /// What a plan asks.
     Ask {
@@ -161,7 +163,12 @@ impl Ask {
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(super::sheet::Limited, super::Operation);
+crate::read::told! { super::Operation => crate::read::Shape::Word(crate::read::known_words::<super::Operation>) }
+#[cfg(feature = "serde")]
+crate::fact::values_as_they_are!(
+    super::sheet::Limited,
+    super::Operation => <super::Operation as crate::read::Told>::SHAPE,
+);
 
 impl From<Text> for Fact {
     fn from(words: Text) -> Self {

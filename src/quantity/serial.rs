@@ -70,12 +70,3 @@ impl<'de> Deserialize<'de> for Pitch {
             .map_err(de::Error::custom)
     }
 }
-
-/// An interval of a quantity as it goes out: `{"min":..,"max":..}`, an open end is null.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
-pub(crate) struct Between {
-    /// Its least value.
-    pub min: Option<f64>,
-    /// Its largest value.
-    pub max: Option<f64>,
-}

@@ -9,6 +9,8 @@ mod form;
 #[cfg(feature = "serde")]
 mod grow;
 mod shape;
+#[cfg(feature = "serde")]
+mod told;
 mod tree;
 mod values;
 
@@ -16,7 +18,11 @@ pub use context::{Context, Instruments, MOST_DEFECTS};
 pub(crate) use context::{missing, twice};
 pub(crate) use fields::Fields;
 pub(crate) use form::form;
-pub use shape::{Field, Form, Shape};
+pub use shape::{FactForm, Field, Form, Shape, ValueForm};
+#[cfg(feature = "serde")]
+pub use told::{Between, Told};
+#[cfg(feature = "serde")]
+pub(crate) use told::{answer, goes_out, told};
 pub use tree::Tree;
 pub use values::{Deep, Given, Inside, Listed, Outside, Read, ReadBy};
 pub(crate) use values::{from_text, known_words, reading, text, word, words};

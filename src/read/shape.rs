@@ -37,6 +37,12 @@ pub enum Shape {
     Either(&'static [Self]),
     /// The same, or null.
     OrNull(&'static Self),
+    /// A fact: its code and its values, and by itself its sentence.
+    Fact(fn() -> FactForm),
+    /// The same without its sentence, which stands beside it.
+    Bare(fn() -> FactForm),
+    /// Anything, as its type serializes.
+    Any,
     /// A report of another room, as that type serializes.
     Report {
         /// Which type.
@@ -69,4 +75,28 @@ pub struct Form {
     pub name: &'static str,
     /// Its fields.
     pub fields: &'static [Field],
+}
+
+/// The facts of one kind: their codes with their values, or the kinds that they are of.
+#[derive(Debug, Clone)]
+pub struct FactForm {
+    /// The module that holds them.
+    pub room: &'static str,
+    /// Its name.
+    pub name: &'static str,
+    /// Every fact: code, meaning, values.
+    pub codes: Vec<(&'static str, &'static str, &'static [ValueForm])>,
+    /// The kinds that these facts are of, where they are of several.
+    pub kinds: Vec<Self>,
+}
+
+/// A value of a fact.
+#[derive(Debug, Clone, Copy)]
+pub struct ValueForm {
+    /// Its name without the unit.
+    pub name: &'static str,
+    /// The unit behind the name.
+    pub unit: &'static str,
+    /// What it looks like.
+    pub shape: Shape,
 }

@@ -4,13 +4,14 @@
 //! A symptom is not a diagnosis: [`diagnose`] orders the checks before anything is cut.
 
 mod bore;
-mod bore_steps;
+mod facts;
 mod option;
 mod symptom;
 mod thread;
 mod thread_retap;
 
 pub use bore::BoreRescue;
-pub use option::{Damage, Rescue, RescueOption, Stand, Step};
-pub use symptom::{Cause, Diagnosis, Symptom, diagnose};
+pub use facts::{Ask, Cause, RescueAsk, RescueFact};
+pub use option::{Damage, Rescue, RescueOption, Spoilt, Stand, Step};
+pub use symptom::{Diagnosis, Symptom, diagnose};
 pub use thread::ThreadRescue;

@@ -1,21 +1,22 @@
 //! What can be done: the steps in the trade's order of caution, and how each stands.
 
-use alloc::string::String;
 use alloc::vec::Vec;
 
-use crate::evidence::{Citation, Evidence, Grade, Text};
-use crate::judge::{NextStep, Worked};
-use crate::thread::ShellThreads;
+use super::facts::{Ask, RescueAsk, RescueFact};
+use crate::Error;
+use crate::evidence::{Citation, Evidence, Grade};
+use crate::fit::MaterialKind;
+use crate::measure::{Reading, settled_cmp};
+use crate::quantity::{Length, ShaftDiameter};
+use crate::standard::Joint;
+use crate::thread::{Designation, ShellThreads, Side};
 
 /// What is wrong.
 #[derive(
     Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
 )]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 #[strum(serialize_all = "snake_case")]
 pub enum Damage {
     /// Metal is gone by use.
@@ -47,23 +48,10 @@ pub enum Damage {
 /// assert!(Step::Clean < Step::Shim && Step::Shim < Step::Retap && Step::Retap < Step::Refer);
 /// ```
 #[derive(
-    Debug,
-    Clone,
-    Copy,
-    PartialEq,
-    Eq,
-    PartialOrd,
-    Ord,
-    Hash,
-    strum::Display,
-    strum::EnumString,
-    strum::EnumIter,
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumIter,
 )]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 #[strum(serialize_all = "snake_case")]
 pub enum Step {
     /// Pick out, wash, soak.
@@ -101,64 +89,6 @@ pub enum Step {
 }
 
 impl Step {
-    /// In words for a person.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Clean => "clean",
-            Self::Free => "turn it out",
-            Self::Chase => "chase",
-            Self::Gauge => "gauge",
-            Self::RoundOut => "press it round",
-            Self::AdjustPart => "another part",
-            Self::Shim => "shim",
-            Self::Compound => "retaining compound",
-            Self::Retap => "retap to the next pattern",
-            Self::NextSize => "ream to the next size",
-            Self::Insert => "thread insert",
-            Self::ClampInUnit => "clamp-in unit",
-            Self::FillAndRecut => "fill and recut",
-            Self::Sleeve => "sleeve",
-            Self::Peen => "raise burrs (last resort)",
-            Self::Refer => "refer",
-        }
-    }
-
-    /// What it costs later.
-    ///
-    /// ```
-    /// use framegauge::rescue::Step;
-    /// assert_eq!(Step::Gauge.costs(), "nothing");
-    /// assert!(Step::NextSize.costs().starts_with("cannot be undone"));
-    /// ```
-    #[must_use]
-    pub const fn costs(self) -> &'static str {
-        match self {
-            Self::Clean | Self::Gauge | Self::Refer => "nothing",
-            Self::Free => "nothing, if it turns the right way",
-            Self::Chase => "a little metal: a chaser can only make a loose thread looser",
-            Self::RoundOut => "worked metal: it may spring back or crack, and paint flakes",
-            Self::AdjustPart => "nothing on the frame; later parts must be of that size too",
-            Self::Shim => "has to be fitted again each time; it can creep, and corrodes",
-            Self::Compound => {
-                "the part comes out with heat only, and the seat must be cleaned back to metal each time"
-            }
-            Self::Retap => {
-                "cannot be undone: the frame has that thread and that hand from now on, and less wall"
-            }
-            Self::NextSize => {
-                "cannot be undone: less wall, and only the larger part fits from now on"
-            }
-            Self::Insert => "cannot be undone: the next failure leaves a hole larger still",
-            Self::ClampInUnit => "the frame takes that kind of unit only, unless it is rebuilt",
-            Self::FillAndRecut => {
-                "heat in a finished frame and new paint; its durability is not known"
-            }
-            Self::Sleeve => "heat or bonding in a finished frame, and new paint",
-            Self::Peen => "spoils the seat for every better cure, and holds for a while only",
-        }
-    }
-
     /// Whether it takes metal off.
     ///
     /// ```
@@ -167,57 +97,63 @@ impl Step {
     /// ```
     #[must_use]
     pub const fn cuts(self) -> bool {
+        use Step::*;
         matches!(
             self,
-            Self::Chase
-                | Self::Retap
-                | Self::NextSize
-                | Self::Insert
-                | Self::FillAndRecut
-                | Self::Sleeve
+            Chase | Retap | NextSize | Insert | FillAndRecut | Sleeve
+        )
+    }
+
+    /// Whether there is something to mind with it.
+    const fn minds(self) -> bool {
+        use Step::*;
+        !matches!(
+            self,
+            Clean | Chase | Gauge | AdjustPart | ClampInUnit | Sleeve | Refer
+        )
+    }
+
+    /// Whether the step rests on the practice of the trade, before any figure.
+    const fn is_practice(self) -> bool {
+        use Step::*;
+        matches!(
+            self,
+            Clean | Free | Chase | RoundOut | Shim | FillAndRecut | Sleeve | Peen
         )
     }
 }
 
-/// How a step stands, by its geometry.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
+/// How a step stands, by its geometry; the best first.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumIter,
 )]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 #[strum(serialize_all = "snake_case")]
 pub enum Stand {
     /// Nothing measured stands against it. That it is possible does not make it wise.
     Allowed,
-    /// What is known forbids it.
-    Forbidden,
     /// Cannot be said before something is measured or looked up.
     NeedsMeasurement,
+    /// What is known forbids it.
+    Forbidden,
 }
 
-/// One step, how it stands and why, what it costs and what to check after.
+/// One step, how it stands and why, and what to ask before it.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct RescueOption {
     /// Which kind of step.
     pub step: Step,
-    /// What exactly, such as the thread of the next pattern; empty when the step says it.
-    pub what: String,
+    /// What exactly, such as the thread of the next pattern; `None` when the step says it.
+    pub what: Option<RescueFact>,
     /// How it stands.
     pub stand: Stand,
-    /// The geometry or the reason, in words.
-    pub why: String,
-    /// Numbers behind it.
-    pub worked: Vec<Worked>,
+    /// The geometry or the reason.
+    pub why: Vec<RescueFact>,
     /// What to measure or look up before it.
-    pub next: Vec<NextStep>,
-    /// What it costs later.
-    pub costs: &'static str,
+    pub next: Vec<Ask>,
     /// What to mind.
-    pub cautions: Vec<Text>,
-    /// What to check after.
-    pub check_after: Vec<&'static str>,
+    pub cautions: Vec<RescueFact>,
     /// What the weakest figure behind it is worth; `None` where only own readings stand behind it.
     pub grade: Option<Grade>,
     /// Where its figures were read.
@@ -225,91 +161,148 @@ pub struct RescueOption {
 }
 
 impl RescueOption {
-    pub(super) fn new(step: Step, stand: Stand, why: impl Into<String>) -> Self {
+    fn new(step: Step, stand: Stand, why: RescueFact) -> Self {
         Self {
             step,
-            what: String::new(),
+            what: None,
             stand,
-            why: why.into(),
-            worked: Vec::new(),
+            why: Vec::from([why]),
             next: Vec::new(),
-            costs: step.costs(),
             cautions: Vec::new(),
-            check_after: Vec::new(),
-            grade: None,
+            grade: step.is_practice().then_some(Grade::CommonPractice),
             sources: Vec::new(),
         }
     }
-    pub(super) fn of(mut self, what: impl Into<String>) -> Self {
-        self.what = what.into();
+    pub(super) fn can(step: Step, why: RescueFact) -> Self {
+        Self::new(step, Stand::Allowed, why)
+    }
+    pub(super) fn not(step: Step, why: RescueFact) -> Self {
+        Self::new(step, Stand::Forbidden, why)
+    }
+    pub(super) fn open(step: Step, why: RescueFact, ask: impl Into<Ask>) -> Self {
+        Self::new(step, Stand::NeedsMeasurement, why).needing(ask)
+    }
+    pub(super) fn of(mut self, what: RescueFact) -> Self {
+        self.what = Some(what);
         self
     }
-    pub(super) fn with(mut self, worked: Worked) -> Self {
-        self.worked.push(worked);
+    pub(super) fn because(mut self, why: RescueFact) -> Self {
+        self.why.push(why);
         self
     }
-    pub(super) fn needing(mut self, next: NextStep) -> Self {
-        self.next.push(next);
+    pub(super) fn needing(mut self, ask: impl Into<Ask>) -> Self {
+        self.next.push(ask.into());
         self
     }
-    pub(super) fn minding(mut self, caution: impl Into<Text>) -> Self {
-        self.cautions.push(caution.into());
+    /// No better than this.
+    pub(super) fn standing(mut self, stand: Stand) -> Self {
+        self.stand = self.stand.max(stand);
         self
     }
-    pub(super) fn then_check(mut self, checks: &[&'static str]) -> Self {
-        self.check_after.extend_from_slice(checks);
-        self
+    /// Waits for an answer unless this is so.
+    pub(super) fn unless(self, so: bool, ask: RescueAsk) -> Self {
+        if so {
+            self
+        } else {
+            self.standing(Stand::NeedsMeasurement).needing(ask)
+        }
+    }
+    /// Waits for an answer, for this reason.
+    pub(super) fn waiting(self, why: RescueFact, ask: RescueAsk) -> Self {
+        self.because(why).unless(false, ask)
+    }
+    /// The wall that is left decides: an unknown one is measured first, and none forbids it.
+    pub(super) fn walled(self, left: Option<Length>) -> Self {
+        match left {
+            None => self.waiting(RescueFact::WallUnknown, RescueAsk::Outside),
+            Some(wall) if settled_cmp(wall, Length::default()).is_le() => self
+                .standing(Stand::Forbidden)
+                .because(RescueFact::BreaksThrough),
+            Some(wall) => self.because(RescueFact::WallLeft { wall }),
+        }
     }
     pub(super) fn resting_on(mut self, evidence: Option<&Evidence>) -> Self {
-        if let Some(evidence) = evidence {
-            self.grade = Some(
-                self.grade
-                    .map_or(evidence.worth(), |g| g.weaker(evidence.worth())),
-            );
-            self.sources.extend(evidence.sources().iter().cloned());
+        self.sources.extend(
+            evidence
+                .into_iter()
+                .flat_map(|e| e.sources().iter().cloned()),
+        );
+        match evidence {
+            Some(evidence) => self.graded(evidence.worth()),
+            None => self,
         }
-        self
     }
     pub(super) fn graded(mut self, grade: Grade) -> Self {
         self.grade = Some(self.grade.map_or(grade, |g| g.weaker(grade)));
         self
     }
-
-    /// The length of this name in millimetres.
+    /// The cure as a plan tells it.
     #[must_use]
-    pub fn millimetres(&self, what: &str) -> Option<f64> {
-        self.worked.iter().find(|w| w.what == what)?.in_mm()
+    pub fn as_cure(&self) -> RescueFact {
+        RescueFact::Cure {
+            by: self.step,
+            why: self.why.clone(),
+        }
     }
+}
+
+/// Sizes that were given must be sizes, whether they come to be used or not.
+pub(super) fn diameters(given: &[(&'static str, Option<Reading>)]) -> Result<(), Error> {
+    given.iter().try_for_each(|(name, reading)| {
+        let size = reading.map(|reading| ShaftDiameter::new(reading.value()));
+        size.transpose().map(|_| ()).map_err(|e| e.named(*name))
+    })
+}
+
+/// What is spoilt.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Spoilt {
+    /// A bore or seat.
+    Joint(Joint),
+    /// A thread, and the side of the shell that it is.
+    Thread(Designation, Option<Side>),
 }
 
 /// What is left to do, in order of caution.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Rescue {
     /// What was asked about.
-    pub what: String,
+    pub what: Spoilt,
     /// What is wrong with it.
     pub damage: Damage,
     /// Every step, the most cautious first; several of one kind where several patterns or sizes are at hand.
     pub options: Vec<RescueOption>,
     /// The shell as it would be after each retap of one side, in the order of these options.
     pub shells_after: Vec<ShellThreads>,
-    /// The answer in one sentence.
-    pub sentence: String,
 }
 
 impl Rescue {
-    pub(super) fn of(what: String, damage: Damage, mut options: Vec<RescueOption>) -> Self {
+    /// Sorted by caution; what laminate does not take is forbidden, and what carries a caution says it.
+    pub(super) fn of(
+        what: Spoilt,
+        damage: Damage,
+        material: Option<MaterialKind>,
+        mut options: Vec<RescueOption>,
+    ) -> Self {
+        options.push(RescueOption::can(Step::Refer, RescueFact::AlwaysOpen));
         options.sort_by_key(|o| o.step);
-        let mut rescue = Self {
+        let carbon = material.is_some_and(MaterialKind::is_carbon);
+        for option in &mut options {
+            let step = option.step;
+            if carbon && (step.cuts() || matches!(step, Step::RoundOut | Step::Peen)) {
+                option.stand = Stand::Forbidden;
+                option.why.insert(0, RescueFact::Laminate);
+            }
+            if option.stand != Stand::Forbidden && step.minds() {
+                option.cautions.insert(0, RescueFact::Mind { step });
+            }
+        }
+        Self {
             what,
             damage,
             options,
             shells_after: Vec::new(),
-            sentence: String::new(),
-        };
-        rescue.sentence = rescue.say();
-        rescue
+        }
     }
 
     /// The steps of one kind.
@@ -327,71 +320,94 @@ impl Rescue {
     /// ```
     #[must_use]
     pub fn stand(&self, step: Step) -> Option<Stand> {
-        let rank = |s: Stand| match s {
-            Stand::Allowed => 0,
-            Stand::NeedsMeasurement => 1,
-            Stand::Forbidden => 2,
-        };
-        self.steps(step).map(|o| o.stand).min_by_key(|s| rank(*s))
-    }
-
-    fn say(&self) -> String {
-        let named = |stand: Stand| {
-            let mut names: Vec<String> = Vec::new();
-            for option in self.options.iter().filter(|o| o.stand == stand) {
-                let name = if option.what.is_empty() {
-                    String::from(option.step.words())
-                } else {
-                    alloc::format!("{} ({})", option.step.words(), option.what)
-                };
-                if !names.contains(&name) {
-                    names.push(name);
-                }
-            }
-            names
-        };
-        let mut text = alloc::format!(
-            "In order of caution, possible: {}",
-            named(Stand::Allowed).join(", ")
-        );
-        let open = named(Stand::NeedsMeasurement);
-        if !open.is_empty() {
-            text.push_str(&alloc::format!("; after measuring: {}", open.join(", ")));
-        }
-        let not = named(Stand::Forbidden);
-        if !not.is_empty() {
-            text.push_str(&alloc::format!("; not: {}", not.join(", ")));
-        }
-        text.push('.');
-        text
+        self.steps(step).map(|o| o.stand).min()
     }
 }
 
-impl core::fmt::Display for Rescue {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        writeln!(f, "{}: {}. {}", self.what, self.damage, self.sentence)?;
-        for option in &self.options {
-            let stand = match option.stand {
-                Stand::Allowed => "possible",
-                Stand::Forbidden => "not",
-                Stand::NeedsMeasurement => "after measuring",
-            };
-            write!(f, "- {}", option.step.words())?;
-            if !option.what.is_empty() {
-                write!(f, ", {}", option.what)?;
-            }
-            writeln!(f, " [{stand}]: {}", option.why)?;
-            for next in &option.next {
-                writeln!(f, "    {next}")?;
-            }
-            if option.stand == Stand::Forbidden {
-                continue;
-            }
-            writeln!(f, "    costs later: {}", option.costs)?;
-            for caution in &option.cautions {
-                writeln!(f, "    mind: {caution}")?;
-            }
+#[cfg(feature = "serde")]
+mod serial {
+    use alloc::string::{String, ToString};
+    use alloc::vec::Vec;
+
+    use super::{
+        Ask, Citation, Damage, Grade, Rescue, RescueFact, RescueOption, ShellThreads, Stand, Step,
+    };
+    use crate::fact::{Bare, BareOf, Worded};
+    use crate::read::{Shape, goes_out, known_words, told};
+    use crate::rescue::{Cause, Diagnosis, Symptom};
+    use crate::{evidence::Text, measure::Outcome};
+
+    /// A question with its sentences.
+    struct Asked(Ask);
+
+    told! {
+        Step => Shape::Word(known_words::<Step>),
+        Stand => Shape::Word(known_words::<Stand>),
+        Damage => Shape::Word(known_words::<Damage>),
+        Symptom => Shape::Word(known_words::<Symptom>),
+        ShellThreads => Shape::Report { what: "drive, non_drive" },
+    }
+
+    fn all(asks: &[Ask]) -> Vec<Asked> {
+        asks.iter().cloned().map(Asked).collect()
+    }
+
+    goes_out! {
+        Asked(this) {
+            /// the question as a fact
+            ask: BareOf<Ask> = Bare(&this.0),
+            /// what to measure, try or look up
+            measure: String = this.0.to_string(),
+            /// what it decides
+            why: Text = this.0.why(),
+            /// with what
+            with: String = this.0.with().to_string(),
         }
-        Ok(())
+        RescueOption(this) {
+            /// which kind of step
+            step: Step = this.step,
+            /// what exactly; null when the step says it
+            what: Option<RescueFact> = this.what,
+            /// how it stands by its geometry
+            stand: Stand = this.stand,
+            /// the geometry or the reason
+            why: Vec<RescueFact> = this.why,
+            /// the reason in a sentence
+            words: String = this.words(),
+            /// what to measure or look up before it
+            next: Vec<Asked> = all(&this.next),
+            /// what it costs later
+            costs: &str = this.step.costs(),
+            /// what to mind
+            cautions: Vec<RescueFact> = this.cautions,
+            /// what to check after
+            check_after: Vec<&str> = this.check_after(),
+            /// what its weakest figure is worth
+            grade: Option<Grade> = this.grade,
+            /// where its figures were read
+            sources: Vec<Citation> = this.sources,
+        }
+        Rescue(this) {
+            /// what was asked about
+            what: String = this.what.to_string(),
+            /// what is wrong with it
+            damage: Damage = this.damage,
+            /// every step, the most cautious first
+            options: Vec<RescueOption> = this.options,
+            /// the shell after each retap of one side
+            shells_after: Vec<ShellThreads> = this.shells_after,
+        }
+        Diagnosis(this) {
+            /// what was noticed
+            symptom: Symptom = this.symptom,
+            /// undecided: a symptom alone shows nothing
+            outcome: Outcome = this.outcome,
+            /// what can be behind it
+            causes: Vec<Cause> = this.causes,
+            /// the checks, in order
+            checks: Vec<Asked> = all(&this.checks),
+            /// what not to do meanwhile
+            until_then: &str = this.symptom.until_then(),
+        }
     }
 }

@@ -1,24 +1,22 @@
 //! A damaged thread.
 
-use alloc::format;
-use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::option::{Damage, Rescue, RescueOption, Stand, Step};
-use super::thread_retap::clamp_in;
+use super::facts::{RescueAsk as A, RescueFact as F};
+use super::option::{Damage, Rescue, RescueOption as Opt, Spoilt, Stand, Step, diameters};
 use crate::Error;
 use crate::evidence::Grade;
 use crate::fit::MaterialKind;
-use crate::judge::{Gauging, NextStep, Remedy, Worked};
+use crate::judge::{Gauging, Remedy};
 use crate::measure::{Outcome, Reading, settled_cmp};
 use crate::quantity::{BoreDiameter, ShaftDiameter, mm};
 use crate::standard::Tables;
-use crate::thread::{Designation, ShellThreads, Side, ThreadForm, chasing, flank_engagement};
+use crate::thread::{Designation, ShellThreads, Side, ThreadForm, flank_engagement};
 
 /// A damaged thread in a frame or part, with what is known of it.
 ///
 /// ```
-/// use framegauge::{rescue::{Damage, Stand, Step, ThreadRescue}, standard::{Shell, Tables, find}, thread::{Hand, Side}, judge::pattern_threads};
+/// use framegauge::{in_mm, rescue::{Damage, RescueFact, Stand, Step, ThreadRescue}, standard::{Shell, Tables, find}, thread::{Hand, Side}, judge::pattern_threads};
 /// // The drive side of an English shell is stripped, the other side is good.
 /// let shell = pattern_threads(find::<Shell>("bsc").unwrap()).unwrap();
 /// let mut ask = ThreadRescue::new(shell.drive.unwrap(), Damage::Stripped).in_shell(shell, Side::Drive);
@@ -26,7 +24,7 @@ use crate::thread::{Designation, ShellThreads, Side, ThreadForm, chasing, flank_
 /// let left = ask.options(Tables::ours()).unwrap();
 /// let recut = left.steps(Step::Retap).next().unwrap();
 /// assert_eq!(recut.stand, Stand::NeedsMeasurement); // outside of the shell not given
-/// assert_eq!(recut.millimetres("stock removed a side"), Some(0.601));
+/// assert!(matches!(recut.why[0], RescueFact::TakesASide { stock, .. } if in_mm(stock).to_string() == "0.601 mm"));
 /// assert_eq!(left.shells_after[0].drive.unwrap().hand, Hand::Right); // both sides right-hand now: a hybrid
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -81,258 +79,135 @@ impl ThreadRescue {
     /// Those of [`Gauging`], [`flank_engagement`] and the size checks.
     ///
     /// ```
-    /// use framegauge::{rescue::{Damage, Stand, Step, ThreadRescue}, standard::Tables};
+    /// use framegauge::{in_mm, rescue::{Damage, RescueFact, Stand, Step, ThreadRescue}, standard::Tables};
     /// let mut axle = ThreadRescue::new("M12x1".parse().unwrap(), Damage::Stripped);
     /// axle.outside = Some("20 +/- 0.1 mm".parse().unwrap());
     /// let left = axle.options(Tables::ours()).unwrap();
     /// let insert = left.steps(Step::Insert).next().unwrap();
     /// assert_eq!(insert.stand, Stand::Allowed);
-    /// assert_eq!(insert.millimetres("major diameter of the insert's tap"), Some(13.299));
+    /// assert!(matches!(insert.why[0], RescueFact::InsertTap { major, .. } if in_mm(major).to_string() == "13.299 mm"));
     /// ```
     pub fn options(&self, tables: Tables<'_>) -> Result<Rescue, Error> {
-        for (name, reading) in [("outside", &self.outside), ("bore", &self.bore)] {
-            if let Some(reading) = reading {
-                ShaftDiameter::new(reading.value()).map_err(|e| e.within(name))?;
-            }
-        }
-        let mut options = Vec::from([self.clean()]);
-        let gauged = match &self.gauging {
-            Some(asked) => Some(asked.answer(tables).map_err(|e| e.within("gauging"))?),
-            None => None,
-        };
+        diameters(&[("outside", self.outside), ("bore", self.bore)])?;
+        let gauged = self
+            .gauging
+            .as_ref()
+            .map(|asked| asked.answer(tables).map_err(|e| e.within("gauging")));
+        let gauged = gauged.transpose()?;
         // Metal is gone where the gauges show the thread out and a chaser is no cure of it.
         let lost = gauged.as_ref().is_some_and(|said| {
             said.outcome == Outcome::NonconformityShown
                 && !said.cures.iter().any(|c| c.by == Remedy::Chase)
         });
-        if self.damage == Damage::Seized {
-            options.push(self.free());
-        }
-        options.push(self.chase(lost));
-        options.push(match &gauged {
-            Some(said) => said.next.iter().cloned().fold(
-                RescueOption::new(Step::Gauge, Stand::Allowed, said.sentence.clone()),
-                RescueOption::needing,
-            ),
-            None => RescueOption::new(
-                Step::Gauge,
-                Stand::Allowed,
-                "before anything is cut: damage is named by the gauge, not by the feel",
-            )
-            .needing(NextStep::new(
-                "pitch diameter with NOT GO at both ends, or over wires",
-                "the bore can be right and the thread gone",
-                "GO and NOT GO plug",
-            )),
+        let seized = self.damage == Damage::Seized;
+        let first = if seized { F::Soak } else { F::CleanFirst };
+        let mut options = Vec::from([
+            Opt::can(Step::Clean, first),
+            self.chase(lost),
+            self.part()?,
+            self.compound(),
+        ]);
+        options.push(match gauged {
+            Some(said) => {
+                let mut option = Opt::can(
+                    Step::Gauge,
+                    F::Gauged {
+                        found: said.findings,
+                    },
+                );
+                option
+                    .next
+                    .extend(said.next.into_iter().map(|next| next.ask.into()));
+                option
+            }
+            None => Opt::can(Step::Gauge, F::GaugeFirst).needing(A::BothGauges),
         });
-        options.push(self.part()?);
-        options.push(self.compound());
-        let mut shells = Vec::new();
-        for (option, after) in self.retaps(tables) {
-            options.push(option);
-            shells.extend(after);
-        }
-        if self.damage != Damage::Seized {
+        let mut shells_after = Vec::new();
+        if seized {
+            let loosens = F::Loosens {
+                hand: self.thread.hand,
+            };
+            options.push(Opt::open(Step::Free, loosens, A::HandShows));
+        } else {
+            for (option, after) in self.retaps(tables) {
+                options.push(option);
+                shells_after.extend(after);
+            }
             options.push(self.insert());
-            if self.in_a_shell() {
-                options.push(clamp_in(tables));
+            if self.shell.is_some() {
+                options.push(super::thread_retap::clamp_in(tables));
             }
             if matches!(self.damage, Damage::Swapped | Damage::OverCut) {
-                options.push(
-                    RescueOption::new(Step::FillAndRecut, Stand::NeedsMeasurement, "an unusual repair of steel shells: filled with braze and cut anew; how long it lasts is not known")
-                        .needing(NextStep::new("the frame maker's consent, and the joints near the heat", "the braze of the frame itself must not run", "frame maker"))
-                        .minding("mark the shell as custom, with both hands, and gauge it")
-                        .graded(Grade::CommonPractice),
-                );
+                options.push(Opt::open(Step::FillAndRecut, F::Fill, A::Consent));
             }
-            options.push(
-                RescueOption::new(Step::Sleeve, Stand::NeedsMeasurement, "bored out and sleeved, or the shell replaced: a builder's work; no least wall is published")
-                    .needing(NextStep::new("outside of the metal around the thread", "a sleeve needs wall of its own and leaves less of the shell's", "caliper"))
-                    .graded(Grade::CommonPractice),
-            );
+            options.push(Opt::open(Step::Sleeve, F::Sleeve, A::Outside));
         }
-        options.push(RescueOption::new(
-            Step::Refer,
-            Stand::Allowed,
-            "always open: the frame maker or a qualified builder",
-        ));
-        if self.material.is_some_and(MaterialKind::is_carbon) {
-            for option in options.iter_mut().filter(|o| o.step.cuts()) {
-                option.stand = Stand::Forbidden;
-                option.why = format!(
-                    "laminate is not cut; a bonded metal insert only with the frame maker's written consent ({})",
-                    option.why
-                );
+        let what = Spoilt::Thread(self.thread, self.shell.map(|(_, side)| side));
+        Ok(Rescue {
+            shells_after,
+            ..Rescue::of(what, self.damage, self.material, options)
+        })
+    }
+
+    fn chase(&self, lost: bool) -> Opt {
+        match self.damage {
+            Damage::Swapped => Opt::not(Step::Chase, F::ChaserCrosses),
+            Damage::Seized => Opt::not(Step::Chase, F::StillIn),
+            Damage::Worn | Damage::OverCut | Damage::Stripped | Damage::OverBored => {
+                Opt::not(Step::Chase, F::MetalGone)
             }
+            _ if lost => Opt::not(Step::Chase, F::MetalGone),
+            _ => Opt::can(
+                Step::Chase,
+                F::Chase {
+                    thread: self.thread,
+                },
+            ),
         }
-        let mut rescue = Rescue::of(self.name(), self.damage, options);
-        rescue.shells_after = shells;
-        Ok(rescue)
-    }
-
-    fn name(&self) -> String {
-        match self.shell {
-            Some((_, Side::Drive)) => format!("{}, drive side", self.thread),
-            Some((_, Side::NonDrive)) => format!("{}, non-drive side", self.thread),
-            None => self.thread.to_string(),
-        }
-    }
-
-    fn in_a_shell(&self) -> bool {
-        self.shell.is_some()
-    }
-
-    fn lost_metal(&self) -> bool {
-        matches!(
-            self.damage,
-            Damage::Worn | Damage::OverCut | Damage::Stripped | Damage::OverBored
-        )
-    }
-
-    fn clean(&self) -> RescueOption {
-        let why = if self.damage == Damage::Seized {
-            "soak the joint, give it days; heat only on steel, and never near bonding"
-        } else {
-            "first of all, and costs nothing: hardened compound and paint feel like damage"
-        };
-        RescueOption::new(Step::Clean, Stand::Allowed, why).graded(Grade::CommonPractice)
-    }
-
-    fn free(&self) -> RescueOption {
-        RescueOption::new(
-            Step::Free,
-            Stand::NeedsMeasurement,
-            format!("a {}-hand thread loosens {}, seen facing it from outside; the hand has to be sure first", self.thread.hand, self.thread.hand.loosen()),
-        )
-        .needing(NextStep::new("the hand, where the thread shows", "the wrong way tightens it and tears the shell", "lamp, leaf"))
-        .minding("no more torque until the hand is known")
-    }
-
-    fn chase(&self, lost: bool) -> RescueOption {
-        let facts = chasing();
-        let never = facts.never_restores.first().copied().unwrap_or_default();
-        let option = match self.damage {
-            Damage::Swapped => RescueOption::new(
-                Step::Chase,
-                Stand::Forbidden,
-                "a chaser of the other hand would cut across the thread that is there",
-            ),
-            Damage::Seized => {
-                RescueOption::new(Step::Chase, Stand::Forbidden, "the part is still in it")
-            }
-            _ if self.lost_metal() || lost => RescueOption::new(
-                Step::Chase,
-                Stand::Forbidden,
-                format!("metal is gone, and a chaser never restores {never}"),
-            ),
-            _ => RescueOption::new(
-                Step::Chase,
-                Stand::Allowed,
-                format!(
-                    "with {}, {}-hand, started by hand from the sound end; it clears displaced metal and never restores {never}",
-                    self.thread.size, self.thread.hand
-                ),
-            ),
-        };
-        option
-            .then_check(facts.check_after)
-            .graded(Grade::CommonPractice)
     }
 
     /// A better or longer part, by what still bears.
-    fn part(&self) -> Result<RescueOption, Error> {
-        let never = match self.damage {
-            Damage::Swapped => Some("no part of this pattern has the thread that is there"),
-            Damage::Seized => Some("the part is still in it"),
-            _ => None,
+    fn part(&self) -> Result<Opt, Error> {
+        let step = Step::AdjustPart;
+        let (why, bore) = match (self.damage, self.bore) {
+            (Damage::Swapped, _) => return Ok(Opt::not(step, F::NoSuchPart)),
+            (Damage::Seized, _) => return Ok(Opt::not(step, F::StillIn)),
+            (Damage::Stripped, _) => {
+                return Ok(Opt::not(step, F::FlanksTorn).needing(A::Crests));
+            }
+            (_, None) => (F::LargerPart, None),
+            (_, Some(_)) if self.thread.size.form() == ThreadForm::Unknown => {
+                (F::FormUnknown, None)
+            }
+            (_, Some(bore)) => (F::LargerPart, Some(bore)),
         };
-        if let Some(why) = never {
-            return Ok(RescueOption::new(Step::AdjustPart, Stand::Forbidden, why));
-        }
-        let ask = || {
-            NextStep::new(
-                "bore over the crests, and pitch diameter",
-                "says how much of the thread still bears",
-                "small-hole gauge, NOT GO plug or wires",
-            )
+        let Some(bore) = bore else {
+            return Ok(Opt::open(step, why, A::Crests));
         };
-        if self.damage == Damage::Stripped {
-            return Ok(RescueOption::new(
-                Step::AdjustPart,
-                Stand::Forbidden,
-                "the flanks are torn out: a longer part helps only where sound thread lies deeper",
-            )
-            .needing(ask()));
-        }
-        let Some(bore) = self.bore else {
-            return Ok(RescueOption::new(
-                Step::AdjustPart,
-                Stand::NeedsMeasurement,
-                "a part at the top of its limits may still hold; no least engagement is published",
-            )
-            .needing(ask()));
+        let bore = BoreDiameter::new(bore.value()).map_err(|e| e.named("bore"))?;
+        let major = ShaftDiameter::new(self.thread.size.major())?;
+        let left = flank_engagement(&self.thread.size, major, bore);
+        let left = left.map_err(|e| e.named("thread"))?;
+        let bears = F::StillBears {
+            depth: left.depth,
+            percent: left.percent_of_basic_height,
         };
-        if self.thread.size.form() == ThreadForm::Unknown {
-            return Ok(RescueOption::new(
-                Step::AdjustPart,
-                Stand::NeedsMeasurement,
-                "the form of this thread is not known, so its height is not either",
-            )
-            .needing(ask()));
-        }
-        let left = flank_engagement(
-            &self.thread.size,
-            ShaftDiameter::new(self.thread.size.major())?,
-            BoreDiameter::new(bore.value())?,
-        )?;
+        let option = Opt::open(step, bears, A::Crests).graded(Grade::Derived);
         let none = settled_cmp(left.depth, mm(0.0)).is_eq();
-        Ok(RescueOption::new(
-            Step::AdjustPart,
-            if none {
-                Stand::Forbidden
-            } else {
-                Stand::NeedsMeasurement
-            },
-            format!(
-                "under a full-size part {:.0} % of the basic height still bears by the crests; {}",
-                left.percent_of_basic_height, left.caution
-            ),
-        )
-        .with(Worked::length(
-            "depth that still bears",
-            left.depth,
-            "(part's major - bore) / 2, at most the basic height",
-        ))
-        .with(Worked::plain(
-            "percent of the basic height",
-            left.percent_of_basic_height,
-            "depth / basic height",
-        ))
-        .needing(ask())
-        .graded(Grade::Derived))
+        Ok(if none {
+            option.standing(Stand::Forbidden)
+        } else {
+            option
+        })
     }
 
-    fn compound(&self) -> RescueOption {
-        if matches!(
-            self.damage,
-            Damage::Stripped | Damage::Swapped | Damage::CrossCut | Damage::Seized
-        ) {
-            return RescueOption::new(
-                Step::Compound,
-                Stand::Forbidden,
-                "compound holds a part that the thread carries; it does not replace flanks",
-            );
+    fn compound(&self) -> Opt {
+        match self.damage {
+            Damage::Stripped | Damage::Swapped | Damage::CrossCut | Damage::Seized => {
+                Opt::not(Step::Compound, F::CompoundNoFlanks)
+            }
+            _ => Opt::open(Step::Compound, F::CompoundWithinSheet, A::BothGauges)
+                .needing(A::CompoundSheet),
         }
-        RescueOption::new(
-            Step::Compound,
-            Stand::NeedsMeasurement,
-            "only within the gap that its data sheet prints; none is known here",
-        )
-        .needing(NextStep::new(
-            "gap on diameter, and the greatest gap on the compound's data sheet",
-            "beyond it compound is no cure",
-            "wires or NOT GO, data sheet",
-        ))
-        .minding("keep it out of bearings and seals")
     }
 }

@@ -13,6 +13,7 @@ mod letter;
 mod measure;
 mod plan;
 mod plan_facts;
+mod rescue;
 mod standard;
 mod text;
 mod thread;

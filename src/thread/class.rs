@@ -11,7 +11,9 @@ use crate::{Error, ErrorKind};
 /// assert_eq!("6H".parse::<ToleranceClass>().unwrap().member(), Member::Internal);
 /// assert_eq!("6g".parse::<ToleranceClass>().unwrap().member(), Member::External);
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
+)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),

@@ -50,7 +50,7 @@ pub use hand::{Hand, Side, Turn};
 pub(crate) use limits::pitch_in_series;
 pub use limits::{ThreadLimits, limits_of_size, series, usual_class};
 pub use mate::{Grounds, Mates, Mismatch, mismatch};
-pub use pattern::{HandPattern, SideHand, hand_pattern, hand_patterns};
+pub use pattern::{HandPattern, Holds, SideHand, hand_pattern, hand_patterns};
 pub use rescue::{InsertSizes, Retap, insert_sizes, retap};
 pub use shell::{ShellComparison, ShellThreads, SideFinding};
 pub use size::ThreadSize;

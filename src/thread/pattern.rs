@@ -23,6 +23,22 @@ pub struct SideHand {
     pub disputed: &'static str,
 }
 
+/// What a pattern of hands holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
+#[strum(serialize_all = "snake_case")]
+pub enum Holds {
+    /// A cup in its shell.
+    Cup,
+    /// A pedal in its crank.
+    Pedal,
+    /// A sprocket that pedalling screws on.
+    Sprocket,
+    /// The lockring of a fixed sprocket.
+    Lockring,
+}
+
 /// Hands of one pattern, such as the English shell or the pedals.
 ///
 /// ```
@@ -40,6 +56,8 @@ pub struct HandPattern {
     pub aliases: &'static [&'static str],
     /// The pattern in words.
     pub name: &'static str,
+    /// What it holds.
+    pub holds: Holds,
     /// Hand on the drive side; `None` where nothing stands there.
     pub drive: Option<SideHand>,
     /// Hand on the other side; `None` where nothing stands there.

@@ -1,6 +1,6 @@
 //! Which way to turn, why, and what the letters on a tap mean.
 
-use super::{Hand, HandPattern, Side, Turn};
+use super::{Hand, HandPattern, Holds, Side, Turn};
 use crate::evidence::Evidence;
 use crate::{Error, ErrorKind};
 
@@ -158,12 +158,12 @@ pub fn turning(pattern: &HandPattern, side: Side) -> Result<Turning, Error> {
         )
     })?;
     let hand = found.hand;
-    let reason = match (pattern.code, side, hand) {
-        ("freewheel", ..) => Reason::DriveTightens,
-        ("track_lockring", ..) => Reason::LocksAnother,
-        ("pedal", ..) | (_, Side::Drive, Hand::Left) => Reason::PrecessionTightens,
-        (_, Side::Drive, Hand::Right) => Reason::TorqueOnly,
-        (_, Side::NonDrive, _) => Reason::LittleTurningLoad,
+    let reason = match (pattern.holds, side, hand) {
+        (Holds::Sprocket, ..) => Reason::DriveTightens,
+        (Holds::Lockring, ..) => Reason::LocksAnother,
+        (Holds::Pedal, ..) | (Holds::Cup, Side::Drive, Hand::Left) => Reason::PrecessionTightens,
+        (Holds::Cup, Side::Drive, Hand::Right) => Reason::TorqueOnly,
+        (Holds::Cup, Side::NonDrive, _) => Reason::LittleTurningLoad,
     };
     Ok(Turning {
         pattern: pattern.code,

@@ -252,7 +252,7 @@ fn sizes_that_are_none() {
         (
             |a| a.shaft = Some(exact(-34.0)),
             ErrorKind::OutOfRange,
-            "part",
+            "shaft",
         ),
         (
             |a| a.outside = Some(exact(0.0)),
@@ -267,7 +267,7 @@ fn sizes_that_are_none() {
         (
             |a| a.compound_gap = Some(mm(0.0)),
             ErrorKind::OutOfRange,
-            "compound gap",
+            "compound_gap",
         ),
         (
             |a| {
@@ -275,12 +275,12 @@ fn sizes_that_are_none() {
                 a.compound_gap = Some(mm(f64::INFINITY));
             },
             ErrorKind::NotFinite,
-            "compound gap",
+            "compound_gap",
         ),
         (
             |a| a.wanted_interference = Some(mm(-0.05)),
             ErrorKind::OutOfRange,
-            "wanted interference",
+            "wanted_interference",
         ),
         (
             |a| a.hole.push(exact(-1.0).into()),

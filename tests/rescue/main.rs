@@ -19,7 +19,6 @@ mod threads;
 
 use std::fmt::Write as _;
 
-use framegauge::judge::Number;
 use framegauge::measure::Reading;
 use framegauge::mm;
 use framegauge::rescue::{Rescue, RescueOption, Stand, Step};
@@ -55,7 +54,9 @@ fn hold(name: &str, cases: &[Case]) {
         writeln!(
             text,
             "== {title}\n   {because}\n{}: {}. {}",
-            left.what, left.damage, left.sentence
+            left.what,
+            left.damage,
+            left.words()
         )
         .unwrap();
         for option in &left.options {
@@ -79,32 +80,27 @@ fn hold(name: &str, cases: &[Case]) {
 }
 
 fn say(text: &mut String, option: &RescueOption) {
+    let what = option.what.as_ref().map(ToString::to_string);
     writeln!(
         text,
         "- {} {} [{}] {}",
         option.step.words(),
-        option.what,
+        what.unwrap_or_default(),
         option.stand,
-        option.why
+        option.words()
     )
     .unwrap();
     let worth = option.grade.map_or("own readings", |g| g.words());
-    writeln!(text, "    costs: {}; worth: {worth}", option.costs).unwrap();
-    for worked in &option.worked {
-        let bare = if matches!(worked.value, Number::Plain(_)) {
-            " (a bare number)"
-        } else {
-            ""
-        };
-        writeln!(text, "    = {worked}{bare}: {}", worked.formula).unwrap();
-    }
+    writeln!(text, "    costs: {}; worth: {worth}", option.step.costs()).unwrap();
+    let codes: Vec<&str> = option.why.iter().map(|fact| fact.code()).collect();
+    writeln!(text, "    by: {}", codes.join(", ")).unwrap();
     for next in &option.next {
-        writeln!(text, "    next: {next}").unwrap();
+        writeln!(text, "    next: {}", next.words()).unwrap();
     }
     for caution in &option.cautions {
         writeln!(text, "    mind: {caution}").unwrap();
     }
-    for check in &option.check_after {
+    for check in option.check_after() {
         writeln!(text, "    check after: {check}").unwrap();
     }
     for source in &option.sources {

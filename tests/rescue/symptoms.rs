@@ -19,9 +19,9 @@ fn every_symptom() {
         text.push_str(&format!("== {symptom}\n{found}"));
         for cause in &found.causes {
             let damage = cause
-                .damage
+                .damage()
                 .map_or_else(|| String::from("no damage of the frame"), |d| d.to_string());
-            text.push_str(&format!("  {}: {damage}\n", cause.what));
+            text.push_str(&format!("  {cause}: {damage}\n"));
         }
         text.push('\n');
     }

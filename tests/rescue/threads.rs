@@ -3,7 +3,7 @@
 use framegauge::fit::MaterialKind;
 use framegauge::judge::{Gauging, Passed, pattern_threads};
 use framegauge::measure::Reading;
-use framegauge::rescue::{Damage, Rescue, Step, ThreadRescue};
+use framegauge::rescue::{Damage, Rescue, RescueOption, Step, ThreadRescue};
 use framegauge::standard::{Shell, Tables, find};
 use framegauge::thread::{ShellThreads, Side};
 
@@ -302,7 +302,10 @@ fn next_patterns() {
             alone(thread, Damage::Stripped).in_shell(shell, Side::Drive),
             |a| a.outside = Some(exact(outside)),
         );
-        left.steps(Step::Retap).map(|o| o.what.clone()).collect()
+        let named = |o: &RescueOption| o.what.as_ref().map(ToString::to_string);
+        left.steps(Step::Retap)
+            .map(|o| named(o).unwrap_or_default())
+            .collect()
     };
     // T47 is M47x1 (t47); 2.0 mm larger is near enough, 2.1 mm is another shell.
     assert!(named("M45x1", 60.0).iter().any(|t| t.starts_with("M47x1")));

@@ -18,6 +18,7 @@ struct Pattern {
     code: &'static str,
     aliases: &'static [&'static str],
     name: &'static str,
+    holds: &'static str,
     at: (&'static str, &'static str, &'static str),
     drive: &'static str,
     non_drive: &'static str,
@@ -34,6 +35,7 @@ const fn shell(
         code,
         aliases,
         name,
+        holds: "Cup",
         at: ("shells", "shell", code),
         drive: SHELL.0,
         non_drive: SHELL.1,
@@ -62,6 +64,7 @@ const PATTERNS: [Pattern; 11] = [
         code: "pedal",
         aliases: &["pedals", "pedal_9_16"],
         name: "pedal in its crank, and the crank's pedal thread",
+        holds: "Pedal",
         at: ("axles", "thread_use", "pedal_9_16"),
         drive: "hand_right",
         non_drive: "hand_left",
@@ -70,6 +73,7 @@ const PATTERNS: [Pattern; 11] = [
         code: "freewheel",
         aliases: &["sprocket"],
         name: "freewheel or fixed sprocket on its hub",
+        holds: "Sprocket",
         at: ("axles", "thread_use", "freewheel_iso"),
         drive: "hand",
         non_drive: "",
@@ -78,6 +82,7 @@ const PATTERNS: [Pattern; 11] = [
         code: "track_lockring",
         aliases: &["lockring"],
         name: "lockring of a fixed sprocket",
+        holds: "Lockring",
         at: ("axles", "thread_use", "lockring_1_29"),
         drive: "hand",
         non_drive: "",
@@ -224,7 +229,7 @@ fn evidence(root: &Path, bench: &mut Bench) -> Rendered {
 
 fn hands(root: &Path, bench: &mut Bench) -> Rendered {
     let mut head = String::from(HEAD);
-    head.push_str("//! Which hand stands on which side, by pattern, from `data/shells.toml` and `data/axles.toml`.\n\nuse crate::evidence::tables::SOURCES;\nuse crate::evidence::{Citation, Evidence, Grade};\nuse crate::thread::hand::Hand;\nuse crate::thread::pattern::{HandPattern, SideHand};\n\n");
+    head.push_str("//! Which hand stands on which side, by pattern, from `data/shells.toml` and `data/axles.toml`.\n\nuse crate::evidence::tables::SOURCES;\nuse crate::evidence::{Citation, Evidence, Grade};\nuse crate::thread::hand::Hand;\nuse crate::thread::pattern::{HandPattern, Holds, SideHand};\n\n");
     let mut body = format!(
         "pub(in crate::thread) static PATTERNS: [HandPattern; {}] = [",
         PATTERNS.len()
@@ -282,8 +287,8 @@ fn hands(root: &Path, bench: &mut Bench) -> Rendered {
         let (drive, non_drive) = (side(pattern.drive), side(pattern.non_drive));
         let _ = write!(
             body,
-            "HandPattern {{ code: {:?}, aliases: &{:?}, name: {:?}, drive: {drive}, non_drive: {non_drive} }},",
-            pattern.code, pattern.aliases, pattern.name
+            "HandPattern {{ code: {:?}, aliases: &{:?}, name: {:?}, holds: Holds::{}, drive: {drive}, non_drive: {non_drive} }},",
+            pattern.code, pattern.aliases, pattern.name, pattern.holds
         );
     }
     body.push_str("];\n");

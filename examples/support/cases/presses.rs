@@ -330,7 +330,7 @@ fn c15(run: &mut Run) -> Result<(), Error> {
     run.outcome(&said, Outcome::NonconformityShown);
     run.check("asks for bore and cup", said.next.len() == 2);
     let open = BoreRescue::new(Joint::HeadCup, Damage::Loose).options(OURS)?;
-    run.says.push(open.sentence.clone());
+    run.says.push(open.words());
     for step in [Step::Compound, Step::Shim] {
         run.check(
             format!("{step} waits for the gap"),
@@ -352,11 +352,11 @@ fn c15(run: &mut Run) -> Result<(), Error> {
         "too wide for compound",
         known.stand(Step::Compound) == Some(Stand::Forbidden),
     );
-    let wall = known
-        .steps(Step::Shim)
-        .next()
-        .and_then(|o| o.millimetres("shim wall"));
-    run.check("shim (0.20 + 0.05) / 2", wall == Some(0.125));
+    let wall = known.steps(Step::Shim).next().map(|o| o.words());
+    run.check(
+        "shim (0.20 + 0.05) / 2",
+        wall.as_deref() == Some("wall 0.125 mm"),
+    );
     Ok(())
 }
 

@@ -6,12 +6,14 @@ use framegauge::judge::{
     series_pitches, shell_and_part, shell_orientation, table_row, thread_pair,
 };
 use framegauge::measure::Outcome;
-use framegauge::rescue::{Damage, Stand, Step, Symptom, ThreadRescue, diagnose};
+use framegauge::rescue::{
+    Damage, RescueAsk, RescueFact, Stand, Step, Symptom, ThreadRescue, diagnose,
+};
 use framegauge::standard::{Place, Shell, find};
 use framegauge::thread::{
     Designation, Hand, Side, ThreadForm, ThreadSize, candidates_by_bore, limits_of_size,
 };
-use framegauge::{Error, Pitch, decimal, inch_fraction, mm};
+use framegauge::{Error, Pitch, decimal, in_mm, inch_fraction, mm, to_mm};
 
 use super::{OURS, Run, Runner, length, missing, read};
 
@@ -191,24 +193,28 @@ fn a09(run: &mut Run) -> Result<(), Error> {
     .in_shell(english, Side::Drive);
     ask.to.push("36 mm x 24 tpi".parse()?);
     let left = ask.options(OURS)?;
-    run.says.push(left.sentence.clone());
+    run.says.push(left.words());
     let recut = left
         .steps(Step::Retap)
         .next()
         .ok_or_else(|| missing("retap"))?;
-    run.says.push(recut.why.clone());
+    run.says.push(recut.words());
     run.check("waits for the wall", recut.stand == Stand::NeedsMeasurement);
-    let stock = recut.millimetres("stock removed a side");
+    let Some(RescueFact::TakesASide {
+        stock, old_grooves, ..
+    }) = recut.why.first()
+    else {
+        return Err(missing("stock"));
+    };
     run.check(
-        format!("stock 0.60 a side, got {stock:?}"),
-        stock.is_some_and(|s| (s - 0.601).abs() < 0.001),
+        format!("stock 0.60 a side, got {}", in_mm(*stock)),
+        (to_mm(*stock) - 0.601).abs() < 0.001,
     );
     // Core diameter 34.87 printed for the Italian thread (table after a national cycle-thread standard); 34.64 if its flanks
     // were of 55 degrees. English major 34.798.
-    let old = recut.millimetres("old thread left at most");
     run.check(
-        format!("old thread below 0.1, got {old:?}"),
-        old.is_some_and(|o| o < 0.1),
+        format!("old thread below 0.1, got {}", in_mm(*old_grooves)),
+        *old_grooves < mm(0.1),
     );
     let after = left.shells_after.first().ok_or_else(|| missing("shell"))?;
     run.check("a hybrid", after.is_hybrid());
@@ -234,11 +240,18 @@ fn a09(run: &mut Run) -> Result<(), Error> {
 
 fn a10(run: &mut Run) -> Result<(), Error> {
     let jams = diagnose(Symptom::JamsAfterTurns);
-    let order: Vec<String> = jams.checks.iter().map(|c| c.measure()).collect();
-    let place = |word: &str| order.iter().position(|c| c.contains(word));
+    let place = |ask: RescueAsk| {
+        jams.checks
+            .iter()
+            .position(|check| *check == ask.clone().into())
+    };
+    let (clean, chase) = (
+        place(RescueAsk::Grooves),
+        place(RescueAsk::ChaseFromSoundEnd),
+    );
     run.check(
         "cleaning before chasing before gauging",
-        place("clean") < place("chase") && place("chase") < place("gauge"),
+        clean < chase && chase < place(RescueAsk::BothGauges),
     );
     run.outcome(&seen(&[ThreadSeen::Jams])?, Outcome::Undecided);
     let passed = Some(Passed::Passed);
@@ -287,7 +300,7 @@ fn e02(run: &mut Run) -> Result<(), Error> {
         edge.ambiguous && edge.next.contains("leaf"),
     );
     let left = ThreadRescue::new(Designation::new(sizes[0]), Damage::Stripped).options(OURS)?;
-    run.says.push(left.sentence.clone());
+    run.says.push(left.words());
     let insert = left
         .steps(Step::Insert)
         .next()
@@ -298,10 +311,7 @@ fn e02(run: &mut Run) -> Result<(), Error> {
     );
     run.check(
         "and for its maker's list",
-        insert
-            .next
-            .iter()
-            .any(|n| n.measure().contains("insert of this thread")),
+        insert.next.contains(&RescueAsk::InsertSizes.into()),
     );
     Ok(())
 }
@@ -367,7 +377,7 @@ fn g04(run: &mut Run) -> Result<(), Error> {
     )
     .in_shell(threads, Side::Drive)
     .options(OURS)?;
-    run.says.push(left.sentence.clone());
+    run.says.push(left.words());
     run.check(
         "chasing is refused",
         left.stand(Step::Chase) == Some(Stand::Forbidden),
@@ -378,9 +388,9 @@ fn g04(run: &mut Run) -> Result<(), Error> {
         .ok_or_else(|| missing("fill and recut"))?;
     run.check(
         "repairable, durability unknown",
-        fill.stand == Stand::NeedsMeasurement && fill.why.contains("not known"),
+        fill.stand == Stand::NeedsMeasurement && fill.why == [RescueFact::Fill],
     );
-    run.open.push(fill.why.clone());
+    run.open.push(fill.words());
     Ok(())
 }
 

@@ -6,7 +6,9 @@
 /// use framegauge::judge::Instrument;
 /// assert!(Instrument::Maker.to_string().contains("maker"));
 /// ```
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, strum::IntoStaticStr)]
+#[derive(
+    Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, strum::IntoStaticStr, strum::VariantNames,
+)]
 #[strum(serialize_all = "snake_case")]
 pub enum Instrument {
     /// Eye and light.
@@ -69,8 +71,16 @@ impl Instrument {
 
 #[cfg(feature = "serde")]
 impl crate::fact::Value for Instrument {
+    const SHAPE: crate::read::Shape = <Self as crate::read::Told>::SHAPE;
     type Out<'a> = &'static str;
     fn out(&self) -> &'static str {
         self.code()
     }
+}
+
+#[cfg(feature = "serde")]
+crate::read::told! {
+    Instrument => crate::read::Shape::Word(|| {
+        <Instrument as strum::VariantNames>::VARIANTS.iter().copied().map(alloc::string::String::from).collect()
+    }),
 }

@@ -46,8 +46,6 @@ facts! {
         LookFirst,
         /// One way to cure what is out.
         Cure { by: Remedy, size: Option<Length>, at: CuredAt },
-        /// A cure of a damaged thread or bore.
-        Rescue { by: crate::rescue::Step, why: Text },
         /// What sits there sits flat and does not rock.
         SitsFlat,
         /// Nothing is cut there for now: nothing guides the cutter.
@@ -165,15 +163,7 @@ pub enum GoesIn {
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(
-    Reason,
-    GoesIn,
-    Error,
-    Feature,
-    Remedy,
-    PartDid,
-    crate::rescue::Step
-);
+crate::fact::values_as_they_are!(Reason, GoesIn, Error, Feature, Remedy, PartDid,);
 
 impl CommonAsk {
     /// With what it is answered.

@@ -132,7 +132,6 @@ impl fmt::Display for CommonFact {
                 }
                 Ok(())
             }
-            Self::Rescue { by, why } => write!(f, "{}: {why}", by.words()),
             Self::SitsFlat => f.write_str(
                 "what sits there sits flat and does not rock; if it does, the frame maker decides",
             ),
@@ -166,7 +165,6 @@ impl Worded for CommonFact {
             | Self::ProvedAndUnlisted { .. }
             | Self::LookFirst
             | Self::Cure { .. }
-            | Self::Rescue { .. }
             | Self::SitsFlat
             | Self::Unguided { .. }
             | Self::Waits { .. } => "".into(),

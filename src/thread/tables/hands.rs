@@ -5,7 +5,7 @@
 use crate::evidence::tables::SOURCES;
 use crate::evidence::{Citation, Evidence, Grade};
 use crate::thread::hand::Hand;
-use crate::thread::pattern::{HandPattern, SideHand};
+use crate::thread::pattern::{HandPattern, Holds, SideHand};
 
 static BSC_HAND_DRIVE_AT: [Citation; 6] = [
     Citation::from_table(&SOURCES[2], "entry BSA bearing"),
@@ -248,6 +248,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "bsc",
         aliases: &["bsa", "english", "british", "jis"],
         name: "BSC bottom-bracket shell",
+        holds: Holds::Cup,
         drive: Some(SideHand {
             hand: Hand::Left,
             evidence: &BSC_HAND_DRIVE,
@@ -263,6 +264,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "iso_6696",
         aliases: &["iso"],
         name: "ISO 6696 bottom-bracket shell",
+        holds: Holds::Cup,
         drive: Some(SideHand {
             hand: Hand::Left,
             evidence: &ISO_6696_HAND_DRIVE,
@@ -278,6 +280,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "swiss",
         aliases: &["suisse"],
         name: "Swiss bottom-bracket shell",
+        holds: Holds::Cup,
         drive: Some(SideHand {
             hand: Hand::Left,
             evidence: &SWISS_HAND_DRIVE,
@@ -293,6 +296,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "raleigh_26",
         aliases: &["raleigh"],
         name: "Raleigh 26 tpi bottom-bracket shell",
+        holds: Holds::Cup,
         drive: Some(SideHand {
             hand: Hand::Left,
             evidence: &RALEIGH_26_HAND_DRIVE,
@@ -308,6 +312,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "isis_overdrive",
         aliases: &["m48"],
         name: "M48 bottom-bracket shell",
+        holds: Holds::Cup,
         drive: Some(SideHand {
             hand: Hand::Left,
             evidence: &ISIS_OVERDRIVE_HAND_DRIVE,
@@ -323,6 +328,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "t47",
         aliases: &[],
         name: "T47 bottom-bracket shell",
+        holds: Holds::Cup,
         drive: Some(SideHand {
             hand: Hand::Left,
             evidence: &T47_HAND_DRIVE,
@@ -338,6 +344,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "italian",
         aliases: &["ita"],
         name: "Italian bottom-bracket shell",
+        holds: Holds::Cup,
         drive: Some(SideHand {
             hand: Hand::Right,
             evidence: &ITALIAN_HAND_DRIVE,
@@ -353,6 +360,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "french",
         aliases: &[],
         name: "French bottom-bracket shell",
+        holds: Holds::Cup,
         drive: Some(SideHand {
             hand: Hand::Right,
             evidence: &FRENCH_HAND_DRIVE,
@@ -368,6 +376,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "pedal",
         aliases: &["pedals", "pedal_9_16"],
         name: "pedal in its crank, and the crank's pedal thread",
+        holds: Holds::Pedal,
         drive: Some(SideHand {
             hand: Hand::Right,
             evidence: &PEDAL_HAND_RIGHT,
@@ -383,6 +392,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "freewheel",
         aliases: &["sprocket"],
         name: "freewheel or fixed sprocket on its hub",
+        holds: Holds::Sprocket,
         drive: Some(SideHand {
             hand: Hand::Right,
             evidence: &FREEWHEEL_HAND,
@@ -394,6 +404,7 @@ pub(in crate::thread) static PATTERNS: [HandPattern; 11] = [
         code: "track_lockring",
         aliases: &["lockring"],
         name: "lockring of a fixed sprocket",
+        holds: Holds::Lockring,
         drive: Some(SideHand {
             hand: Hand::Left,
             evidence: &TRACK_LOCKRING_HAND,
