@@ -5,9 +5,9 @@ use alloc::borrow::Cow;
 /// How a fact is told to a person; `say` implements it, and [`core::fmt::Display`] gives the sentence.
 ///
 /// ```
-/// use framegauge::{judge::Finding, fact::Worded};
-/// let found = Finding::stated("upper cup", "pressed in and does not come out: it stays");
-/// assert_eq!(found.fact.about(), "upper cup");
+/// use framegauge::{judge::{BoreFact, Finding}, fact::Worded};
+/// let found: Finding = Finding::of(BoreFact::CutOnce);
+/// assert_eq!((&*found.fact.about(), found.fact.code()), ("reaming", "cut_once"));
 /// ```
 pub trait Worded: core::fmt::Display {
     /// What it is about: a label of a few words.

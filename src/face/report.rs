@@ -58,14 +58,6 @@ pub(crate) mod form {
     pub(crate) fn own<T>(value: &T) -> &T {
         value
     }
-    /// A fact by its code and values, where its sentence stands beside it.
-    pub(crate) fn bare<T>(fact: &T) -> crate::fact::Bare<'_, T> {
-        crate::fact::Bare(fact)
-    }
-    /// In words.
-    pub(crate) fn said<T: alloc::string::ToString>(value: &T) -> alloc::string::String {
-        value.to_string()
-    }
 }
 
 #[cfg(all(test, feature = "serde"))]

@@ -1,12 +1,11 @@
 //! A bore against its limits, depth by depth and direction by direction.
 
-use alloc::format;
 use alloc::vec::Vec;
 use core::cmp::Ordering;
 
 use super::held::{FigureName, Held, OwnLimits, held, tightest};
 use super::member::sizes;
-use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict};
+use super::verdict::{CuredAt, Curing, NOTHING, NextStep, Remedy, Verdict};
 use super::wall::ends;
 use super::{BoreAsk, BoreFact, Finding, sizes_against};
 use crate::Error;
@@ -14,7 +13,7 @@ use crate::fit::Shape;
 use crate::measure::{
     DecisionRule, Limits, Outcome, Placed, Reading, Surface, Why, settled_below, settled_cmp,
 };
-use crate::quantity::{Length, in_mm};
+use crate::quantity::Length;
 use crate::read::{Inside, form, missing};
 use crate::standard::Tables;
 
@@ -127,10 +126,7 @@ impl Stands {
 
     /// What may cure this section, and nothing that cannot.
     fn cures(&self, limits: &Limits) -> impl Iterator<Item = Curing> {
-        let at = self
-            .deep
-            .map(|deep| format!("{} deep", in_mm(deep)))
-            .unwrap_or_default();
+        let at = self.deep.map_or(CuredAt::All, CuredAt::Depth);
         let size = limits.lower().known();
         [
             (self.painted_under, Remedy::Clean),
@@ -144,7 +140,7 @@ impl Stands {
         .map(move |by| Curing {
             by,
             size: size.filter(|_| by == Remedy::Ream),
-            at: at.clone().into(),
+            at: at.clone(),
         })
     }
 }

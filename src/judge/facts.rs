@@ -12,7 +12,7 @@ pub use bores::{BoreAsk, BoreFact};
 pub use claims::{ClaimAsk, ClaimFact};
 pub use fits::{FitAsk, FitFact};
 pub use instrument::Instrument;
-pub use sizes::{Doubt, PlainAsk, SizeFact};
+pub use sizes::{Doubt, SizeFact};
 pub use squares::{SquareAsk, SquareFact};
 pub use threads::{Contradiction, ThreadAsk, ThreadFact};
 
@@ -46,8 +46,6 @@ fact_kinds! {
         Square(SquareAsk),
         /// Of a claim.
         Claim(ClaimAsk),
-        /// In words only.
-        Plain(PlainAsk),
     }
 }
 
@@ -61,7 +59,6 @@ impl Ask {
             Self::Thread(ask) => ask.with(),
             Self::Square(ask) => ask.with(),
             Self::Claim(ask) => ask.with(),
-            Self::Plain(PlainAsk::Plain { tool, .. }) => Instrument::Other(tool.clone()),
         }
     }
 }
@@ -95,23 +92,5 @@ mod values {
         Hand => <Hand as Told>::SHAPE,
         Side => <Side as Told>::SHAPE,
         MaterialKind => <MaterialKind as Told>::SHAPE,
-    }
-}
-
-impl From<&'static str> for Fact {
-    fn from(words: &'static str) -> Self {
-        Self::Size(SizeFact::Plain {
-            what: "".into(),
-            plain: words.into(),
-        })
-    }
-}
-
-impl From<alloc::string::String> for Fact {
-    fn from(words: alloc::string::String) -> Self {
-        Self::Size(SizeFact::Plain {
-            what: "".into(),
-            plain: words.into(),
-        })
     }
 }

@@ -40,7 +40,8 @@ impl<F> Finding<F> {
     /// A plain statement.
     ///
     /// ```
-    /// let f = framegauge::judge::Finding::stated("upper cup", "pressed in and does not come out: it stays");
+    /// use framegauge::judge::{BoreFact, Finding};
+    /// let f: Finding = Finding::of(BoreFact::CutOnce);
     /// assert!(f.outcome.is_none());
     /// ```
     #[must_use]
@@ -99,7 +100,7 @@ impl<F> Finding<F> {
     ///
     /// ```
     /// use framegauge::{Evidence, Grade, judge::Finding};
-    /// let found = Finding::stated("cup", "as the drawing says").resting_on(Some(&Evidence::shop("drawing")));
+    /// let found = Finding::<framegauge::judge::Fact>::of(framegauge::judge::BoreFact::CutOnce).resting_on(Some(&Evidence::shop("drawing")));
     /// assert_eq!(found.grade, Some(Grade::Shop));
     /// ```
     #[must_use]
@@ -113,22 +114,7 @@ impl<F> Finding<F> {
     }
 }
 
-impl Finding {
-    /// Says it anew in words; to be given a fact of its own.
-    pub(crate) fn reworded(&mut self, words: impl Into<Text>) {
-        self.fact = Fact::Size(SizeFact::Plain {
-            what: self.what(),
-            plain: words.into(),
-        });
-    }
-    /// A statement in words; to be given a fact of its own.
-    pub fn stated(what: impl Into<Text>, words: impl Into<Text>) -> Self {
-        Self::of(SizeFact::Plain {
-            what: what.into(),
-            plain: words.into(),
-        })
-    }
-}
+impl Finding {}
 
 impl<F> Finding<F> {
     /// The same, for a size that was read over paint. Bare, a hole is no smaller and a shaft no larger than it reads: paint

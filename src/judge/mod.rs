@@ -41,7 +41,6 @@ mod tube;
 mod verdict;
 mod wall;
 mod width;
-mod words;
 
 pub use bolt::BoltLength;
 pub use bore_fit::BoreFit;
@@ -54,7 +53,7 @@ pub use cup_depth::CupDepth;
 pub use dropouts::Dropouts;
 pub use facts::{
     Ask, BoreAsk, BoreFact, ClaimAsk, ClaimFact, Contradiction, Doubt, Fact, FitAsk, FitFact,
-    Instrument, PlainAsk, SizeFact, SquareAsk, SquareFact, ThreadAsk, ThreadFact,
+    Instrument, SizeFact, SquareAsk, SquareFact, ThreadAsk, ThreadFact,
 };
 pub use finding::{Finding, sizes_against};
 pub use fit::{Felt, Fit};
@@ -81,7 +80,7 @@ pub use verdict::{CuredAt, Curing, NextStep, Number, Remedy, SettledBy, Verdict,
 pub use wall::{Ream, Wall};
 pub use width::WidthWindow;
 
-pub(crate) use crate::say::{from_to, spread_of as spread};
+pub(crate) use crate::say::from_to;
 pub(crate) use finding::extremes;
 pub(crate) use member::sizes;
 pub(crate) use threads::side_words;

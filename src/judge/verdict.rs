@@ -3,7 +3,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::{Ask, Fact, Finding, FitFact, PlainAsk};
+use super::{Ask, Fact, Finding, FitFact};
 use crate::evidence::{Citation, Grade, Text};
 #[cfg(feature = "serde")]
 use crate::fact::{Bare, BareOf};
@@ -16,8 +16,8 @@ use crate::read::{Shape, goes_out, known_words, told};
 /// What a next step brings.
 ///
 /// ```
-/// use framegauge::judge::{NextStep, SettledBy};
-/// let next = NextStep::new("try the post by hand", "opinions differ", "the post").by(SettledBy::Trial);
+/// use framegauge::judge::{BoreAsk, NextStep, SettledBy};
+/// let next = NextStep::of(BoreAsk::BareMetal).by(SettledBy::Trial);
 /// assert_eq!(next.settled_by, SettledBy::Trial);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -49,16 +49,6 @@ pub struct NextStep {
 }
 
 impl NextStep {
-    /// A next step in words; to be given a question of its own.
-    #[must_use]
-    pub fn new(measure: impl Into<Text>, why: impl Into<Text>, with: impl Into<Text>) -> Self {
-        Self::of(PlainAsk::Plain {
-            plain: measure.into(),
-            reason: why.into(),
-            tool: with.into(),
-        })
-    }
-
     /// A next step: a reading.
     #[must_use]
     pub fn of(ask: impl Into<Ask>) -> Self {
@@ -245,21 +235,13 @@ pub enum CuredAt {
     Member(Feature),
     /// The bore at this depth.
     Depth(Length),
-    /// In words only; to be given a name of its own.
-    Named(Text),
 }
 
 impl CuredAt {
     /// Whether it is all of the place.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        matches!(self, Self::All) || matches!(self, Self::Named(named) if named.is_empty())
-    }
-}
-
-impl From<String> for CuredAt {
-    fn from(named: String) -> Self {
-        Self::Named(named.into())
+        matches!(self, Self::All)
     }
 }
 
@@ -321,8 +303,6 @@ pub struct Verdict {
     pub place: String,
     /// What is shown: one deciding finding out is enough for out, all within for within, else undecided.
     pub outcome: Outcome,
-    /// The verdict in one sentence; empty where its findings say all.
-    pub sentence: String,
     /// The findings that decide.
     pub findings: Vec<Finding>,
     /// Findings against other published figures, shown beside and not deciding.
@@ -346,7 +326,7 @@ impl Verdict {
     ///
     /// ```
     /// use framegauge::{judge::{Finding, Verdict}, measure::Outcome};
-    /// let said = Verdict::from_findings("shell", vec![Finding::stated("width", "not measured")]);
+    /// let said = Verdict::from_findings("shell", vec![Finding::of(framegauge::judge::BoreFact::CutOnce)]);
     /// assert_eq!(said.outcome, Outcome::Undecided);
     /// ```
     #[must_use]
@@ -364,7 +344,6 @@ impl Verdict {
         Self {
             place: place.into(),
             outcome,
-            sentence: String::new(),
             findings,
             beside: Vec::new(),
             worked: Vec::new(),
@@ -376,10 +355,6 @@ impl Verdict {
         }
     }
 
-    pub(crate) fn saying(mut self, sentence: impl Into<String>) -> Self {
-        self.sentence = sentence.into();
-        self
-    }
     pub(crate) fn with(mut self, worked: Worked) -> Self {
         self.worked.push(worked);
         self

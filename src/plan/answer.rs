@@ -6,7 +6,6 @@ use alloc::vec::Vec;
 use super::caution::Caution;
 use super::facts::{Allowance, Ask, CutLimit, Earlier, Fact, Found, Task};
 use crate::evidence::{Citation, Grade};
-use crate::face::report::report;
 use crate::identify::Identification;
 use crate::quantity::Length;
 pub use crate::standard::Operation;
@@ -340,7 +339,7 @@ mod serial {
         Task, Tool, Turn, Turning, WeakFigure,
     };
     use crate::evidence::Text;
-    use crate::fact::{Bare, BareOf, Worded as _};
+    use crate::fact::{Bare, BareOf};
     use crate::measure::Reading;
     use crate::quantity::settled_mm;
     use crate::read::{Between, Shape, goes_out, known_words, told};

@@ -16,9 +16,6 @@ pub use seat_tube::{SeatTubeAsk, SeatTubeFact, SeatTubeTask};
 pub use shell::{ShellAsk, ShellFact, ShellTask};
 pub use thread::{ThreadAsk, ThreadFact, ThreadTask};
 
-use alloc::string::String;
-
-use crate::evidence::Text;
 use crate::fact::fact_kinds;
 use crate::judge::{self, Finding, Instrument};
 
@@ -106,45 +103,6 @@ impl<F: Into<Fact>> From<F> for Found {
     }
 }
 
-impl From<&'static str> for Fact {
-    fn from(words: &'static str) -> Self {
-        Self::plain("", words)
-    }
-}
-
-impl From<String> for Fact {
-    fn from(words: String) -> Self {
-        Self::plain("", words)
-    }
-}
-
-impl From<&'static str> for Ask {
-    fn from(words: &'static str) -> Self {
-        Self::from(String::from(words))
-    }
-}
-
-impl From<String> for Ask {
-    fn from(words: String) -> Self {
-        let plain = words.into();
-        Self::Common(CommonAsk::Plain {
-            plain,
-            reason: "".into(),
-            tool: "frame maker".into(),
-        })
-    }
-}
-
-impl Fact {
-    /// In words only; to be given a name of its own.
-    pub(super) fn plain(what: impl Into<Text>, words: impl Into<Text>) -> Self {
-        Self::Common(CommonFact::Plain {
-            what: what.into(),
-            plain: words.into(),
-        })
-    }
-}
-
 impl Ask {
     /// With what it is answered.
     #[must_use]
@@ -169,9 +127,3 @@ crate::fact::values_as_they_are!(
     super::sheet::Limited,
     super::Operation => <super::Operation as crate::read::Told>::SHAPE,
 );
-
-impl From<Text> for Fact {
-    fn from(words: Text) -> Self {
-        Self::plain("", words)
-    }
-}

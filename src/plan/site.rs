@@ -192,8 +192,3 @@ pub(super) fn tool(code: &'static str, which: impl Into<super::Fact>) -> Tool {
     let (which, hand) = (which.into(), None);
     Tool { code, which, hand }
 }
-
-/// What an operation is called; to be gone with the last sentence here.
-pub(super) const fn verb(operation: Operation) -> &'static str {
-    operation.verb()
-}

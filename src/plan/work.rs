@@ -5,10 +5,10 @@ use alloc::vec::Vec;
 
 use super::answer::{Change, Off, PlaceReport, State, Stop, Tool, WeakFigure};
 use super::caution::Caution;
-use super::facts::{Allowance, Ask, CommonAsk, CommonFact, CommonTask, Fact, Found, Task};
+use super::facts::{Allowance, Ask, CommonAsk, CommonFact, Fact, Found, Task};
 use super::permit::Permit;
 use super::sheet::MakerLimit;
-use crate::evidence::{Grade, Text};
+use crate::evidence::Grade;
 use crate::identify::Identification;
 use crate::judge::{Instrument, SettledBy, Verdict};
 use crate::measure::{Outcome, Reading};
@@ -85,24 +85,6 @@ impl Draft {
         Self::new(place.clone(), Kind::Refer, task)
     }
 
-    /// In words only.
-    pub(super) fn cut_plain(permit: Permit, words: impl Into<Text>, why: impl Into<Text>) -> Self {
-        Self::cut(permit, plain(words, why))
-    }
-    /// In words only.
-    pub(super) fn by_hand_plain(
-        place: &Place,
-        work: ByHand,
-        words: impl Into<Text>,
-        why: impl Into<Text>,
-    ) -> Self {
-        Self::by_hand(place, work, plain(words, why))
-    }
-    /// In words only.
-    pub(super) fn refer_plain(place: &Place, words: impl Into<Text>, why: impl Into<Text>) -> Self {
-        Self::refer(place, plain(words, why))
-    }
-
     fn new(place: Place, kind: Kind, task: impl Into<Task>) -> Self {
         Self {
             place,
@@ -156,13 +138,6 @@ impl Draft {
     pub(super) fn changing(mut self, change: Change) -> Self {
         self.changes.push(change);
         self
-    }
-}
-
-fn plain(words: impl Into<Text>, why: impl Into<Text>) -> CommonTask {
-    CommonTask::Plain {
-        plain: words.into(),
-        reason: why.into(),
     }
 }
 
@@ -224,24 +199,6 @@ impl PlaceWork {
             let ask = ask.into();
             self.questions.push(Asked { answer, ask });
         }
-    }
-
-    /// Asks in words only.
-    pub(super) fn ask_plain(
-        &mut self,
-        answer: impl Into<String>,
-        measure: impl Into<Text>,
-        why: impl Into<Text>,
-        instrument: impl Into<Text>,
-    ) {
-        self.ask(
-            answer,
-            CommonAsk::Plain {
-                plain: measure.into(),
-                reason: why.into(),
-                tool: instrument.into(),
-            },
-        );
     }
 
     /// Something else must be done first: why nothing is planned here yet.

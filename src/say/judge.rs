@@ -8,7 +8,7 @@ mod squares;
 mod threads;
 mod verdict;
 
-pub(crate) use sizes::{from_to, spread_of};
+pub(crate) use sizes::from_to;
 
 use core::fmt;
 
@@ -39,7 +39,6 @@ impl fmt::Display for Instrument {
             Self::Magnet => "magnet",
             Self::Sheet => "label, maker's sheet",
             Self::Maker => "frame maker",
-            Self::Other(words) => words,
         })
     }
 }

@@ -22,7 +22,7 @@ mod work;
 pub use bench::bench;
 pub use blank::blank;
 pub use html::page;
-pub(crate) use judge::{from_to, spread_of};
+pub(crate) use judge::from_to;
 pub use letter::{letter, markdown, record};
 pub use measure::measure;
 pub use plan::plan;

@@ -1,6 +1,5 @@
 //! GO and NOT GO gauges: what each says and does not say, and what chasing can and cannot restore.
 
-use super::Member;
 use crate::measure::Outcome;
 use crate::{Error, ErrorKind};
 
@@ -180,26 +179,5 @@ pub struct Chasing {
 /// ```
 #[must_use]
 pub const fn chasing() -> Chasing {
-    Chasing {
-        restores: &[
-            "GO acceptance where burrs, paint or displaced metal blocked it",
-            "a bruised first thread",
-        ],
-        never_restores: &[
-            "pitch diameter lost to wear, to a loose tap or to a crossed start",
-            "the bore: shallow threads stay shallow",
-            "a torn-out flank",
-        ],
-        before: &[
-            "pick out and wash the grooves: hardened compound and paint feel like a crossed thread",
-            "name the thread: pitch by leaf, hand by sight; a chaser of another pitch ruins it",
-            "start the chaser by hand from the sound end, following the old helix",
-        ],
-        check_after: &[
-            "GO through the whole thread by hand",
-            "NOT GO at both ends: a chaser can only make this worse",
-            "bore, or crest diameter, against its limits",
-            "the mating part by hand; a hand fit is neither gauge",
-        ],
-    }
+    Chasing::OF_THE_TRADE
 }

@@ -1,6 +1,6 @@
 //! One size against its limits, paint on it, and how a verdict follows from what was found.
 
-use framegauge::judge::{Finding, NextStep, Verdict, Worked, sizes_against};
+use framegauge::judge::{BoreAsk, BoreFact, Finding, NextStep, Verdict, Worked, sizes_against};
 use framegauge::measure::{Bound, DecisionRule, Limits, Reading};
 use framegauge::standard::{Cutting, CuttingRule, ShopRows, Tables};
 use framegauge::{Evidence, Figure, Grade, Span, deg, mm};
@@ -242,7 +242,7 @@ fn verdicts_from_findings() {
     let of = |grade, outcome| Finding {
         outcome,
         grade: Some(grade),
-        ..Finding::stated("place", "words")
+        ..Finding::of(BoreFact::CutOnce)
     };
     let all = |findings| Verdict::from_findings("invented", findings);
     let (memory, published) = (Grade::Memory, Grade::Published);
@@ -312,20 +312,32 @@ fn numbers_and_words() {
         vec![Finding {
             outcome: Some(OUT),
             grade: Some(Grade::Memory),
-            ..Finding::stated("a", "b")
+            ..Finding::of(BoreFact::CutOnce)
         }],
     );
-    said.sentence = String::from("Out.");
-    said.beside.push(Finding::stated("c", "d"));
-    said.next.push(NextStep::new("e", "f", "g"));
-    said.cautions.push("h".into());
+    said.beside.push(Finding::of(BoreFact::CutOnce));
+    said.next.push(NextStep::of(BoreAsk::BareMetal));
+    said.cautions.push(BoreFact::CutOnce.into());
     said.worked.push(length);
     assert_eq!(said.millimetres("wall"), Some(0.75));
     assert_eq!(said.millimetres("nothing of the kind"), None);
+    let cut = "cutting cannot be undone; no least wall is published; never ream carbon";
+    let lines: Vec<String> = said.to_string().lines().map(String::from).collect();
     assert_eq!(
-        said.to_string(),
-        "invented: out of limits. Out.\n- a: b\n- beside: c: d\n- weakest evidence: from memory\n- next: measure e (g): f\n- mind: h\n"
+        lines[..4],
+        [
+            "invented: out of limits.".to_owned(),
+            format!("- reaming: {cut}"),
+            format!("- beside: reaming: {cut}"),
+            "- weakest evidence: from memory".to_owned(),
+        ]
     );
+    assert!(
+        lines[4].starts_with("- next: measure the bare metal"),
+        "{}",
+        lines[4]
+    );
+    assert_eq!(lines[5], format!("- mind: {cut}"));
 }
 
 /// A shop that sprays thicker than the tables know writes it down: 0.3 mm a side explains 0.5 mm on diameter, 0.12 mm does not.

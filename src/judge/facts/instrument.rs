@@ -51,14 +51,6 @@ pub enum Instrument {
     Sheet,
     /// Frame maker or component maker, in writing.
     Maker,
-    /// Another, in words; to be given a name of its own.
-    Other(crate::evidence::Text),
-}
-
-impl From<&'static str> for Instrument {
-    fn from(words: &'static str) -> Self {
-        Self::Other(words.into())
-    }
 }
 
 impl Instrument {

@@ -8,13 +8,6 @@ facts! {
     SizeFact {
         /// A size held against its limits; the numbers stand in the finding.
         Against { of: Text, count: usize },
-        /// In words only; to be given a name of its own.
-        Plain { what: Text, plain: Text },
-    }
-    /// What is asked in words only.
-    PlainAsk {
-        /// To be given a name of its own.
-        Plain { plain: Text, reason: Text, tool: Text },
     }
 }
 

@@ -18,8 +18,6 @@ use crate::standard::{Operation, Place, Workplace};
 facts! {
     /// What is found, left or could cure at any place.
     CommonFact {
-        /// In words only; to be given a name of its own.
-        Plain { what: Text, plain: Text },
         /// What a maker wrote as a limit, and whose it is.
         MakersLimit { on: Limited, is: Limits, by: String },
         /// It must stay at or above this.
@@ -55,8 +53,6 @@ facts! {
     }
     /// What is asked at any place.
     CommonAsk {
-        /// In words only; to be given a name of its own.
-        Plain { plain: Text, reason: Text, tool: Text },
         /// Two statements of the sheet cannot both be true: which of them is?
         WhichIsSo { of: Box<Fact>, with: Instrument },
         /// The outside diameter where the bore is.
@@ -80,8 +76,6 @@ facts! {
     }
     /// What is to be done at any place.
     CommonTask {
-        /// In words only; to be given a name of its own.
-        Plain { plain: Text, reason: Text },
         /// Not to be cut here, and why.
         DoNot { cut: Operation, at: Place, why: Reason },
         /// Only the coating comes off, by hand.
@@ -170,7 +164,6 @@ impl CommonAsk {
     #[must_use]
     pub fn with(&self) -> Instrument {
         match self {
-            Self::Plain { tool, .. } => Instrument::Other(tool.clone()),
             Self::WhichIsSo { with, .. } => with.clone(),
             Self::Outside | Self::PartOutside => Instrument::OutsideCaliper,
             Self::ForCut { cut, at, lacks } => match lacks {

@@ -9,7 +9,7 @@ use crate::ErrorKind;
 use crate::evidence::Grade;
 use crate::measure::{Bound, Limits, settled_cmp};
 use crate::plan::CommonFact;
-use crate::quantity::{Length, in_mm};
+use crate::quantity::Length;
 use crate::read::{Context, Read, ReadBy, Shape, Tree, form};
 
 /// A limit written by a frame or component maker.
@@ -258,23 +258,5 @@ impl Heard {
         let least = self.limits.lower().known()?;
         let (on, by) = (self.on, self.lower_owner.clone());
         Some((least, CommonFact::AtLeast { on, least, by }))
-    }
-
-    /// The upper limit, in words only.
-    pub(crate) fn at_most(&self) -> Option<(Length, String)> {
-        let most = self.limits.upper().known()?;
-        Some((
-            most,
-            format!("at most {} ({})", in_mm(most), self.upper_owner),
-        ))
-    }
-
-    /// The lower limit, in words only.
-    pub(crate) fn at_least(&self) -> Option<(Length, String)> {
-        let least = self.limits.lower().known()?;
-        Some((
-            least,
-            format!("at least {} ({})", in_mm(least), self.lower_owner),
-        ))
     }
 }

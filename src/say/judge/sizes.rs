@@ -7,7 +7,7 @@ use core::fmt;
 
 use crate::evidence::Text;
 use crate::fact::Worded;
-use crate::judge::{Doubt, Finding, NextStep, PlainAsk, SizeFact, extremes};
+use crate::judge::{Doubt, Finding, NextStep, SizeFact};
 use crate::measure::{Decision, Limits, Outcome, Reading, Why, settled_below};
 use crate::quantity::{Length, in_mm, settled_mm, to_mm};
 
@@ -15,7 +15,6 @@ impl fmt::Display for SizeFact {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Against { of, .. } => f.write_str(of),
-            Self::Plain { plain, .. } => f.write_str(plain),
         }
     }
 }
@@ -24,13 +23,11 @@ impl Worded for SizeFact {
     fn about(&self) -> Cow<'static, str> {
         match self {
             Self::Against { of, .. } => of.clone(),
-            Self::Plain { what, .. } => what.clone(),
         }
     }
     fn size_count(&self) -> Option<usize> {
         match self {
             Self::Against { count, .. } => Some(*count),
-            Self::Plain { .. } => None,
         }
     }
 }
@@ -110,11 +107,6 @@ pub(in crate::say) fn spread(extremes: &[Reading], count: usize) -> String {
     }
 }
 
-/// The same of all readings.
-pub(crate) fn spread_of(readings: &[Reading]) -> String {
-    spread(&extremes(readings), readings.len())
-}
-
 /// `26.980 to 27.150 mm`, or one size where both print alike.
 pub(crate) fn from_to(low: Length, high: Length) -> String {
     if in_mm(low).to_string() == in_mm(high).to_string() {
@@ -187,20 +179,6 @@ fn decided(extremes: &[Reading], limits: &Limits, decision: &Decision) -> String
     }
 }
 
-impl fmt::Display for PlainAsk {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Self::Plain { plain, .. } = self;
-        f.write_str(plain)
-    }
-}
-
-impl Worded for PlainAsk {
-    fn why(&self) -> Cow<'static, str> {
-        let Self::Plain { reason, .. } = self;
-        reason.clone()
-    }
-}
-
 impl fmt::Display for NextStep {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(
@@ -217,8 +195,10 @@ impl<F: Worded> Finding<F> {
     /// What it is about: a label of a few words.
     ///
     /// ```
-    /// let found = framegauge::judge::Finding::stated("cup", "stays");
-    /// assert_eq!((&*found.what(), &*found.words()), ("cup", "stays"));
+    /// use framegauge::judge::{BoreFact, Finding};
+    /// let found: Finding = Finding::of(BoreFact::CutOnce);
+    /// assert_eq!(&*found.what(), "reaming");
+    /// assert!(found.words().starts_with("cutting cannot be undone"));
     /// ```
     #[must_use]
     pub fn what(&self) -> Cow<'static, str> {

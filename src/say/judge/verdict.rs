@@ -12,10 +12,7 @@ impl Verdict {
     /// The verdict in plain words: those of its findings, each label said once.
     #[must_use]
     pub fn words(&self) -> String {
-        let mut out = self.sentence.clone();
-        if !out.is_empty() {
-            return out;
-        }
+        let mut out = String::new();
         let mut last = None;
         for found in &self.findings {
             let what = found.what();
@@ -34,11 +31,7 @@ impl Verdict {
 
 impl fmt::Display for Verdict {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let sentence = match &*self.sentence {
-            "" => String::new(),
-            said => format!(" {said}"),
-        };
-        writeln!(f, "{}: {}.{sentence}", self.place, self.outcome.words())?;
+        writeln!(f, "{}: {}.", self.place, self.outcome.words())?;
         for found in &self.findings {
             writeln!(f, "- {}: {}", found.what(), found)?;
         }
@@ -77,7 +70,6 @@ impl fmt::Display for CuredAt {
             Self::Member(Feature::Hole) => f.write_str("hole"),
             Self::Member(Feature::Shaft) => f.write_str("inner part"),
             Self::Depth(depth) => write!(f, "{} deep", in_mm(*depth)),
-            Self::Named(named) => f.write_str(named),
         }
     }
 }

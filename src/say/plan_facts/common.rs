@@ -88,7 +88,6 @@ const fn remedy(by: Remedy) -> &'static str {
 impl fmt::Display for CommonFact {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Plain { plain, .. } => f.write_str(plain),
             Self::MakersLimit { is, by, .. } => write!(f, "{is} ({by})"),
             Self::AtLeast { on, least, by } => {
                 write!(f, "{} at least {} ({by})", limited(*on), in_mm(*least))
@@ -152,7 +151,6 @@ impl fmt::Display for CommonFact {
 impl Worded for CommonFact {
     fn about(&self) -> Cow<'static, str> {
         match self {
-            Self::Plain { what, .. } => what.clone(),
             Self::MakersLimit { on, .. } => format!("maker's limit on {on}").into(),
             Self::AtLeast { on, .. } | Self::AtMost { on, .. } => limited(*on).into(),
             Self::Standard { .. } => "which standard".into(),
@@ -213,7 +211,6 @@ fn lacking(f: &mut fmt::Formatter<'_>, cut: Operation, at: &Place, lacks: &Reaso
 impl fmt::Display for CommonAsk {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Plain { plain, .. } => f.write_str(plain),
             Self::WhichIsSo { of, .. } => write!(f, "which of the two is so? {of}"),
             Self::Outside => f.write_str("the outside diameter there"),
             Self::PartOutside => f.write_str("the outside of the part"),
@@ -241,7 +238,6 @@ impl fmt::Display for CommonAsk {
 impl Worded for CommonAsk {
     fn why(&self) -> Cow<'static, str> {
         match self {
-            Self::Plain { reason, .. } => reason.clone(),
             Self::WhichIsSo { .. } => "two statements of the sheet cannot both be true; nothing is cut here before it is cleared".into(),
             Self::ForCut { cut, lacks: Reason::MaterialUnknown, .. } => {
                 format!("nobody may {} what may be carbon", cut.verb()).into()
@@ -266,7 +262,6 @@ impl Worded for CommonAsk {
 impl fmt::Display for CommonTask {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Plain { plain, .. } => f.write_str(plain),
             Self::DoNot { cut, at, .. } => {
                 write!(f, "Do not {} the {}", cut.verb(), object(*cut, at))
             }
@@ -282,7 +277,6 @@ impl fmt::Display for CommonTask {
 impl Worded for CommonTask {
     fn why(&self) -> Cow<'static, str> {
         match self {
-            Self::Plain { reason, .. } => reason.clone(),
             Self::DoNot { why, .. } => format!("{why}").into(),
             Self::CoatByHand { .. } => "laminate is neither cut nor scraped".into(),
         }
