@@ -117,6 +117,10 @@ impl fmt::Display for Clock {
         } else {
             12.0
         };
+        // `{:#}` is the direction on a clock alone.
+        if f.alternate() {
+            return write!(f, "{hour:.0}:{minute:02.0}");
+        }
         let degrees = within_a_turn(libm::round(self.degrees()));
         write!(f, "{degrees} deg ({hour:.0}:{minute:02.0})")
     }

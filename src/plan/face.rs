@@ -266,7 +266,7 @@ fn cut(
     let heights = || now.probes.iter().map(|p| p.height.value());
     let level = heights().reduce(Length::max).unwrap_or_default() - needed.value() / 2.0;
     let task = MountTask::Face {
-        what,
+        place: facing.place.clone(),
         why,
         touched: heights().filter(|h| !settled_below(*h, level)).count(),
         probed: now.probes.len(),

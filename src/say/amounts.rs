@@ -3,7 +3,10 @@
 use alloc::format;
 use alloc::string::{String, ToString};
 
-use crate::plan::{Counted, Off, Operation, PlaceReport, State, Step, Stop};
+use crate::plan::{
+    CommonFact, Counted, Fact, MountFact, Off, Operation, PlaceReport, RoundFact, SeatTubeFact,
+    ShellFact, State, Step,
+};
 use crate::quantity::{Length, in_mm, settled_mm};
 use crate::thread::Turn;
 
@@ -39,8 +42,8 @@ pub(super) fn two_to(low: Length, high: Length) -> String {
 pub(super) fn amount(operation: Operation, off: &Off) -> String {
     let of = match (off.of, operation) {
         (Counted::Diameter, _) => "on diameter",
-        (Counted::Depth, Operation::Face) => "of depth after first touch",
-        (Counted::Depth, _) => "of depth",
+        (Counted::Depth, Operation::Face) => "deep",
+        (Counted::Depth, _) => "deep",
     };
     let (least, most) = (at_least(off.least), at_most(off.most));
     if least < most {
@@ -54,12 +57,18 @@ pub(super) fn amount(operation: Operation, off: &Off) -> String {
     }
 }
 
-/// What stops a cut, and how much may come off before it.
-pub(super) fn room(stop: &Stop) -> String {
-    match stop.to_go {
-        Some(left) => format!("never more than {:.2} mm ({})", at_most(left), stop.limit),
-        None => format!("stop at {}", stop.limit),
-    }
+/// What limits a cut, and how much may come off before it, short.
+pub(super) fn room(limit: &Fact, left: Length) -> String {
+    let why = match limit {
+        Fact::SeatTube(SeatTubeFact::Stock { .. }) => "usual stock".into(),
+        Fact::Shell(
+            ShellFact::LeastWidth { least, by, .. } | ShellFact::LeastWidthNow { least, by },
+        ) => format!("{} wide, {by}", two(*least)),
+        Fact::Common(CommonFact::AtMost { by, .. } | CommonFact::AtLeast { by, .. })
+        | Fact::Round(RoundFact::AtMost { by, .. }) => by.clone(),
+        other => other.to_string(),
+    };
+    format!("never more than {:.2} ({why})", at_most(left))
 }
 
 /// Which way it turns, seen from where.
@@ -71,9 +80,9 @@ pub(super) fn turn(step: &Step) -> Option<String> {
     let from = if step.start.is_empty() {
         "outside"
     } else {
-        &step.start
+        step.start
     };
-    Some(format!("turn {way}, seen from {from}"))
+    Some(format!("turn {way}, from {from}"))
 }
 
 /// What is done, as a heading.
@@ -94,19 +103,48 @@ pub(super) const fn doing(operation: Operation) -> &'static str {
 /// Why nothing is done at a place, where no reason stands by itself.
 pub(super) const fn standing(state: State) -> &'static str {
     match state {
-        State::NotMeasured => "nothing was measured there",
-        State::Open => "see the questions",
-        State::ToDo => "see the work",
-        State::Done => "as it should be after the work",
-        State::Out => "nothing here cures it",
-        State::Leave => "as it should be",
-        State::Refer => "the frame maker or a qualified builder decides",
+        State::NotMeasured => "not measured",
+        State::Open => "open, see the questions",
+        State::ToDo => "to do",
+        State::Done => "done, as it should be",
+        State::Out => "out, and nothing here cures it",
+        State::Leave => "good as it is",
+        State::Refer => "for the frame maker or a qualified builder",
     }
 }
 
-/// What is there before the cut: the smallest and the largest reading that the plan went by.
-pub(super) fn have(report: &PlaceReport) -> Option<String> {
-    let found = report.facts.iter().find(|f| !f.readings.is_empty())?;
-    let (low, high) = (found.readings.first()?, found.readings.last()?);
-    Some(two_to(low.value(), high.value()))
+/// What is there before the work, as far as it is read in a figure.
+pub(super) fn have(operation: Operation, report: &PlaceReport) -> Option<String> {
+    if matches!(
+        operation,
+        Operation::Chase | Operation::Tap | Operation::Replace
+    ) {
+        return None;
+    }
+    let lies = report.facts.iter().find_map(|found| lies(&found.fact, ""));
+    lies.or_else(|| {
+        let found = report.facts.iter().find(|f| !f.readings.is_empty())?;
+        let (low, high) = (found.readings.first()?, found.readings.last()?);
+        Some(two_to(low.value(), high.value()))
+    })
+}
+
+/// How a face or mount lies, in a figure.
+pub(super) fn lies(fact: &Fact, unit: &str) -> Option<String> {
+    match fact {
+        Fact::Mount(MountFact::FaceLies {
+            run_out, high_at, ..
+        }) => {
+            let high = high_at.map(|at| format!(", high at {at:#}"));
+            let square = two(run_out.value());
+            Some(format!(
+                "{square}{unit} out of square{}",
+                high.unwrap_or_default()
+            ))
+        }
+        Fact::Mount(MountFact::MountLies { range, .. }) => {
+            Some(format!("{}{unit} from high to low", two(*range)))
+        }
+        _ => None,
+    }
 }

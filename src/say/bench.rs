@@ -61,10 +61,11 @@ pub(super) struct Job {
 pub fn bench(plan: &Plan) -> String {
     let bench = Bench::of(plan);
     let mut page = Paper::default();
-    page.para("", &bench.title.to_uppercase());
-    if !bench.about.is_empty() {
-        page.para("", &bench.about);
-    }
+    let about = match &*bench.about {
+        "" => String::new(),
+        about => format!(" ({about})"),
+    };
+    page.para("", &format!("{}{about}", bench.title.to_uppercase()));
     for (label, text) in &bench.heads {
         page.para(&format!("{label:<10}"), text);
     }
@@ -181,7 +182,7 @@ fn hold(plan: &Plan) -> &'static str {
 /// What of a caution a mechanic must have in mind at the bench; what only the whole plan needs is told there.
 const fn in_short(caution: Caution) -> Option<&'static str> {
     match caution {
-        Caution::MakersLimits => Some("what the frame and component makers write comes first"),
+        Caution::MakersLimits => Some("the makers' written limits come first"),
         Caution::Carbon => Some("carbon is neither reamed, tapped, faced nor scraped"),
         Caution::BondedInsert => Some("metal in carbon is bonded: no heat, no force"),
         Caution::Titanium => {
@@ -189,11 +190,9 @@ const fn in_short(caution: Caution) -> Option<&'static str> {
         }
         Caution::CarbonPost => Some("a carbon post must meet no edge; assembly paste, no grease"),
         Caution::Brakes => Some("try the brake at walking pace before anybody rides"),
-        Caution::Steering => Some("a cup, race or steerer that is not shown to fit is not ridden"),
+        Caution::Steering => Some("no ride on a cup, race or steerer that is not shown to fit"),
         Caution::Seatpost => Some("post in to the deepest of its own mark and the frame maker's"),
-        Caution::WeakFigures => {
-            Some("some figures are trade practice, not print: they stand with the reasons")
-        }
+        Caution::WeakFigures => Some("check the figures that are practice, not print"),
         Caution::Cutting | Caution::TurnOneWay | Caution::Dust => None,
     }
 }
@@ -208,7 +207,7 @@ fn kit(plan: &Plan) -> Vec<String> {
         }
     }
     if plan.steps.iter().any(Step::cuts) {
-        out.push("cutting oil, brush, rags, mask".to_string());
+        out.push("oil, brush, mask".to_string());
     }
     out
 }
@@ -262,38 +261,48 @@ impl Ways {
     }
 
     fn told(&self, plan: &Plan) -> Vec<(&'static str, String)> {
-        let mut out = Vec::new();
-        for (operation, said) in &self.0 {
+        let told = |(operation, said): (&Operation, &Vec<(String, Vec<usize>)>)| {
             let all = plan
                 .steps
                 .iter()
                 .filter(|s| s.operation == *operation)
                 .count();
-            let words: Vec<String> = said
-                .iter()
-                .map(|(words, steps)| {
-                    if steps.len() == all {
-                        return words.clone();
-                    }
-                    let steps: Vec<String> = steps.iter().map(ToString::to_string).collect();
-                    format!("{}: {words}", list(&steps))
-                })
-                .collect();
-            if !words.is_empty() {
-                out.push((doing(*operation), words.join("; ")));
+            let mut groups: Vec<(&[usize], Vec<&str>)> = Vec::new();
+            for (words, steps) in said {
+                match groups.iter_mut().find(|(known, _)| known == steps) {
+                    Some((_, group)) => group.push(words),
+                    None => groups.push((steps, Vec::from([words.as_str()]))),
+                }
             }
-        }
-        out
+            let group = |(steps, words): (&[usize], Vec<&str>)| {
+                let numbers: Vec<String> = steps.iter().map(ToString::to_string).collect();
+                let words = words.join("; ");
+                if steps.len() == all {
+                    words
+                } else {
+                    format!("{}: {words}", list(&numbers))
+                }
+            };
+            let words: Vec<String> = groups.into_iter().map(group).collect();
+            (doing(*operation), words.join(". "))
+        };
+        let said = self.0.iter().filter(|(_, said)| !said.is_empty());
+        said.map(told).collect()
     }
 }
 
 /// Everything that is said of how a step is done, where it ends and what proves it.
 fn way(step: &Step) -> Vec<String> {
-    let ends = step.stops.iter().filter(|s| s.to_go.is_none()).map(room);
-    let how = [step.turning().map_or("", Turning::words), step.passes]
-        .into_iter()
-        .filter(|words| !words.is_empty());
-    ends.chain(how.map(ToString::to_string))
+    let ends = step.stops.iter().filter(|s| s.to_go.is_none());
+    let ends: Vec<String> = ends.map(|stop| stop.limit.to_string()).collect();
+    let stop = (!ends.is_empty()).then(|| format!("stop at {}", ends.join(" and ")));
+    let how = [step.turning().map_or("", Turning::words), step.passes];
+    stop.into_iter()
+        .chain(
+            how.into_iter()
+                .filter(|words| !words.is_empty())
+                .map(String::from),
+        )
         .chain(step.checks.iter().map(ToString::to_string))
         .chain(step.proof.iter().map(ToString::to_string))
         .collect()
@@ -317,20 +326,25 @@ fn job(plan: &Plan, step: &Step, ways: &Ways) -> Job {
         job.title
             .push_str(&format!(" (only after {})", list(&waits)));
     }
-    let have = plan.place(&step.place).and_then(have);
+    let have = plan
+        .place(&step.place)
+        .and_then(|place| have(step.operation, place));
     job.parts.extend(have.map(|have| format!("have {have}")));
     let off = step.off.iter();
     job.parts
         .extend(off.map(|off| format!("take {}", amount(step.operation, off))));
-    job.parts
-        .extend(step.stops.iter().find(|s| s.to_go.is_some()).map(room));
+    let nearest = step
+        .stops
+        .iter()
+        .find_map(|s| Some(room(&s.limit, s.to_go?)));
+    job.parts.extend(nearest);
     job.parts.extend(turn(step));
     let mut own = way(step);
     own.retain(|words| !ways.holds(step.operation, words));
     job.own = own.join("; ");
     job.after = match step.operation {
         Operation::Chase | Operation::Tap => Some("GO [ ] NOT GO [ ]"),
-        _ if step.cuts() => Some("after it: ____________"),
+        _ if step.cuts() => Some("then ________"),
         _ => None,
     };
     job
@@ -349,8 +363,10 @@ fn stays(plan: &Plan) -> Vec<String> {
             State::Out => out(),
             _ => told.next().map(ToString::to_string),
         };
-        let why = why.unwrap_or_else(|| standing(place.state).to_string());
-        format!("{}: {}; {why}", place.name, super::plan::state(place.state))
+        match why {
+            Some(why) => format!("{}: {}: {why}", place.name, super::plan::state(place.state)),
+            None => format!("{}: {}", place.name, standing(place.state)),
+        }
     };
     let places = plan.places.iter().filter(|p| p.state != State::ToDo);
     places.map(place).collect()

@@ -119,7 +119,7 @@ fn job(out: &mut String, job: &Job, pictures: &[Picture]) {
     let mut parts: Vec<String> = job.parts.iter().map(|part| escaped(part)).collect();
     parts.extend(job.after.map(|after| {
         let boxes = escaped(after).replace("[ ]", "<span class=\"box\"></span>");
-        boxes.replace("____________", "<span class=\"gap\"></span>")
+        boxes.replace("________", "<span class=\"gap\"></span>")
     }));
     if !parts.is_empty() {
         out.push_str(&format!("<p>{}</p>\n", parts.join(" | ")));

@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::amounts::two_to;
+use super::amounts::{lies, two_to};
 use super::html::{document, items, tag};
 use super::text::{Paper, cell, count, list};
 use crate::measure::{Outcome, Reading};
@@ -136,10 +136,24 @@ fn opening(record: &Record) -> String {
     out
 }
 
+/// A finding for somebody who does not know the trade: what was read, and whether that is as it should be.
+fn plain(found: &Found) -> String {
+    let Some(read) = in_figures(found) else {
+        return format!("{}: {found}", found.what());
+    };
+    let how = match found.outcome {
+        Some(Outcome::ConformityShown) => ", as it should be",
+        Some(Outcome::NonconformityShown) => ", not as it should be",
+        Some(Outcome::Undecided) => ", too close to tell, or read over paint",
+        None => "",
+    };
+    format!("{}: {read}{how}", found.what())
+}
+
 fn told(index: usize, entry: &RecordEntry) -> Told {
     let mut lines = Vec::new();
-    let said = |found: &Found| format!("{}: {found}", found.what());
-    let first = entry.before.iter().find(|f| !f.readings.is_empty());
+    let said = plain;
+    let first = entry.before.iter().find(|f| in_figures(f).is_some());
     let out = |f: &&Found| f.outcome == Some(Outcome::NonconformityShown);
     for found in first.into_iter().chain(entry.before.iter().filter(out)) {
         let words = said(found);
@@ -185,19 +199,21 @@ fn told(index: usize, entry: &RecordEntry) -> Told {
     }
 }
 
+/// What was read, in figures.
+fn in_figures(found: &Found) -> Option<String> {
+    lies(&found.fact, " mm").or_else(|| between(&found.readings))
+}
+
 /// Before and after in figures, where both were read.
 fn row(entry: &RecordEntry) -> Option<[String; 4]> {
-    let sizes = |found: &[Found]| {
-        let readings = &found.iter().find(|f| !f.readings.is_empty())?.readings;
-        between(readings)
+    let both = |after: &Found| {
+        let same = |before: &&Found| before.fact.code() == after.fact.code();
+        let before = entry.before.iter().find(same)?;
+        Some((in_figures(before)?, in_figures(after)?))
     };
-    let after = sizes(entry.after())?;
-    Some([
-        entry.now.name.clone(),
-        sizes(&entry.before).unwrap_or_default(),
-        after,
-        between(&entry.now.removed).unwrap_or_default(),
-    ])
+    let (before, after) = entry.after().iter().find_map(both)?;
+    let off = between(&entry.now.removed).unwrap_or_default();
+    Some([entry.now.name.clone(), before, after, off])
 }
 
 fn between(readings: &[Reading]) -> Option<String> {
@@ -233,7 +249,7 @@ pub fn record(record: &Record) -> String {
         page.line("");
         for row in core::iter::once(&COLUMNS.map(String::from)).chain(&letter.table) {
             let [place, before, after, off] = row;
-            page.line(&format!("{place:<28} {before:<20} {after:<20} {off}"));
+            page.line(&format!("{place:<30} {before:<38} {after:<38} {off}"));
         }
     }
     page.line("");

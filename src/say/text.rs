@@ -63,8 +63,11 @@ impl Paper {
     }
 }
 
-/// Several things in one line: `a, b and c`.
+/// Several things in one line: `a, b and c`; names that hold commas themselves are parted by semicolons.
 pub(super) fn list(names: &[String]) -> String {
+    if names.iter().any(|name| name.contains(',')) {
+        return names.join("; ");
+    }
     match names {
         [all @ .., last] if !all.is_empty() => alloc::format!("{} and {last}", all.join(", ")),
         [only] => only.clone(),

@@ -11,6 +11,7 @@ use crate::fact::facts;
 use crate::judge::Instrument;
 use crate::measure::{Outcome, Reading};
 use crate::quantity::{Angle, Length};
+use crate::standard::Place;
 use crate::thread::Side;
 
 facts! {
@@ -133,7 +134,7 @@ facts! {
     /// What is to be done at brake mounts and faces.
     MountTask {
         /// Face a ring, and why; so many of the probed places are touched half way down.
-        Face { what: String, why: Box<Fact>, touched: usize, probed: usize },
+        Face { place: Place, why: Box<Fact>, touched: usize, probed: usize },
         /// Face a mount, and why.
         FaceMount { what: String, why: Box<Fact> },
         /// Not faced: the last pass tore it.

@@ -7,6 +7,7 @@ use core::fmt;
 use crate::fact::Worded;
 use crate::plan::{MountAsk, MountFact, MountTask};
 use crate::quantity::{Angle, Printed, in_mm};
+use crate::standard::Place;
 use crate::thread::Side;
 
 /// An angle; one that rounds to nothing has no sign.
@@ -134,7 +135,7 @@ impl fmt::Display for MountFact {
                 "thickness of the mount again, and with it the bolt: facing makes the mount thinner"
             }
             Self::MountCutter => "brake-mount facing cutter",
-            Self::ShellCutter => "shell facing cutter, its blades wider than the ring",
+            Self::ShellCutter => "shell facing cutter, wider than the ring",
             Self::HeadCutter => "head-tube facing cutter",
             Self::GuidedByThread { side: Side::Drive } => {
                 "the sound thread, drive side, held by both sides"
@@ -299,7 +300,11 @@ impl Worded for MountAsk {
 impl fmt::Display for MountTask {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Face { what, .. } => write!(f, "Face the {what}"),
+            Self::Face { place, .. } => match place {
+                Place::ShellFace(side) => write!(f, "Face the shell, {}", side.words()),
+                Place::HeadFace(end) => write!(f, "Face the {}", Place::HeadTube(*end).words()),
+                other => write!(f, "Face the {}", other.words()),
+            },
             Self::FaceMount { what, .. } => {
                 write!(f, "Face the {what}, the least that gives full contact")
             }

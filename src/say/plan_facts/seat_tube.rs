@@ -93,7 +93,7 @@ impl fmt::Display for SeatTubeFact {
             Self::ToSize { size } => write!(f, "the size, {:.1}", in_mm(*size)),
             Self::DepthAtMost { depth, by } => write!(f, "depth at most {} ({by})", in_mm(*depth)),
             Self::ClearTo { depth } => {
-                write!(f, "depth, the bore is clear to {:.1}", in_mm(*depth))
+                write!(f, "{:.1} deep, clear no further", in_mm(*depth))
             }
             Self::Stock { most } => write!(
                 f,

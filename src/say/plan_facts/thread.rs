@@ -44,7 +44,7 @@ impl fmt::Display for ThreadFact {
             ),
             Self::TakesPart => f.write_str("the thread: takes its part by hand"),
             Self::EndOfThread => f.write_str(
-                "the end of the existing thread; and any cutting of bright metal along the flanks",
+                "the end of the thread, and as soon as bright metal comes off its flanks",
             ),
             Self::DepthOfPart => f.write_str("the depth that the part needs, and what lies behind the hole"),
             Self::Cutter { kind, size, hand } => write!(f, "{size} {kind}, {hand}-hand"),

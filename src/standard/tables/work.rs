@@ -10,52 +10,38 @@ use crate::standard::*;
 use crate::thread::{Hand, ThreadForm, ThreadSize};
 
 static L0: [Text; 2] = [
-    Cow::Borrowed("bore again at two depths and two directions, into the sheet as a pass"),
-    Cow::Borrowed("entry and slot ends rounded by hand, all chips out"),
+    Cow::Borrowed("bore again at two depths, two directions"),
+    Cow::Borrowed("round entry and slot ends by hand, chips out"),
 ];
 static L1: [Text; 2] = [
-    Cow::Borrowed("bore again at two depths and two directions, into the sheet as a pass"),
+    Cow::Borrowed("bore again at two depths, two directions"),
     Cow::Borrowed("the post enters by hand, without force"),
 ];
-static L2: [Text; 1] = [Cow::Borrowed(
-    "bore again in two directions at both ends, into the sheet as a pass",
-)];
-static L3: [Text; 1] = [Cow::Borrowed(
-    "bore again in two directions at each end, into the sheet as a pass",
-)];
+static L2: [Text; 1] = [Cow::Borrowed("bore again in two directions at both ends")];
+static L3: [Text; 1] = [Cow::Borrowed("bore again in two directions at each end")];
 static L4: [Text; 2] = [
-    Cow::Borrowed("GO gauge or a known good part: screws through by hand"),
-    Cow::Borrowed("NOT GO gauge: stops within two turns from either end"),
+    Cow::Borrowed("GO or a known good part screws through by hand"),
+    Cow::Borrowed("NOT GO stops within two turns from either end"),
 ];
 static L5: [Text; 2] = [
-    Cow::Borrowed("ink the face: bright all round the flat; paint in a chamfer below may stay"),
-    Cow::Borrowed(
-        "heights again at the same places and from the same datum, into the sheet as a pass",
-    ),
+    Cow::Borrowed("ink: bright all round the flat, paint in a chamfer below may stay"),
+    Cow::Borrowed("heights again at the same places, same datum"),
 ];
 static L6: [Text; 2] = [
-    Cow::Borrowed(
-        "bore again in two directions, into the sheet as a pass: a reamed tube springs back oval",
-    ),
+    Cow::Borrowed("bore again in two directions; a reamed tube springs back oval"),
     Cow::Borrowed("entry chamfered lightly, chips and oil out"),
 ];
 static L7: [Text; 1] = [Cow::Borrowed(
     "depth again all round; the cup's insertion again",
 )];
-static L8: [Text; 1] = [Cow::Borrowed(
-    "bore again in two directions, into the sheet as a pass",
-)];
+static L8: [Text; 1] = [Cow::Borrowed("bore again in two directions")];
 static L9: [Text; 2] = [
-    Cow::Borrowed("diameter of the seat again in two directions, bare, into the sheet"),
+    Cow::Borrowed("diameter of the seat again in two directions, bare"),
     Cow::Borrowed("bore of the race"),
 ];
-static L10: [Text; 1] = [Cow::Borrowed(
-    "the hole again, into the sheet as a pass, before the tap goes in",
-)];
+static L10: [Text; 1] = [Cow::Borrowed("the hole again, before the tap goes in")];
 static L11: [Text; 2] = [
-    Cow::Borrowed(
-        "ink the faces: bright at both ends of each; heights again into the sheet as a pass",
-    ),
+    Cow::Borrowed("ink: bright at both ends of each face; heights again"),
     Cow::Borrowed("caliper at 90 degrees to the rotor, pads even"),
 ];
 
@@ -68,11 +54,9 @@ pub(crate) static WORKS: [WorkRow; 17] = [
             "the bore itself: a reamer follows the hole, it does not straighten it",
         ),
         start: Cow::Borrowed("the top of the tube"),
-        passes: Cow::Borrowed("one slow pass the whole depth; another only after measuring"),
+        passes: Cow::Borrowed("one slow pass; another only after measuring"),
         checks: Cow::Borrowed(&L0),
-        proof: Cow::Borrowed(
-            "the post slides in by hand with a light drag over the whole insertion and does not rock",
-        ),
+        proof: Cow::Borrowed("the post slides in by hand with a light drag and does not rock"),
         basis: Grade::CommonPractice,
         note: Cow::Borrowed(""),
     },
@@ -94,7 +78,7 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         place: Workplace::PressShell,
         pilot: Cow::Borrowed("both bores in one set-up, so that they stay in line"),
         start: Cow::Borrowed("the drive side"),
-        passes: Cow::Borrowed("one slow pass the whole depth; another only after measuring"),
+        passes: Cow::Borrowed("one slow pass; another only after measuring"),
         checks: Cow::Borrowed(&L2),
         proof: Cow::Borrowed(
             "the cup goes in square with steady force and the bearing still turns freely",
@@ -121,8 +105,8 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         operation: Operation::Chase,
         place: Workplace::ShellThread,
         pilot: Cow::Borrowed("the thread itself, started by hand from its good end"),
-        start: Cow::Borrowed("outside of this side"),
-        passes: Cow::Borrowed("one, cleared as often as it tightens"),
+        start: Cow::Borrowed("this side"),
+        passes: Cow::Borrowed("one pass, cleared as often as it tightens"),
         checks: Cow::Borrowed(&L4),
         proof: Cow::Borrowed("a cup screws in by hand to its shoulder and does not rock"),
         basis: Grade::CommonPractice,
@@ -133,8 +117,8 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         operation: Operation::Face,
         place: Workplace::ShellFace,
         pilot: Cow::Borrowed(""),
-        start: Cow::Borrowed("outside of this side"),
-        passes: Cow::Borrowed("one, of the least depth; a second only after a new survey"),
+        start: Cow::Borrowed("this side"),
+        passes: Cow::Borrowed("one pass from first touch; another only after new heights"),
         checks: Cow::Borrowed(&L5),
         proof: Cow::Borrowed("the cup sits on metal all round and does not rock"),
         basis: Grade::CommonPractice,
@@ -148,7 +132,7 @@ pub(crate) static WORKS: [WorkRow; 17] = [
             "the opposite bore, in which it is centred, so that both stay in line",
         ),
         start: Cow::Borrowed("the open end"),
-        passes: Cow::Borrowed("one slow pass the whole depth; another only after measuring"),
+        passes: Cow::Borrowed("one slow pass; another only after measuring"),
         checks: Cow::Borrowed(&L6),
         proof: Cow::Borrowed(
             "the cup presses in square with steady force and sits on its shoulder all round",
@@ -162,7 +146,7 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         place: Workplace::HeadSeat,
         pilot: Cow::Borrowed("the bore itself"),
         start: Cow::Borrowed("the open end"),
-        passes: Cow::Borrowed("one slow pass the whole depth; another only after measuring"),
+        passes: Cow::Borrowed("one slow pass; another only after measuring"),
         checks: Cow::Borrowed(&L7),
         proof: Cow::Borrowed("the cup sits on its shoulder all round"),
         basis: Grade::CommonPractice,
@@ -176,9 +160,7 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         start: Cow::Borrowed(""),
         passes: Cow::Borrowed(""),
         checks: Cow::Borrowed(&L8),
-        proof: Cow::Borrowed(
-            "the part goes in square and does not rock under a finger on any side",
-        ),
+        proof: Cow::Borrowed("the part goes in square and does not rock under a finger"),
         basis: Grade::CommonPractice,
         note: Cow::Borrowed(""),
     },
@@ -188,7 +170,7 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         place: Workplace::HeadFace,
         pilot: Cow::Borrowed("the bore just finished, with the pilot centred in the opposite bore"),
         start: Cow::Borrowed("the open end"),
-        passes: Cow::Borrowed("one, of the least depth; a second only after a new survey"),
+        passes: Cow::Borrowed("one pass from first touch; another only after new heights"),
         checks: Cow::Borrowed(&L5),
         proof: Cow::Borrowed("the cup sits on its shoulder all round, no light under it"),
         basis: Grade::CommonPractice,
@@ -212,7 +194,7 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         place: Workplace::Thread,
         pilot: Cow::Borrowed("the thread itself, started by hand from its good end"),
         start: Cow::Borrowed("its good end"),
-        passes: Cow::Borrowed("one, cleared as often as it tightens"),
+        passes: Cow::Borrowed("one pass, cleared as often as it tightens"),
         checks: Cow::Borrowed(&L4),
         proof: Cow::Borrowed("its screw goes in by hand over the whole thread"),
         basis: Grade::CommonPractice,
@@ -224,7 +206,7 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         place: Workplace::Thread,
         pilot: Cow::Borrowed("the hole itself, square to its face"),
         start: Cow::Borrowed("the end at which the part enters"),
-        passes: Cow::Borrowed("one slow pass the whole depth; another only after measuring"),
+        passes: Cow::Borrowed("one slow pass; another only after measuring"),
         checks: Cow::Borrowed(&L10),
         proof: Cow::Borrowed(
             "a plug of the least hole goes through, one of the greatest does not enter",
@@ -237,8 +219,8 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         operation: Operation::Ream,
         place: Workplace::ShellThread,
         pilot: Cow::Borrowed("both bores in one set-up, so that both threads stay in line"),
-        start: Cow::Borrowed("outside of this side"),
-        passes: Cow::Borrowed("one slow pass the whole depth; another only after measuring"),
+        start: Cow::Borrowed("this side"),
+        passes: Cow::Borrowed("one slow pass; another only after measuring"),
         checks: Cow::Borrowed(&L10),
         proof: Cow::Borrowed(
             "a plug of the least hole goes through, one of the greatest does not enter",
@@ -251,8 +233,8 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         operation: Operation::Tap,
         place: Workplace::ShellThread,
         pilot: Cow::Borrowed("both bores in one set-up, so that both threads stay in line"),
-        start: Cow::Borrowed("outside of this side"),
-        passes: Cow::Borrowed("one, cleared as often as it tightens"),
+        start: Cow::Borrowed("this side"),
+        passes: Cow::Borrowed("one pass, cleared as often as it tightens"),
         checks: Cow::Borrowed(&L4),
         proof: Cow::Borrowed("a cup screws in by hand to its shoulder and does not rock"),
         basis: Grade::CommonPractice,
@@ -264,7 +246,7 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         place: Workplace::Thread,
         pilot: Cow::Borrowed("the hole, square to its face"),
         start: Cow::Borrowed("the end at which the part enters"),
-        passes: Cow::Borrowed("one, cleared as often as it tightens"),
+        passes: Cow::Borrowed("one pass, cleared as often as it tightens"),
         checks: Cow::Borrowed(&L4),
         proof: Cow::Borrowed("its screw goes in by hand over the whole thread"),
         basis: Grade::CommonPractice,
@@ -276,10 +258,10 @@ pub(crate) static WORKS: [WorkRow; 17] = [
         place: Workplace::Mount,
         pilot: Cow::Borrowed("the axle, in its sound thread or hole, clamped as it will be ridden"),
         start: Cow::Borrowed("the outer face of the mount"),
-        passes: Cow::Borrowed("one, of the least depth; a second only after a new survey"),
+        passes: Cow::Borrowed("one pass from first touch; another only after new heights"),
         checks: Cow::Borrowed(&L11),
         proof: Cow::Borrowed(
-            "the caliper bolts down without rocking, the wheel turns free, the brake holds at walking pace",
+            "the caliper bolts down without rocking, wheel free, brake holds at walking pace",
         ),
         basis: Grade::CommonPractice,
         note: Cow::Borrowed(""),
