@@ -38,7 +38,7 @@ impl Turning {
                 "only its own way, on the way out too; tension comes off before the tool does"
             }
             Self::BackAndForth => {
-                "half a turn back after each turn or less, to break the chip; unscrewed to come out"
+                "half a turn back each turn, to break the chip; unscrewed to come out"
             }
         }
     }

@@ -24,7 +24,7 @@ static L4: [Text; 2] = [
     Cow::Borrowed("NOT GO stops within two turns from either end"),
 ];
 static L5: [Text; 2] = [
-    Cow::Borrowed("ink: bright all round the flat, paint in a chamfer below may stay"),
+    Cow::Borrowed("ink: bright all round the flat, paint in the chamfer may stay"),
     Cow::Borrowed("heights again at the same places, same datum"),
 ];
 static L6: [Text; 2] = [
