@@ -55,7 +55,7 @@ impl fmt::Display for ThreadFact {
             Self::CheckHole { limits, by } => write!(f, "minor diameter {limits} ({by}), with plain plugs"),
             Self::PartDecides { size } => write!(
                 f,
-                "no limits are published for {size}: the mating part decides, no looseness may be felt"
+                "no limits are published for {size}: the mating part decides"
             ),
             Self::GaugeBeforeVerdict => f.write_str(
                 "no verdict before the gauge: a crossed thread that takes a part by hand may still have lost its pitch diameter",
