@@ -163,10 +163,10 @@ impl Met {
     }
     fn shape(&mut self, shape: &Shape) {
         match shape {
-            Shape::Form(form) => {
-                if self.first(form.name, || fields_of("", Vec::new(), form.fields)) {
-                    self.all(form.fields);
-                }
+            Shape::Form(form)
+                if self.first(form.name, || fields_of("", Vec::new(), form.fields)) =>
+            {
+                self.all(form.fields);
             }
             Shape::Fields(fields) => self.all(fields),
             Shape::List(inner) | Shape::Named(inner) | Shape::OrNull(inner) => self.shape(inner),

@@ -25,7 +25,7 @@ dt{font-weight:bold}dd{margin:0}\
 .job{border-top:1px dotted #888;padding:.2em 0;overflow:hidden;break-inside:avoid}\
 .job:first-of-type{border-top:0}\
 .job b{font-size:1.05em}\
-.box{display:inline-block;width:.85em;height:.85em;border:1.2px solid;margin:0 .4em 0 .2em;vertical-align:-.08em}\
+.box{display:inline-block;width:.85em;height:.85em;border:1.2px solid;margin:0 .4em;vertical-align:-.08em}\
 .gap{display:inline-block;min-width:9em;border-bottom:1px solid}\
 .no{display:inline-block;min-width:1.5em;text-align:right;font-weight:bold}\
 .pic{float:right;width:34mm;max-height:28mm;margin:0 0 0 3mm;overflow:hidden}\

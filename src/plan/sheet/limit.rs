@@ -174,8 +174,8 @@ fn against_each_other(limits: &[MakerLimit], context: &mut Context<'_>) -> Optio
             .is_some_and(|(high, low)| settled_cmp(low, high).is_gt())
     };
     for (index, one) in limits.iter().enumerate() {
-        let others = limits.iter().skip(index + 1).filter(|o| o.what == one.what);
-        for other in others.filter(|other| apart(one, other) || apart(other, one)) {
+        let mut others = limits.iter().skip(index + 1).filter(|o| o.what == one.what);
+        if let Some(other) = others.find(|other| apart(one, other) || apart(other, one)) {
             let (what, by, and) = (one.what, &one.owner, &other.owner);
             context.not_accepted(
                 (
