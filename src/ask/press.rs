@@ -13,14 +13,22 @@ use crate::judge::MemberOf;
 use crate::measure::DecisionRule;
 use crate::quantity::{Length, Pressure, Ratio};
 use crate::read::{Read, Shape, Tree, answer, form, known_words, told, words};
+use crate::say::reckoned;
 use crate::standard::Material as MaterialRow;
 use crate::{Error, ErrorKind};
 
 told! {
-    FitKind => Shape::Text { what: "`clearance`, `transition` or `interference`" },
-    Out => Shape::Text { what: "`neither`, `hole`, `shaft`, `both` or `cannot_tell`" },
-    Fit => Shape::Report { what: "the fit as reckoned: both members, tightest, loosest and mean place, cautions" },
-    PressReport => Shape::Report { what: "pressures, stresses and forces: pressure_low_mpa, hub_bore_hoop_mpa, push_in_force_n, holding_force_n, slip_torque_n_m, elastic, cautions, …" },
+    /// `clearance`, `transition` or `interference`
+    FitKind: Text,
+    /// `neither`, `hole`, `shaft`, `both` or `cannot_tell`
+    Out: Text,
+    /// the fit as reckoned: both members, tightest, loosest and mean place, cautions
+    Fit: Report,
+    /// pressures, stresses and forces: pressure_low_mpa, hub_bore_hoop_mpa, push_in_force_n, holding_force_n, slip_torque_n_m, elastic, cautions, …
+    PressReport: Report,
+}
+
+told! {
     Caution => Shape::Word(known_words::<Caution>),
 }
 
@@ -262,8 +270,8 @@ impl Ask for PressIn {
 
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         let fit = fit_of(&self.hole, &self.shaft, self.rule)?;
-        let basis = Basis::reckoned("Lamé rings in plane stress; von Mises for yield")
-            .noting("the formulas stand in five engineering texts; axial stress, edge peaks and tube ovality are left out")
+        let basis = Basis::reckoned(reckoned::PRESS)
+            .noting(reckoned::PRESS_NOTE)
             .at_best(fit.grade());
         let (hub, shaft) = (&self.hub_material, &self.shaft_material);
         let (hub, basis) = hub.material(context, basis).under("hub_material")?;

@@ -171,12 +171,12 @@ impl Insertion {
             least,
             most,
         }));
-        let by = weld.map_or("without the weld", |_| "by the weld rule");
+        let by = weld.map_or("without weld", |_| "weld rule");
         let mut said = Verdict::from_findings("seatpost insertion", findings)
             .minding(BoreFact::ShortPost)
             .lengths([
                 ("depth", depth, "deepest that counts"),
-                (by, trade, "max(in all, weld + below it)"),
+                (by, trade, "larger of both"),
                 ("least published", least, "min(rules)"),
                 ("most published", most, "max(rules)"),
             ]);
@@ -228,7 +228,7 @@ impl Insertion {
         if !inserted.is_empty() {
             let limits = Limits::at_most(clear, Grade::Shop)?;
             return Ok(Some(sizes_against(
-                "room for the post",
+                "room for post",
                 inserted,
                 &limits,
                 "clear depth",

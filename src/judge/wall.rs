@@ -122,7 +122,7 @@ fn judged(
     let head_tube = of.is_none_or(|place| matches!(place, Place::HeadTube(_)));
     if head_tube && let Ok(row) = tables.find::<FacingRule>("head_tube_wall") {
         let (limits, evidence) = (Limits::of_requirement(&row.window), row.window.evidence());
-        let owner = "builders, no required minimum";
+        let owner = "builders, none required";
         said.beside.push(sizes_against(
             row.what.clone(),
             &[wall],
@@ -183,7 +183,7 @@ impl Ream {
                 "nothing to ream; a bore cannot be made smaller",
             ));
         }
-        let place = "tube to be reamed";
+        let place = "tube to ream";
         let (left, mut said) = if let Some(outside) = &self.outside {
             implied(outside, &narrowest)?;
             let left = implied(outside, &Reading::exact(to).map_err(|e| e.named("to"))?)?;

@@ -347,7 +347,11 @@ mod serial {
     told! {
         Counted => Shape::Word(known_words::<Counted>),
         State => Shape::Word(known_words::<State>),
-        Allowance => Shape::List(&Shape::Report { what: "kind, what, may_come_off, measure, grade" }),
+        Allowance => Shape::List(&super::CutLimit::SHAPE),
+    }
+    told! {
+        /// kind, what, may_come_off, measure, grade
+        super::CutLimit: Report,
     }
 
     goes_out! {

@@ -8,7 +8,7 @@ use super::{Ask, Fact};
 use crate::Error;
 use crate::evidence::Text;
 use crate::fact::facts;
-use crate::identify::{Feature, Note};
+use crate::identify::{self, Feature, Identification, Note};
 use crate::judge::{CuredAt, Instrument, Remedy};
 use crate::measure::Limits;
 use crate::plan::sheet::{Limited, PartDid};
@@ -26,8 +26,8 @@ facts! {
         AtMost { on: Limited, most: Length, by: String },
         /// As the trade does it: the text of a row.
         Usual { says: Text },
-        /// Which standard it is, in the words of the identification.
-        Standard { said: String },
+        /// Which standard it is, as it was identified.
+        Standard { is: Box<Identification> },
         /// What an identification notes besides.
         Note { said: Note },
         /// The tables could not take what was asked.
@@ -68,11 +68,11 @@ facts! {
         /// It misses what it was believed to be by so much.
         IsItReally { name: String, off: Length },
         /// A reading that cannot be taken at its word.
-        Doubt { about: Feature, because: String },
+        Doubt { because: identify::Doubt },
         /// The reading that tells most, and what it tells apart.
-        Tells { measure: Feature, apart: Vec<Text>, said: String },
+        Tells { measure: Feature, apart: Vec<Text> },
         /// No reading tells what is left apart.
-        WhatIsIt { left: Vec<Text>, said: String },
+        WhatIsIt { left: Vec<Text> },
     }
     /// What is to be done at any place.
     CommonTask {
@@ -157,7 +157,15 @@ pub enum GoesIn {
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(Reason, GoesIn, Error, Feature, Remedy, PartDid,);
+crate::fact::values_as_they_are!(
+    Reason,
+    GoesIn,
+    Error,
+    Feature,
+    Remedy,
+    PartDid,
+    identify::Doubt
+);
 
 impl CommonAsk {
     /// With what it is answered.
@@ -175,7 +183,8 @@ impl CommonAsk {
             Self::WhatCalled { .. } => Instrument::Sheet,
             Self::ReadAgain { .. } => Instrument::Rule,
             Self::IsItReally { .. } | Self::WhatIsIt { .. } => Instrument::Part,
-            Self::Doubt { about: read, .. } | Self::Tells { measure: read, .. } => reads(*read),
+            Self::Doubt { because } => reads(because.about),
+            Self::Tells { measure, .. } => reads(*measure),
         }
     }
 }

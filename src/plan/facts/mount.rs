@@ -6,7 +6,7 @@ use alloc::string::String;
 use super::Fact;
 use crate::Error;
 use crate::evidence::Text;
-use crate::face::{Clock, Warning};
+use crate::face::{Clock, Closer, Warning};
 use crate::fact::facts;
 use crate::judge::Instrument;
 use crate::measure::{Outcome, Reading};
@@ -114,7 +114,7 @@ facts! {
         /// Heights of a mount, finer.
         Finer,
         /// A face again, in this way.
-        FaceAgain { how: Text },
+        FaceAgain { how: Closer },
         /// Whether paint is left on the flat.
         PaintLeft,
         /// What covers it, or what is left of that.
@@ -166,4 +166,4 @@ impl MountAsk {
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(Clock, Warning);
+crate::fact::values_as_they_are!(Clock, Warning, Closer);
