@@ -12,6 +12,7 @@ pub use bores::{BoreAsk, BoreFact};
 pub use claims::{ClaimAsk, ClaimFact};
 pub use fits::{FitAsk, FitFact};
 pub use instrument::Instrument;
+pub(crate) use instrument::asks;
 pub use sizes::{Doubt, SizeFact};
 pub use squares::{SquareAsk, SquareFact};
 pub use threads::{Contradiction, ThreadAsk, ThreadFact};

@@ -51,6 +51,7 @@ pub use coating::Coating;
 pub use conform::{Conform, ThreadDiameter};
 pub use cup_depth::CupDepth;
 pub use dropouts::Dropouts;
+pub(crate) use facts::asks;
 pub use facts::{
     Ask, BoreAsk, BoreFact, ClaimAsk, ClaimFact, Contradiction, Doubt, Fact, FitAsk, FitFact,
     Instrument, SizeFact, SquareAsk, SquareFact, ThreadAsk, ThreadFact,
