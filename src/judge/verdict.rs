@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::{Ask, Fact, Finding, FitFact};
 use crate::evidence::{Citation, Grade, Text};
+use crate::fact::outgoing;
 #[cfg(feature = "serde")]
 use crate::fact::{Bare, BareOf};
 use crate::fit::{Feature, Out};
@@ -286,39 +287,43 @@ impl Curing {
     }
 }
 
-/// The verdict on one place.
-///
-/// As JSON the sentence is `words`, and every number worked out stands by its code under `numbers`.
-///
-/// ```
-/// use framegauge::{judge::CupDepth, measure::Outcome, standard::Tables};
-/// let cup = CupDepth { bore_depth: vec!["9.0 +/- 0.1 mm".parse().unwrap()], insertion: "12.0 +/- 0.1 mm".parse().unwrap(), room: None, rule: None };
-/// let said = cup.answer(Tables::ours()).unwrap();
-/// assert_eq!(said.outcome, Outcome::NonconformityShown);
-/// assert_eq!(said.millimetres("stands proud"), Some(3.0));
-/// ```
-#[derive(Debug, Clone, PartialEq)]
-pub struct Verdict {
-    /// What was judged.
-    pub place: String,
-    /// What is shown: one deciding finding out is enough for out, all within for within, else undecided.
-    pub outcome: Outcome,
-    /// The findings that decide.
-    pub findings: Vec<Finding>,
-    /// Findings against other published figures, shown beside and not deciding.
-    pub beside: Vec<Finding>,
-    /// Numbers worked out.
-    pub worked: Vec<Worked>,
-    /// Of two members, which one is off; `None` where there are not two, or nobody asked.
-    pub out: Option<Out>,
-    /// What would cure it, the most cautious first; empty when nothing is out.
-    pub cures: Vec<Curing>,
-    /// What to measure next, the most telling first; empty when nothing is open.
-    pub next: Vec<NextStep>,
-    /// What to mind.
-    pub cautions: Vec<Fact>,
-    /// The weakest evidence that the deciding findings rest on.
-    pub weakest: Option<Grade>,
+outgoing! {
+    /// The verdict on one place.
+    ///
+    /// As JSON the sentence is `words`, and every number worked out stands by its code under `numbers`.
+    ///
+    /// ```
+    /// use framegauge::{judge::CupDepth, measure::Outcome, standard::Tables};
+    /// let cup = CupDepth { bore_depth: vec!["9.0 +/- 0.1 mm".parse().unwrap()], insertion: "12.0 +/- 0.1 mm".parse().unwrap(), room: None, rule: None };
+    /// let said = cup.answer(Tables::ours()).unwrap();
+    /// assert_eq!(said.outcome, Outcome::NonconformityShown);
+    /// assert_eq!(said.millimetres("stands proud"), Some(3.0));
+    /// ```
+    Verdict(this) {
+        /// What was judged.
+        place: String,
+        /// What is shown: one deciding finding out is enough for out, all within for within, else undecided.
+        outcome: Outcome,
+        /// The findings that decide.
+        findings: Vec<Finding>,
+        /// Findings against other published figures, shown beside and not deciding.
+        beside: Vec<Finding>,
+        /// Numbers worked out.
+        worked: Vec<Worked> as numbers: Numbers<'_> = Numbers(&this.worked),
+        /// Of two members, which one is off; `None` where there are not two, or nobody asked.
+        out: Option<Out>,
+        /// What would cure it, the most cautious first; empty when nothing is out.
+        cures: Vec<Curing>,
+        /// What to measure next, the most telling first; empty when nothing is open.
+        next: Vec<NextStep>,
+        /// What to mind.
+        cautions: Vec<Fact>,
+        /// The weakest evidence that the deciding findings rest on.
+        weakest: Option<Grade>,
+        ;
+        /// the verdict in a sentence
+        words: String = this.words(),
+    }
 }
 
 impl Verdict {
@@ -465,29 +470,4 @@ told! {
 }
 
 #[cfg(feature = "serde")]
-goes_out! {
-    Verdict(this) {
-        /// what was judged
-        place: String = this.place,
-        /// what is shown
-        outcome: Outcome = this.outcome,
-        /// the verdict in a sentence
-        words: String = this.words(),
-        /// the findings that decide
-        findings: Vec<Finding> = this.findings,
-        /// findings against other published figures, shown beside and not deciding
-        beside: Vec<Finding> = this.beside,
-        /// numbers worked out, each under its name with its unit, such as `shim_wall_mm`
-        numbers: Numbers<'_> = Numbers(&this.worked),
-        /// of two members, which one is off
-        out: Option<Out> = this.out,
-        /// what would cure it, the most cautious first
-        cures: Vec<Curing> = this.cures,
-        /// what to measure next, the most telling first
-        next: Vec<NextStep> = this.next,
-        /// what to mind
-        cautions: Vec<Fact> = this.cautions,
-        /// the weakest evidence of the findings that decide
-        weakest: Option<Grade> = this.weakest,
-    }
-}
+goes_out! {}

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use super::facts::{Ask, RescueAsk, RescueFact};
 use crate::Error;
 use crate::evidence::{Citation, Evidence, Grade};
+use crate::fact::outgoing;
 use crate::fit::MaterialKind;
 use crate::measure::{Reading, settled_cmp};
 use crate::quantity::{Length, ShaftDiameter};
@@ -139,25 +140,33 @@ pub enum Stand {
     Forbidden,
 }
 
-/// One step, how it stands and why, and what to ask before it.
-#[derive(Debug, Clone, PartialEq)]
-pub struct RescueOption {
-    /// Which kind of step.
-    pub step: Step,
-    /// What exactly, such as the thread of the next pattern; `None` when the step says it.
-    pub what: Option<RescueFact>,
-    /// How it stands.
-    pub stand: Stand,
-    /// The geometry or the reason.
-    pub why: Vec<RescueFact>,
-    /// What to measure or look up before it.
-    pub next: Vec<Ask>,
-    /// What to mind.
-    pub cautions: Vec<RescueFact>,
-    /// What the weakest figure behind it is worth; `None` where only own readings stand behind it.
-    pub grade: Option<Grade>,
-    /// Where its figures were read.
-    pub sources: Vec<Citation>,
+outgoing! {
+    /// One step, how it stands and why, and what to ask before it.
+    RescueOption(this) {
+        /// Which kind of step.
+        step: Step,
+        /// What exactly, such as the thread of the next pattern; `None` when the step says it.
+        what: Option<RescueFact>,
+        /// How it stands.
+        stand: Stand,
+        /// The geometry or the reason.
+        why: Vec<RescueFact>,
+        /// What to measure or look up before it.
+        next: Vec<Ask> as next: Vec<serial::Asked> = serial::all(&this.next),
+        /// What to mind.
+        cautions: Vec<RescueFact>,
+        /// What the weakest figure behind it is worth; `None` where only own readings stand behind it.
+        grade: Option<Grade>,
+        /// Where its figures were read.
+        sources: Vec<Citation>,
+        ;
+        /// the reason in a sentence
+        words: alloc::string::String = this.words(),
+        /// what it costs later
+        costs: &'static str = this.step.costs(),
+        /// what to check after
+        check_after: Vec<&'static str> = this.check_after(),
+    }
 }
 
 impl RescueOption {
@@ -263,17 +272,18 @@ pub enum Spoilt {
     Thread(Designation, Option<Side>),
 }
 
-/// What is left to do, in order of caution.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Rescue {
-    /// What was asked about.
-    pub what: Spoilt,
-    /// What is wrong with it.
-    pub damage: Damage,
-    /// Every step, the most cautious first; several of one kind where several patterns or sizes are at hand.
-    pub options: Vec<RescueOption>,
-    /// The shell as it would be after each retap of one side, in the order of these options.
-    pub shells_after: Vec<ShellThreads>,
+outgoing! {
+    /// What is left to do, in order of caution.
+    Rescue(this) {
+        /// What was asked about.
+        what: Spoilt as what: alloc::string::String = alloc::string::ToString::to_string(&this.what),
+        /// What is wrong with it.
+        damage: Damage,
+        /// Every step, the most cautious first; several of one kind where several patterns or sizes are at hand.
+        options: Vec<RescueOption>,
+        /// The shell as it would be after each retap of one side, in the order of these options.
+        shells_after: Vec<ShellThreads>,
+    }
 }
 
 impl Rescue {
@@ -329,16 +339,14 @@ mod serial {
     use alloc::string::{String, ToString};
     use alloc::vec::Vec;
 
-    use super::{
-        Ask, Citation, Damage, Grade, Rescue, RescueFact, RescueOption, ShellThreads, Stand, Step,
-    };
+    use super::{Ask, Damage, ShellThreads, Stand, Step};
     use crate::fact::{Bare, BareOf, Worded};
     use crate::read::{Shape, goes_out, known_words, told};
     use crate::rescue::{Cause, Diagnosis, Symptom};
     use crate::{evidence::Text, measure::Outcome};
 
     /// A question with its sentences.
-    struct Asked(Ask);
+    pub(super) struct Asked(Ask);
 
     told! {
         Step => Shape::Word(known_words::<Step>),
@@ -348,7 +356,7 @@ mod serial {
         ShellThreads => Shape::Report { what: "drive, non_drive" },
     }
 
-    fn all(asks: &[Ask]) -> Vec<Asked> {
+    pub(super) fn all(asks: &[Ask]) -> Vec<Asked> {
         asks.iter().cloned().map(Asked).collect()
     }
 
@@ -362,40 +370,6 @@ mod serial {
             why: Text = this.0.why(),
             /// with what
             with: String = this.0.with().to_string(),
-        }
-        RescueOption(this) {
-            /// which kind of step
-            step: Step = this.step,
-            /// what exactly; null when the step says it
-            what: Option<RescueFact> = this.what,
-            /// how it stands by its geometry
-            stand: Stand = this.stand,
-            /// the geometry or the reason
-            why: Vec<RescueFact> = this.why,
-            /// the reason in a sentence
-            words: String = this.words(),
-            /// what to measure or look up before it
-            next: Vec<Asked> = all(&this.next),
-            /// what it costs later
-            costs: &str = this.step.costs(),
-            /// what to mind
-            cautions: Vec<RescueFact> = this.cautions,
-            /// what to check after
-            check_after: Vec<&str> = this.check_after(),
-            /// what its weakest figure is worth
-            grade: Option<Grade> = this.grade,
-            /// where its figures were read
-            sources: Vec<Citation> = this.sources,
-        }
-        Rescue(this) {
-            /// what was asked about
-            what: String = this.what.to_string(),
-            /// what is wrong with it
-            damage: Damage = this.damage,
-            /// every step, the most cautious first
-            options: Vec<RescueOption> = this.options,
-            /// the shell after each retap of one side
-            shells_after: Vec<ShellThreads> = this.shells_after,
         }
         Diagnosis(this) {
             /// what was noticed
