@@ -364,3 +364,18 @@ macro_rules! outgoing {
     };
 }
 pub(crate) use outgoing;
+
+/// Declares closed lists of words: each variant is told and read as its name with underscores.
+macro_rules! closed_words {
+    ($( $(#[$meta:meta])* $name:ident { $( $(#[$about:meta])* $variant:ident ),* $(,)? } )*) => {$(
+        $(#[$meta])*
+        #[derive(
+            Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumString, strum::EnumIter,
+            strum::IntoStaticStr,
+        )]
+        #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "snake_case"))]
+        #[strum(serialize_all = "snake_case")]
+        pub enum $name { $( $(#[$about])* $variant, )* }
+    )*};
+}
+pub(crate) use closed_words;

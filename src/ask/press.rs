@@ -4,6 +4,7 @@ use alloc::string::String;
 
 use super::said::Said;
 use super::{Answered, Ask, Basis, Context, Refusal};
+use crate::fact::closed_words;
 use crate::fit::{
     Caution, Fit, FitKind, Friction, HoleMember, JointShape, Material, MaterialKind, Out,
     PressJoint, PressReport, RingClass, RingSize, RoughnessLoss, ShaftMember, fit_between,
@@ -120,23 +121,21 @@ impl MaterialConstants {
     }
 }
 
-/// Rule of what the surfaces lose of an interference.
-///
-/// ```
-/// use framegauge::{ask::RoughnessRule, read::Tree};
-/// let tree: Tree = serde_json::from_str(r#""din_7190""#).unwrap();
-/// assert_eq!(framegauge::read::read_whole::<RoughnessRule>(&tree, framegauge::standard::Tables::ours()).unwrap(), RoughnessRule::Din7190);
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum RoughnessRule {
-    /// DIN 7190-1:2017: 0.8 (Rz + Rz), on diameter.
-    #[strum(serialize = "din_7190")]
-    Din7190,
-    /// A tenth of the roughness depth on each side: 0.2 (Rz + Rz), on diameter.
-    TenthOfDepth,
+closed_words! {
+    /// Rule of what the surfaces lose of an interference.
+    ///
+    /// ```
+    /// use framegauge::{ask::RoughnessRule, read::Tree};
+    /// let tree: Tree = serde_json::from_str(r#""din_7190""#).unwrap();
+    /// assert_eq!(framegauge::read::read_whole::<RoughnessRule>(&tree, framegauge::standard::Tables::ours()).unwrap(), RoughnessRule::Din7190);
+    /// ```
+    RoughnessRule {
+        /// DIN 7190-1:2017: 0.8 (Rz + Rz), on diameter.
+        #[strum(serialize = "din_7190")]
+        Din7190,
+        /// A tenth of the roughness depth on each side: 0.2 (Rz + Rz), on diameter.
+        TenthOfDepth,
+    }
 }
 words!(RoughnessRule);
 

@@ -84,4 +84,3 @@ pub use width::WidthWindow;
 pub(crate) use crate::say::from_to;
 pub(crate) use finding::extremes;
 pub(crate) use member::sizes;
-pub(crate) use threads::side_words;

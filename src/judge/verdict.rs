@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::{Ask, Fact, Finding, FitFact};
 use crate::evidence::{Citation, Grade, Text};
+use crate::fact::closed_words;
 use crate::fact::outgoing;
 #[cfg(feature = "serde")]
 use crate::fact::{Bare, BareOf};
@@ -192,39 +193,32 @@ impl Worked {
     }
 }
 
-/// What would cure a finding that is out. Whether it may be done is for whoever plans the frame.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Remedy {
-    /// Taken down to the metal, paint and dirt off.
-    Clean,
-    /// Brought round again, without cutting.
-    RoundOut,
-    /// Opened by a reamer.
-    Ream,
-    /// Bored or reamed deeper.
-    Deepen,
-    /// Faced.
-    Face,
-    /// A spacer put in.
-    Spacer,
-    /// Chased with a tap or die of the same thread.
-    Chase,
-    /// Another part.
-    OtherPart,
-    /// A shim of this wall.
-    Shim,
-    /// Sleeved, inserted or built up, by a builder.
-    Sleeve,
-    /// For the frame maker or a qualified builder.
-    Refer,
+closed_words! {
+    /// What would cure a finding that is out. Whether it may be done is for whoever plans the frame.
+    Remedy {
+        /// Taken down to the metal, paint and dirt off.
+        Clean,
+        /// Brought round again, without cutting.
+        RoundOut,
+        /// Opened by a reamer.
+        Ream,
+        /// Bored or reamed deeper.
+        Deepen,
+        /// Faced.
+        Face,
+        /// A spacer put in.
+        Spacer,
+        /// Chased with a tap or die of the same thread.
+        Chase,
+        /// Another part.
+        OtherPart,
+        /// A shim of this wall.
+        Shim,
+        /// Sleeved, inserted or built up, by a builder.
+        Sleeve,
+        /// For the frame maker or a qualified builder.
+        Refer,
+    }
 }
 
 /// The part of a place that is cured.

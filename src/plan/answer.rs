@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use super::caution::Caution;
 use super::facts::{Allowance, Ask, CutLimit, Earlier, Fact, Found, Task};
 use crate::evidence::{Citation, Grade};
+use crate::fact::closed_words;
 use crate::fact::outgoing;
 use crate::identify::Identification;
 use crate::quantity::Length;
@@ -20,31 +21,24 @@ use crate::thread::{Hand, Turn};
 /// ```
 pub const CONTRACT: u32 = 2;
 
-/// Where the work at a place stands.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumIter, strum::IntoStaticStr,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum State {
-    /// Nothing was measured there, so nothing is known.
-    NotMeasured,
-    /// A question waits.
-    Open,
-    /// There is work to do.
-    ToDo,
-    /// Done: the readings after the work ask for nothing more.
-    Done,
-    /// Out of what it must be, and nothing here cures it.
-    Out,
-    /// Left as it is, with the reason.
-    Leave,
-    /// For the frame maker or a qualified builder.
-    Refer,
+closed_words! {
+    /// Where the work at a place stands.
+    State {
+        /// Nothing was measured there, so nothing is known.
+        NotMeasured,
+        /// A question waits.
+        Open,
+        /// There is work to do.
+        ToDo,
+        /// Done: the readings after the work ask for nothing more.
+        Done,
+        /// Out of what it must be, and nothing here cures it.
+        Out,
+        /// Left as it is, with the reason.
+        Leave,
+        /// For the frame maker or a qualified builder.
+        Refer,
+    }
 }
 
 impl State {
@@ -66,21 +60,14 @@ impl State {
     }
 }
 
-/// What is counted of what comes off.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumIter, strum::IntoStaticStr,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Counted {
-    /// Depth of a face after first touch, or of a bore.
-    Depth,
-    /// Diameter of a bore.
-    Diameter,
+closed_words! {
+    /// What is counted of what comes off.
+    Counted {
+        /// Depth of a face after first touch, or of a bore.
+        Depth,
+        /// Diameter of a bore.
+        Diameter,
+    }
 }
 
 /// How much comes off.

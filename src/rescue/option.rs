@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use super::facts::{Ask, RescueAsk, RescueFact};
 use crate::Error;
 use crate::evidence::{Citation, Evidence, Grade};
+use crate::fact::closed_words;
 use crate::fact::outgoing;
 use crate::fit::MaterialKind;
 use crate::measure::{Reading, settled_cmp};
@@ -12,81 +13,74 @@ use crate::quantity::{Length, ShaftDiameter};
 use crate::standard::Joint;
 use crate::thread::{Designation, ShellThreads, Side};
 
-/// What is wrong.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
-#[strum(serialize_all = "snake_case")]
-pub enum Damage {
-    /// Metal is gone by use.
-    Worn,
-    /// Tapped or reamed too large.
-    OverCut,
-    /// Threads torn out.
-    Stripped,
-    /// Another thread was cut across.
-    CrossCut,
-    /// The hands of the two sides are swapped.
-    Swapped,
-    /// Bored to the wrong, larger size.
-    OverBored,
-    /// Out of round.
-    Oval,
-    /// Squeezed narrower at one place.
-    Pinched,
-    /// A pressed part has no grip left.
-    Loose,
-    /// The part does not come out.
-    Seized,
+closed_words! {
+    /// What is wrong.
+    #[cfg_attr(feature = "serde", derive(serde::Deserialize))]
+    Damage {
+        /// Metal is gone by use.
+        Worn,
+        /// Tapped or reamed too large.
+        OverCut,
+        /// Threads torn out.
+        Stripped,
+        /// Another thread was cut across.
+        CrossCut,
+        /// The hands of the two sides are swapped.
+        Swapped,
+        /// Bored to the wrong, larger size.
+        OverBored,
+        /// Out of round.
+        Oval,
+        /// Squeezed narrower at one place.
+        Pinched,
+        /// A pressed part has no grip left.
+        Loose,
+        /// The part does not come out.
+        Seized,
+    }
 }
 
-/// A kind of step, in the trade's order of caution: the first can always be undone, the last cannot.
-///
-/// ```
-/// use framegauge::rescue::Step;
-/// assert!(Step::Clean < Step::Shim && Step::Shim < Step::Retap && Step::Retap < Step::Refer);
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumIter,
-)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
-#[strum(serialize_all = "snake_case")]
-pub enum Step {
-    /// Pick out, wash, soak.
-    Clean,
-    /// Turn a seized part out the way that loosens it.
-    Free,
-    /// Follow the old thread with a chaser of its own size and hand.
-    Chase,
-    /// Gauge, or measure what is missing.
-    Gauge,
-    /// Press a bore back into round with a drift.
-    RoundOut,
-    /// Another mating part: of the next size, or a better one.
-    AdjustPart,
-    /// A shim in the gap.
-    Shim,
-    /// Retaining compound.
-    Compound,
-    /// A larger thread of the next pattern.
-    Retap,
-    /// A larger bore of the next size.
-    NextSize,
-    /// A thread insert.
-    Insert,
-    /// A unit that clamps itself in the shell and needs no thread.
-    ClampInUnit,
-    /// Fill the thread with braze and cut it anew.
-    FillAndRecut,
-    /// A sleeve, fixed in place and finished to size.
-    Sleeve,
-    /// Raise burrs with a punch: a last resort.
-    Peen,
-    /// Hand over to the frame maker or a qualified builder.
-    Refer,
+closed_words! {
+    /// A kind of step, in the trade's order of caution: the first can always be undone, the last cannot.
+    ///
+    /// ```
+    /// use framegauge::rescue::Step;
+    /// assert!(Step::Clean < Step::Shim && Step::Shim < Step::Retap && Step::Retap < Step::Refer);
+    /// ```
+    Step {
+        /// Pick out, wash, soak.
+        Clean,
+        /// Turn a seized part out the way that loosens it.
+        Free,
+        /// Follow the old thread with a chaser of its own size and hand.
+        Chase,
+        /// Gauge, or measure what is missing.
+        Gauge,
+        /// Press a bore back into round with a drift.
+        RoundOut,
+        /// Another mating part: of the next size, or a better one.
+        AdjustPart,
+        /// A shim in the gap.
+        Shim,
+        /// Retaining compound.
+        Compound,
+        /// A larger thread of the next pattern.
+        Retap,
+        /// A larger bore of the next size.
+        NextSize,
+        /// A thread insert.
+        Insert,
+        /// A unit that clamps itself in the shell and needs no thread.
+        ClampInUnit,
+        /// Fill the thread with braze and cut it anew.
+        FillAndRecut,
+        /// A sleeve, fixed in place and finished to size.
+        Sleeve,
+        /// Raise burrs with a punch: a last resort.
+        Peen,
+        /// Hand over to the frame maker or a qualified builder.
+        Refer,
+    }
 }
 
 impl Step {
@@ -124,20 +118,16 @@ impl Step {
     }
 }
 
-/// How a step stands, by its geometry; the best first.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumIter,
-)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
-#[strum(serialize_all = "snake_case")]
-pub enum Stand {
-    /// Nothing measured stands against it. That it is possible does not make it wise.
-    Allowed,
-    /// Cannot be said before something is measured or looked up.
-    NeedsMeasurement,
-    /// What is known forbids it.
-    Forbidden,
+closed_words! {
+    /// How a step stands, by its geometry; the best first.
+    Stand {
+        /// Nothing measured stands against it. That it is possible does not make it wise.
+        Allowed,
+        /// Cannot be said before something is measured or looked up.
+        NeedsMeasurement,
+        /// What is known forbids it.
+        Forbidden,
+    }
 }
 
 outgoing! {

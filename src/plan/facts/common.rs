@@ -125,7 +125,7 @@ asks! {
         /// The outside diameter where the bore is.
         Outside => OutsideCaliper,
         /// The outside of the part.
-        PartOutside => OutsideCaliper,
+        PartOutside => Micrometer,
         /// What a cut lacks.
         ForCut { cut: Operation, at: Place, lacks: Reason } => lacked(*cut, at, lacks),
         /// A name that no table has.

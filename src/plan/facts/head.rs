@@ -18,10 +18,6 @@ facts! {
         ProvedElsewhere { seat: Text, bore: Length },
         /// A seat is taken for what it is called; nothing proves it yet.
         TakenFor { seat: Text },
-        /// What came off on diameter by the readings.
-        CameOff { off: Reading },
-        /// After the work it reads as if metal had come on.
-        Grew { by: Length },
         /// The wall that outside and bore leave.
         Wall { left: Reading },
         /// The wall that is left when the bore is reamed as far as allowed.
@@ -129,8 +125,6 @@ facts! {
     HeadTask {
         /// Ream a bore into its limits.
         Ream { at: Place, from: Length, to: Length },
-        /// Nothing is reamed where the last pass tore metal.
-        LeaveTorn { at: Place },
         /// Deepen a bore until its part goes in.
         Deepen { at: Place, insertion: Length },
         /// Take a coating off by hand, for a second time or not; down to metal or without scraping; a bearing lies there.
@@ -159,8 +153,6 @@ asks! {
         Insertion => Depth,
         /// Gap between fork crown and head tube.
         CrownGap => Feeler,
-        /// Outside of the part that goes in.
-        PartOutside => Micrometer,
         /// Which seat it is, where bore and part disagree.
         WhichSeat { because: HeadFact } => Part,
         /// Which bearing the frame was made for.

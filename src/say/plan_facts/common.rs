@@ -213,7 +213,7 @@ impl fmt::Display for CommonAsk {
         match self {
             Self::WhichIsSo { of, .. } => write!(f, "which of the two is so? {of}"),
             Self::Outside => f.write_str("the outside diameter there"),
-            Self::PartOutside => f.write_str("the outside of the part"),
+            Self::PartOutside => f.write_str("outside diameter of the part where it will sit"),
             Self::ForCut { cut, at, lacks } => lacking(f, *cut, at, lacks),
             Self::WhatCalled { because } => write!(f, "what is it called? {}", because.remedy()),
             Self::ReadAgain { because } => f.write_str(because.remedy()),
@@ -244,7 +244,7 @@ impl Worded for CommonAsk {
             }
             Self::ForCut { lacks, .. } => format!("{lacks}").into(),
             Self::Outside => "the wall that is left decides".into(),
-            Self::PartOutside => "how tight the part sits decides".into(),
+            Self::PartOutside => "the fit cannot be judged without it".into(),
             Self::WhatCalled { because } | Self::ReadAgain { because } => String::from(because.problem()).into(),
             Self::IsItReally { name, off } => format!(
                 "it misses {name} by {}: either it is something else, or it is {name} and out of its limits",
