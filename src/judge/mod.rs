@@ -60,6 +60,7 @@ pub use finding::{Finding, sizes_against};
 pub use fit::{Felt, Fit};
 pub use gauging::{Gauging, Passed, ThreadSeen};
 pub(crate) use gauging::{MinorHeld, minor_held};
+pub(crate) use held::Held;
 pub use held::{FigureName, OwnLimits, OwnedLimits};
 pub use hole_to_tap::HoleToTap;
 pub use hub_width::HubWidth;
