@@ -309,3 +309,73 @@ macro_rules! fact_kinds {
     )*};
 }
 pub(crate) use fact_kinds;
+
+/// Declares what goes out as it is held: the struct, how each field is told where that is not as it stands, and behind `;`
+/// what is told besides.
+macro_rules! outgoing {
+    ($( $(#[$meta:meta])* $name:ident ($this:ident) { $( #[doc = $words:literal] $(#[doc = $more:literal])* $field:ident : $kind:ty $(as $label:ident : $told:ty = $value:expr)? ,)* $(; $( $(#[doc = $also:literal])+ $said:ident : $says:ty = $say:expr, )*)? } )*) => {$(
+        $(#[$meta])*
+        #[derive(Debug, Clone, PartialEq)]
+        pub struct $name {
+            $( #[doc = $words] $(#[doc = $more])* pub $field: $kind, )*
+        }
+
+        #[cfg(feature = "serde")]
+        impl $name {
+            pub(crate) const FIELDS: &'static [$crate::read::Field] = &[
+                $( $crate::fact::outgoing!(@field ($words $(, $more)*) $field : $kind $(as $label : $told)?), )*
+                $($( $crate::fact::outgoing!(@field ($($also),+) $said : $says), )*)?
+            ];
+        }
+
+        #[cfg(feature = "serde")]
+        impl $crate::read::Told for $name {
+            const SHAPE: $crate::read::Shape = $crate::read::goes_out!(@shape $name);
+        }
+
+        #[cfg(feature = "serde")]
+        impl serde::Serialize for $name {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                use serde::ser::SerializeStruct;
+                let $this = self;
+                let mut out = serializer.serialize_struct(stringify!($name), Self::FIELDS.len())?;
+                $( $crate::fact::outgoing!(@put out, $this, $field $(, $label, $value)?); )*
+                $($( out.serialize_field(stringify!($said), &$say)?; )*)?
+                out.end()
+            }
+        }
+    )*};
+    (@field ($($words:expr),+) $field:ident : $kind:ty as $label:ident : $told:ty) => {
+        $crate::fact::outgoing!(@field ($($words),+) $label : $told)
+    };
+    (@field ($($words:expr),+) $field:ident : $kind:ty) => {
+        $crate::read::Field {
+            name: stringify!($field),
+            words: concat!($($words),+),
+            shape: <$kind as $crate::read::Told>::SHAPE,
+            needed: true,
+        }
+    };
+    (@put $out:ident, $this:ident, $field:ident, $label:ident, $value:expr) => {
+        $out.serialize_field(stringify!($label), &$value)?
+    };
+    (@put $out:ident, $this:ident, $field:ident) => {
+        $out.serialize_field(stringify!($field), &$this.$field)?
+    };
+}
+pub(crate) use outgoing;
+
+/// Declares closed lists of words: each variant is told and read as its name with underscores.
+macro_rules! closed_words {
+    ($( $(#[$meta:meta])* $name:ident { $( $(#[$about:meta])* $variant:ident ),* $(,)? } )*) => {$(
+        $(#[$meta])*
+        #[derive(
+            Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumString, strum::EnumIter,
+            strum::IntoStaticStr,
+        )]
+        #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "snake_case"))]
+        #[strum(serialize_all = "snake_case")]
+        pub enum $name { $( $(#[$about])* $variant, )* }
+    )*};
+}
+pub(crate) use closed_words;

@@ -12,13 +12,17 @@ use crate::face::{
 };
 use crate::measure::{Decision, DecisionRule, Limits, Reading};
 use crate::quantity::{Angle, Length, Radius};
-use crate::read::{Shape, answer, form, missing, told};
+use crate::read::{answer, form, missing, told};
+use crate::say::reckoned;
 use crate::{Error, Grade};
 
 told! {
-    FacingStep => Shape::Report { what: "`step`: `done`, `one_pass` (depth_mm, up_to_mm), `stop`, `cannot_clean_up` or `undecided`, with the limit that sets it" },
-    Report => Shape::Report { what: "facing, squareness, flatness, form, seat, rock, sampling, warnings" },
-    BoreShape => Shape::Report { what: "size, sections, taper, lobes_suspected, complete" },
+    /// `step`: `done`, `one_pass` (depth_mm, up_to_mm), `stop`, `cannot_clean_up` or `undecided`, with the limit that sets it
+    FacingStep: Report,
+    /// facing, squareness, flatness, form, seat, rock, sampling, warnings
+    Report: Report,
+    /// size, sections, taper, lobes_suspected, complete
+    BoreShape: Report,
 }
 
 form! {
@@ -256,10 +260,8 @@ impl Ask for Face {
             report,
         };
         let basis = Basis::graded(Grade::Shop)
-            .by("least squares tilt against the pilot; clean-up depth to the outer edge")
-            .noting(
-                "limits and goal are the asker's own; the frame maker's written limits go first",
-            );
+            .by(reckoned::FACE)
+            .noting(reckoned::FACE_NOTE);
         Ok(Answered { answer, basis })
     }
 }
@@ -287,8 +289,8 @@ impl Ask for Bore {
             decision: self.limits.map(|limits| survey.against(&limits, rule)),
         };
         let basis = Basis::graded(self.limits.map_or(Grade::Derived, |l| l.grade()))
-            .by("largest and smallest diameter; an ellipse through three axes or more")
-            .noting("two-point readings cannot see odd lobes");
+            .by(reckoned::BORE)
+            .noting(reckoned::BORE_NOTE);
         Ok(Answered { answer, basis })
     }
 }

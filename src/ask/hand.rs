@@ -7,6 +7,7 @@ use super::said::{ONE, Said, second};
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::Text;
 use crate::read::{answer, form};
+use crate::say::reckoned;
 use crate::standard::Shell;
 use crate::thread::{Hand, Side, Turn, hand_pattern, turning};
 use crate::{Error, ErrorKind};
@@ -75,7 +76,7 @@ impl HandOf {
             let remedy = "look at the thread: a right-hand thread rises to the right";
             Error::new(ErrorKind::NotTabulated, "shell", &row.code, problem, remedy)
         })?;
-        let answer = self.told(row.name.clone(), hand, "as the row of the table states it");
+        let answer = self.told(row.name.clone(), hand, reckoned::HAND_OF_ROW);
         let basis = Basis::graded(evidence.worth()).citing(evidence.sources());
         Ok(Answered { answer, basis })
     }

@@ -9,7 +9,8 @@ use super::said::Said;
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::Citation;
 use crate::identify::{Identification, Observation, Options, identify};
-use crate::read::{Read, Shape, Tree, form, text};
+use crate::read::{Read, Shape, Told, Tree, form, text, told};
+use crate::say::reckoned;
 use crate::standard::{
     Axle, BrakeMount, CrownSeat, HeadSeat, Place, Row, Seatpost, Shell, Steerer, ThreadUse,
 };
@@ -26,6 +27,12 @@ use crate::{Error, ErrorKind, Grade};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct Readings(pub Vec<(String, String)>);
+
+struct Observed;
+told! {
+    /// a reading such as `33.9 +/- 0.05 mm` or `33.9 mm by caliper_digital_inside`, a pitch, a hand, or a word
+    Observed: Text,
+}
 
 /// What was observed of one kind: one text or several.
 struct Lines(Vec<String>);
@@ -46,9 +53,7 @@ impl Read for Lines {
 const MOST_KINDS: usize = 64;
 
 impl Read for Readings {
-    const SHAPE: Shape = Shape::Named(&Shape::Text {
-        what: "a reading such as `33.9 +/- 0.05 mm` or `33.9 mm by caliper_digital_inside`, a pitch, a hand, or a word",
-    });
+    const SHAPE: Shape = Shape::Named(&Observed::SHAPE);
 
     fn read(tree: &Tree<'_>, context: &mut crate::read::Context<'_>) -> Option<Self> {
         let Tree::Fields(fields) = tree else {
@@ -131,9 +136,7 @@ impl Ask for Identify {
         }
         let compared = || found.candidates.iter().filter_map(|c| c.grade).min();
         let grade = found.grade().or_else(compared).unwrap_or(Grade::Derived);
-        let basis = Basis::graded(grade)
-            .by("excluded beyond k standard uncertainties, ranked by likelihood")
-            .citing(&sources);
+        let basis = Basis::graded(grade).by(reckoned::IDENTIFY).citing(&sources);
         Ok(Answered {
             answer: found,
             basis,

@@ -8,6 +8,7 @@ use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::measure::Reading;
 use crate::quantity::{Length, settled_mm};
 use crate::read::{Between, answer, form};
+use crate::say::reckoned;
 use crate::thread::{
     BasicDiameters, Designation, Grounds, Mates, ThreadSize, ThreeWire as Wires, VISIBLE_DRIFT,
     mismatch,
@@ -95,7 +96,7 @@ impl Ask for PitchMismatch {
         let visible = found.drift.turns_until_visible(visible).said("visible")?;
         let basics = [self.a, self.b].map(|thread| BasicDiameters::of(&thread.size).ok());
         let basics = || basics.iter().flatten().map(BasicDiameters::evidence);
-        let basis = Basis::reckoned("drift = difference of the pitches; it binds when the drift times cot(half flank angle) uses up the difference of the pitch diameters")
+        let basis = Basis::reckoned(reckoned::DRIFT)
             .at_best(basics().map(|evidence| evidence.worth()).min())
             .citing(basics().flat_map(|evidence| evidence.sources()));
         let answer = PitchMismatchAnswer {
@@ -134,8 +135,7 @@ impl Ask for ThreeWire {
             over_wires_at_basic_mm: over.transpose().said_by(&names, "wire")?.map(settled_mm),
             pitch_diameter: read.transpose().said_by(&names, "over_wires")?,
         };
-        let mut basis = Basis::reckoned("d2 = M - w (1 + 1/sin a) + P/2 cot a, a the half flank angle")
-            .noting("the helix is left out, as for threads of one start; wires and force add their own error");
+        let mut basis = Basis::reckoned(reckoned::WIRES).noting(reckoned::WIRES_NOTE);
         if let Some(basic) = &basic {
             let evidence = basic.evidence();
             basis = basis

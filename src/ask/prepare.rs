@@ -3,6 +3,7 @@
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::Grade;
 use crate::plan::{Plan, Prepare, prepare_with};
+use crate::say::reckoned;
 
 impl Ask for Prepare {
     type Answer = Plan;
@@ -19,7 +20,7 @@ impl Ask for Prepare {
             .flat_map(|f| &f.sources)
             .chain(stops().flat_map(|s| &s.sources));
         let basis = Basis::graded(grades.chain(weak).min().unwrap_or(Grade::Shop))
-            .noting("the weakest figure of the plan; the frame and component makers' written limits go first")
+            .noting(reckoned::PLAN_NOTE)
             .citing(sources);
         Ok(Answered {
             answer: plan,

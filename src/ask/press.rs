@@ -4,6 +4,7 @@ use alloc::string::String;
 
 use super::said::Said;
 use super::{Answered, Ask, Basis, Context, Refusal};
+use crate::fact::closed_words;
 use crate::fit::{
     Caution, Fit, FitKind, Friction, HoleMember, JointShape, Material, MaterialKind, Out,
     PressJoint, PressReport, RingClass, RingSize, RoughnessLoss, ShaftMember, fit_between,
@@ -13,14 +14,22 @@ use crate::judge::MemberOf;
 use crate::measure::DecisionRule;
 use crate::quantity::{Length, Pressure, Ratio};
 use crate::read::{Read, Shape, Tree, answer, form, known_words, told, words};
+use crate::say::reckoned;
 use crate::standard::Material as MaterialRow;
 use crate::{Error, ErrorKind};
 
 told! {
-    FitKind => Shape::Text { what: "`clearance`, `transition` or `interference`" },
-    Out => Shape::Text { what: "`neither`, `hole`, `shaft`, `both` or `cannot_tell`" },
-    Fit => Shape::Report { what: "the fit as reckoned: both members, tightest, loosest and mean place, cautions" },
-    PressReport => Shape::Report { what: "pressures, stresses and forces: pressure_low_mpa, hub_bore_hoop_mpa, push_in_force_n, holding_force_n, slip_torque_n_m, elastic, cautions, …" },
+    /// `clearance`, `transition` or `interference`
+    FitKind: Text,
+    /// `neither`, `hole`, `shaft`, `both` or `cannot_tell`
+    Out: Text,
+    /// the fit as reckoned: both members, tightest, loosest and mean place, cautions
+    Fit: Report,
+    /// pressures, stresses and forces: pressure_low_mpa, hub_bore_hoop_mpa, push_in_force_n, holding_force_n, slip_torque_n_m, elastic, cautions, …
+    PressReport: Report,
+}
+
+told! {
     Caution => Shape::Word(known_words::<Caution>),
 }
 
@@ -112,23 +121,21 @@ impl MaterialConstants {
     }
 }
 
-/// Rule of what the surfaces lose of an interference.
-///
-/// ```
-/// use framegauge::{ask::RoughnessRule, read::Tree};
-/// let tree: Tree = serde_json::from_str(r#""din_7190""#).unwrap();
-/// assert_eq!(framegauge::read::read_whole::<RoughnessRule>(&tree, framegauge::standard::Tables::ours()).unwrap(), RoughnessRule::Din7190);
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum RoughnessRule {
-    /// DIN 7190-1:2017: 0.8 (Rz + Rz), on diameter.
-    #[strum(serialize = "din_7190")]
-    Din7190,
-    /// A tenth of the roughness depth on each side: 0.2 (Rz + Rz), on diameter.
-    TenthOfDepth,
+closed_words! {
+    /// Rule of what the surfaces lose of an interference.
+    ///
+    /// ```
+    /// use framegauge::{ask::RoughnessRule, read::Tree};
+    /// let tree: Tree = serde_json::from_str(r#""din_7190""#).unwrap();
+    /// assert_eq!(framegauge::read::read_whole::<RoughnessRule>(&tree, framegauge::standard::Tables::ours()).unwrap(), RoughnessRule::Din7190);
+    /// ```
+    RoughnessRule {
+        /// DIN 7190-1:2017: 0.8 (Rz + Rz), on diameter.
+        #[strum(serialize = "din_7190")]
+        Din7190,
+        /// A tenth of the roughness depth on each side: 0.2 (Rz + Rz), on diameter.
+        TenthOfDepth,
+    }
 }
 words!(RoughnessRule);
 
@@ -262,8 +269,8 @@ impl Ask for PressIn {
 
     fn answer(&self, context: &Context<'_>) -> Result<Answered<Self::Answer>, Refusal> {
         let fit = fit_of(&self.hole, &self.shaft, self.rule)?;
-        let basis = Basis::reckoned("Lamé rings in plane stress; von Mises for yield")
-            .noting("the formulas stand in five engineering texts; axial stress, edge peaks and tube ovality are left out")
+        let basis = Basis::reckoned(reckoned::PRESS)
+            .noting(reckoned::PRESS_NOTE)
             .at_best(fit.grade());
         let (hub, shaft) = (&self.hub_material, &self.shaft_material);
         let (hub, basis) = hub.material(context, basis).under("hub_material")?;

@@ -11,6 +11,7 @@ use crate::measure::{Placed, Reading};
 use crate::quantity::Length;
 use crate::read::{Inside, answer, form, missing, words};
 use crate::rescue::{BoreRescue, Damage, Diagnosis, Rescue, Symptom, ThreadRescue, diagnose};
+use crate::say::reckoned;
 use crate::standard::{Joint, Shell, Tables};
 use crate::thread::{Designation, Side};
 use crate::{Error, Grade};
@@ -172,7 +173,7 @@ impl RescueOf {
     fn diagnosis(&self, symptom: Symptom) -> Result<Answered<RescueAnswer>, Error> {
         self.only(&[], "a symptom is asked about alone: it is not a diagnosis")?;
         let found = diagnose(symptom);
-        let by = "checks from what costs nothing to what cannot be undone";
+        let by = reckoned::CHECKS;
         let (words, diagnosis) = (found.words(), Some(found));
         let answer = RescueAnswer {
             words,
@@ -200,7 +201,7 @@ impl Ask for RescueOf {
         };
         let grade = left.options.iter().filter_map(|o| o.grade).min();
         let basis = Basis::graded(grade.unwrap_or(Grade::CommonPractice))
-            .noting("the steps stand in the trade's order of caution; what cuts is for the frame maker or a qualified builder to allow")
+            .noting(reckoned::RESCUE_NOTE)
             .citing(left.options.iter().flat_map(|o| &o.sources));
         let (words, rescue) = (left.words(), Some(left));
         let answer = RescueAnswer {

@@ -9,7 +9,8 @@ use serde::Serialize;
 
 use super::{Answered, Ask, Basis, Context, Refusal};
 use crate::evidence::Evidence;
-use crate::read::{Shape, answer, form, told};
+use crate::read::{answer, form, told};
+use crate::say::reckoned;
 use crate::standard::{
     Axle, Bearing, BoreWindow, BrakeFigure, BrakeMount, CrownSeat, CuttingRule, FacingRule,
     FitWindow, FlatMountBolt, Friction, HeadSeat, HeadsetBearing, InShop, InsertionRule, Material,
@@ -88,7 +89,8 @@ fn first_of<'a, R: InShop + 'a>(context: &Context<'a>, name: &str) -> Option<&'a
 }
 
 told! {
-    AnyRow => Shape::Report { what: "the row, in the words of the tables: each figure with nominal, limits, grade and sources" },
+    /// the row, in the words of the tables: each figure with nominal, limits, grade and sources
+    AnyRow: Report,
 }
 
 form! {
@@ -171,7 +173,7 @@ impl Ask for StandardRow {
         });
         let weakest = worth.into_iter().reduce(Grade::weaker);
         let basis = Basis::graded(weakest.unwrap_or(Grade::Memory))
-            .noting("the weakest grade of the row; each figure carries its own")
+            .noting(reckoned::ROW_NOTE)
             .citing(&sources);
         let code = row.code().into();
         Ok(Answered {

@@ -216,10 +216,14 @@ impl Serialize for Schema {
         defs.push(("question".into(), object([("oneOf", Piece::List(lines))])));
         // Answers of two questions may look alike, so any of them will do.
         defs.push(("reply".into(), any_of(replies)));
+        let [title, description] = crate::say::reckoned::SCHEMA;
         object([
-            ("title", text("One question, one answer")),
-            ("description", text("JSON Schema, draft 2020-12: a line of JSON for a question, a line for its reply.")),
-            ("anyOf", Piece::List(Vec::from([reference("question"), reference("reply")]))),
+            ("title", text(title)),
+            ("description", text(description)),
+            (
+                "anyOf",
+                Piece::List(Vec::from([reference("question"), reference("reply")])),
+            ),
             ("$defs", Piece::Object(defs)),
         ])
         .serialize(serializer)

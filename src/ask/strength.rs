@@ -6,7 +6,8 @@ use crate::measure::Reading;
 use crate::quantity::{
     BoreDiameter, Length, Pressure, Printed, Ratio, ShaftDiameter, mm, settled_mm,
 };
-use crate::read::{Shape, answer, form, told};
+use crate::read::{answer, form, told};
+use crate::say::reckoned;
 use crate::thread::{
     BasicDiameters, Designation, Member, MinimumMaterial, PercentConvention, Stripping,
     ThreadLimits, ToleranceClass, flank_engagement, limits_of_size, thread_percent, usual_class,
@@ -14,7 +15,8 @@ use crate::thread::{
 use crate::{Error, ErrorKind, Grade};
 
 told! {
-    Stripping => Shape::Report { what: "areas, screw_force_n, hole_force_n, force_n, weaker" },
+    /// areas, screw_force_n, hole_force_n, force_n, weaker
+    Stripping: Report,
 }
 
 form! {
@@ -135,7 +137,7 @@ impl Ask for Bearing {
         };
         let basis = Basis::of(basic.evidence())
             .at_best(Some(Grade::Derived))
-            .by("(screw over crests - hole over crests) / 2, against the basic height of the form");
+            .by(reckoned::ENGAGEMENT);
         Ok(Answered { answer, basis })
     }
 }
@@ -181,7 +183,7 @@ impl Strip {
     }
 
     fn pair(&self) -> Result<(MinimumMaterial, Basis), Error> {
-        let by = "shear cylinders of both members at the least overlap that the pair allows";
+        let by = reckoned::STRIP;
         if let Some(measured) = &self.measured {
             let pair = self.measured(measured)?;
             return Ok((pair, Basis::reckoned(by).at_best(Some(pair.grade()))));
@@ -216,7 +218,7 @@ impl Ask for Strip {
         let answer = StripAnswer {
             strips,
             torque_n_m: torque.map(|t| settled_mm(mm(t.in_unit()))),
-            caution: "bell-mouthed, worn and crossed threads strip earlier; never torque to this figure, the maker's torque goes first",
+            caution: reckoned::STRIP_CAUTION,
         };
         let basis = basis.at_best(Some(Grade::Derived));
         Ok(Answered { answer, basis })

@@ -15,13 +15,21 @@ use crate::{Error, ErrorKind};
 words!(Member);
 
 told! {
+    /// a thread size
+    ThreadSize: Text,
+    /// `clockwise` or `counter-clockwise`
+    Turn: Text,
+    /// `yes`, `no` or `cannot_tell`
+    Mates: Text,
+    /// diameter, pitch, form, hand: true where the threads differ in it
+    Grounds: Report,
+    /// group, short_up_to_mm, normal_up_to_mm, evidence
+    Engagement: Report,
+}
+
+told! {
     Designation => Shape::Text { what: "a thread" },
-    ThreadSize => Shape::Text { what: "a thread size" },
-    Turn => Shape::Text { what: "`clockwise` or `counter-clockwise`" },
-    Mates => Shape::Text { what: "`yes`, `no` or `cannot_tell`" },
-    Grounds => Shape::Report { what: "diameter, pitch, form, hand: true where the threads differ in it" },
     Member => Shape::Word(known_words::<Member>),
-    Engagement => Shape::Report { what: "group, short_up_to_mm, normal_up_to_mm, evidence" },
 }
 
 form! {

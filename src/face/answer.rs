@@ -18,21 +18,21 @@ report! {
     /// Everything a ring survey says.
     FaceAnswer {
         /// What to do.
-        facing: FacingReport as own "facing",
+        facing: FacingReport as own facing,
         /// Squareness to the pilot.
-        squareness: Squareness as own "squareness",
+        squareness: Squareness as own squareness,
         /// Flatness, both ways.
-        flatness: Flatness as own "flatness",
+        flatness: Flatness as own flatness,
         /// Tilt, dish, saddle, rest.
-        form: Form as own "form",
+        form: Form as own form,
         /// Where a rigid cup would rest as the face is; `None` when the probes do not go round the axis.
-        seat: Option<SeatPlane> as own "seat",
+        seat: Option<SeatPlane> as own seat,
         /// Rock of that seat, where there is one.
-        rock: Option<Rock> as own "rock",
+        rock: Option<Rock> as own rock,
         /// What so many probes can and cannot see.
-        sampling: Sampling as own "sampling",
+        sampling: Sampling as own sampling,
         /// What looks wrong or cannot be told.
-        warnings: Vec<Warning> as own "warnings",
+        warnings: Vec<Warning> as own warnings,
     }
 }
 

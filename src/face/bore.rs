@@ -114,11 +114,11 @@ report! {
     /// ```
     Taper {
         /// Diameter of the first section less that of the last: positive when the bore narrows inwards.
-        difference: Reading as own "difference",
+        difference: Reading as own difference,
         /// Distance between them.
-        over: Length as mm "over_mm",
+        over: Length as mm over_mm,
         /// Whether the difference is larger than its expanded uncertainty (k = 2).
-        shown: bool as own "shown",
+        shown: bool as own shown,
     }
 }
 
@@ -134,15 +134,15 @@ report! {
     /// ```
     BoreShape {
         /// Its size, or that it has none.
-        size: Size as own "size",
+        size: Size as own size,
         /// Each depth by itself, outermost first.
-        sections: Vec<Section> as own "sections",
+        sections: Vec<Section> as own sections,
         /// Taper, where two depths or more were read.
-        taper: Option<Taper> as own "taper",
+        taper: Option<Taper> as own taper,
         /// Whether two axes at two depths or more were read; if not, every figure of shape is "at least".
-        complete: bool as own "two_axes_at_two_depths",
+        complete: bool as own two_axes_at_two_depths,
         /// Three-contact readings differ from two-contact ones by more than their uncertainty: odd lobes are likely.
-        lobes_suspected: bool as own "odd_lobes_suspected",
+        lobes_suspected: bool as own odd_lobes_suspected,
     }
 }
 

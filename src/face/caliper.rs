@@ -49,17 +49,17 @@ report! {
     /// ```
     CaliperTilt {
         /// Rise of the caliper over the length of the pad.
-        rise: Reading as own "rise_over_pad",
+        rise: Reading as own rise_over_pad,
         /// Angle of the harmful slope.
-        angle: Angle as degrees "angle_deg",
+        angle: Angle as degrees angle_deg,
         /// Rise at which a pad touches a centred rotor: twice the clearance to a side.
-        allowed_rise: Length as mm "allowed_rise_mm",
+        allowed_rise: Length as mm allowed_rise_mm,
         /// The same as an angle, arcsin(2 c / L).
-        allowed_angle: Angle as degrees "allowed_angle_deg",
+        allowed_angle: Angle as degrees allowed_angle_deg,
         /// Rise against what is allowed.
-        decision: Decision as own "decision",
+        decision: Decision as own decision,
         /// Each pad by itself.
-        pads: Vec<PadShape> as own "pads",
+        pads: Vec<PadShape> as own pads,
     }
 }
 
@@ -77,13 +77,13 @@ report! {
     /// ```
     PadShape {
         /// Its name.
-        pad: Text as own "pad",
+        pad: Text as own pad,
         /// Mean height of its readings.
-        height: Length as mm "height_mm",
+        height: Length as mm height_mm,
         /// Rise across the pad, over its own readings; `None` when they lie on one line along the mount.
-        rise_across: Option<Length> as mm_or_null "rise_across_mm",
+        rise_across: Option<Length> as mm_or_null rise_across_mm,
         /// Highest less lowest reading.
-        range: Length as mm "range_mm",
+        range: Length as mm range_mm,
     }
 }
 

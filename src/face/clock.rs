@@ -129,13 +129,12 @@ impl fmt::Display for Clock {
 #[cfg(feature = "serde")]
 impl serde::Serialize for Clock {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("Clock", 2)?;
-        out.serialize_field(
-            "clockwise_from_top_deg",
-            &within_a_turn(libm::round(self.degrees() * 1e3) / 1e3),
-        )?;
-        out.serialize_field("words", &alloc::format!("{self}"))?;
-        out.end()
+        crate::quantity::serial::serialized!(
+            serializer,
+            Clock {
+                clockwise_from_top_deg: within_a_turn(libm::round(self.degrees() * 1e3) / 1e3),
+                words: alloc::format!("{self}"),
+            }
+        )
     }
 }

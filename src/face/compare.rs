@@ -27,28 +27,28 @@ report! {
     /// ```
     PassRecord {
         /// Places probed both times.
-        stations: usize as own "stations",
+        stations: usize as own stations,
         /// Of those, places where more came off than the readings' uncertainty (k = 2).
-        cut: usize as own "cut_stations",
+        cut: usize as own cut_stations,
         /// Most that came off anywhere.
-        most: Reading as own "removed_most",
+        most: Reading as own removed_most,
         /// Least that came off anywhere.
-        least: Reading as own "removed_least",
+        least: Reading as own removed_least,
         /// Mean over the stations.
-        mean: Reading as own "removed_mean",
+        mean: Reading as own removed_mean,
         /// Tilt before.
-        before: Tilt as own "tilt_before",
+        before: Tilt as own tilt_before,
         /// Tilt after.
-        after: Tilt as own "tilt_after",
+        after: Tilt as own tilt_after,
         /// Tilt of the part that was cut: how the cutter ran; `None` when fewer than three places, or places in line, were cut.
-        cutter: Option<RunOut> as own "cutter_tilt",
+        cutter: Option<RunOut> as own cutter_tilt,
         /// The cutter's tilt against the limit of squareness; `None` with no tilt of the cutter to judge.
-        ran_square: Option<Decision> as own "ran_square",
+        ran_square: Option<Decision> as own ran_square,
         /// The face seems to have grown somewhere: the zero of the indicator moved between the surveys, and only shapes
         /// can be compared, not amounts.
-        zero_moved: bool as own "zero_moved",
+        zero_moved: bool as own zero_moved,
         /// The record in a sentence.
-        words: Text as own "words",
+        words: Text as own words,
     }
 }
 

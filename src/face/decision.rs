@@ -162,7 +162,7 @@ pub enum FacingStep {
     /// Not shown either way: measure this first.
     Undecided {
         /// What to measure.
-        measure: Text,
+        measure: Closer,
     },
 }
 
@@ -170,21 +170,21 @@ report! {
     /// The facing decision with everything it rests on.
     FacingReport {
         /// What to do.
-        step: FacingStep as own "step",
+        step: FacingStep as own step,
         /// The same in a sentence.
-        words: Text as own "words",
+        words: Text as own words,
         /// Tilt over the diameter of the goal.
-        tilt: Tilt as own "tilt",
+        tilt: Tilt as own tilt,
         /// Tilt against its limit.
-        square: Decision as own "square",
+        square: Decision as own square,
         /// Flatness against its limit, where one is set.
-        flat: Option<Decision> as own "flat",
+        flat: Option<Decision> as own flat,
         /// Depth to clean up the whole face.
-        clean_up: CleanUp as own "clean_up",
+        clean_up: CleanUp as own clean_up,
         /// The nearest limit.
-        nearest: Option<CutLimit> as own "nearest_limit",
+        nearest: Option<CutLimit> as own nearest_limit,
         /// The weakest grade among the limits used.
-        grade: Grade as own "grade",
+        grade: Grade as own grade,
     }
 }
 
@@ -276,7 +276,8 @@ impl RingSurvey {
         }
         if !judged().any(shown(Outcome::NonconformityShown)) {
             let coarse = judged().any(|d| d.why == Why::InstrumentTooCoarse);
-            return Ok(FacingStep::undecided(self.look_closer(coarse)));
+            let measure = self.look_closer(coarse);
+            return Ok(FacingStep::Undecided { measure });
         }
         self.one_pass(&self.needed(goal, clean_up)?, allowance, rule)
     }
@@ -289,6 +290,7 @@ impl RingSurvey {
         allowance: &Allowance,
         rule: DecisionRule,
     ) -> Result<FacingStep, Error> {
+        let undecided = |measure| FacingStep::Undecided { measure };
         Ok(match allowance.pass(needed, rule)? {
             Pass::Within { up_to, limit } => FacingStep::OnePass {
                 depth: needed.value(),
@@ -306,9 +308,14 @@ impl RingSurvey {
                     limit: limit.clone(),
                 }
             }
-            Pass::TooClose { limit } => FacingStep::undecided(Closer::Both { needed, limit }),
-            Pass::Unknown { limit } => FacingStep::undecided(Closer::Limit { limit }),
-            Pass::NoLimit => FacingStep::undecided(Closer::AnyLimit),
+            Pass::TooClose { limit } => undecided(Closer::Both {
+                needed: needed.value(),
+                limit: limit.clone(),
+            }),
+            Pass::Unknown { limit } => undecided(Closer::Limit {
+                limit: limit.clone(),
+            }),
+            Pass::NoLimit => undecided(Closer::AnyLimit),
         })
     }
 
@@ -322,7 +329,7 @@ impl RingSurvey {
         Reading::new(depth, clean_up.standard_uncertainty)
     }
 
-    fn look_closer(&self, coarse: bool) -> Closer<'_> {
+    fn look_closer(&self, coarse: bool) -> Closer {
         if coarse {
             return Closer::Finer;
         }
@@ -331,27 +338,40 @@ impl RingSurvey {
     }
 }
 
-/// What must be measured before it can be decided.
-#[derive(Debug, Clone, Copy)]
-pub(crate) enum Closer<'a> {
+/// What must be measured before it can be decided. As JSON its sentence.
+///
+/// ```
+/// use framegauge::face::Closer;
+/// assert!(Closer::Again { probes: 9 }.to_string().contains("9 probes"));
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+pub enum Closer {
     /// The face with a finer indicator.
     Finer,
-    /// The face again, with so many probes.
-    Again { probes: usize },
+    /// The face again.
+    Again {
+        /// With so many probes.
+        probes: usize,
+    },
     /// What is needed and what is left lie too close together.
     Both {
-        needed: &'a Reading,
-        limit: &'a CutLimit,
+        /// What has to come off.
+        needed: Length,
+        /// The limit that leaves about as much.
+        limit: CutLimit,
     },
     /// A limit that is not known.
-    Limit { limit: &'a CutLimit },
+    Limit {
+        /// The limit.
+        limit: CutLimit,
+    },
     /// Nobody stated any limit.
     AnyLimit,
 }
 
-impl FacingStep {
-    fn undecided(measure: Closer<'_>) -> Self {
-        let measure = measure.words();
-        Self::Undecided { measure }
+#[cfg(feature = "serde")]
+impl serde::Serialize for Closer {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
     }
 }

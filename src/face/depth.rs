@@ -37,18 +37,18 @@ report! {
     /// ```
     CleanUp {
         /// Highest less lowest probe: nothing less can do.
-        at_probes: Length as mm "at_probes_mm",
+        at_probes: Length as mm at_probes_mm,
         /// Out to the edges of the face: fitted tilt over the outer diameter, plus the range of what is left beside tilt.
-        at_outer_edge: Length as mm "at_outer_edge_mm",
+        at_outer_edge: Length as mm at_outer_edge_mm,
         /// Standard uncertainty of the depth at the outer edge.
-        standard_uncertainty: Length as mm "standard_uncertainty_mm",
+        standard_uncertainty: Length as mm standard_uncertainty_mm,
         /// Depth at the outer edge plus U (k = 2).
-        upper: Length as mm "upper_mm",
+        upper: Length as mm upper_mm,
         /// What the range would show on a perfectly flat, square face, only because readings scatter: a correction that
         /// is offered, never applied. With u = 0.004 mm and 8 probes it is 0.011 mm.
-        range_bias: Length as mm "range_bias_mm",
+        range_bias: Length as mm range_bias_mm,
         /// Where the cutter touches first.
-        first_touch: Option<Clock> as own "first_touch",
+        first_touch: Option<Clock> as own first_touch,
     }
 }
 

@@ -18,11 +18,11 @@ report! {
     /// ```
     EndComparison {
         /// Mean of the first less mean of the second.
-        difference: Reading as own "difference",
+        difference: Reading as own difference,
         /// Whether it is larger than its expanded uncertainty (k = 2).
-        shown: bool as own "shown",
+        shown: bool as own shown,
         /// Whether each bore has a size at all; a difference of bores without size is only one of means.
-        both_have_a_size: bool as own "both_have_a_size",
+        both_have_a_size: bool as own both_have_a_size,
     }
 }
 
@@ -106,9 +106,9 @@ report! {
     /// ```
     Coaxiality {
         /// Diameter of the cylinder about the first axis that holds the second over its length: twice its largest distance.
-        diameter: Reading as own "diameter",
+        diameter: Reading as own diameter,
         /// By how much the distance multiplies the uncertainty of a centre, because the first axis is extended so far.
-        extrapolation: f64 as share "extrapolation",
+        extrapolation: f64 as share extrapolation,
     }
 }
 

@@ -15,18 +15,18 @@ report! {
     /// The parts of a face's error. Tilt is removed by a square cut; dish makes a cup bear on one edge; a saddle rocks.
     Form {
         /// Tilt over the diameter asked for.
-        tilt: RunOut as own "tilt",
+        tilt: RunOut as own tilt,
         /// Where it is high.
-        tilt_high_at: Option<Clock> as own "tilt_high_at",
+        tilt_high_at: Option<Clock> as own tilt_high_at,
         /// Outer edge of the face higher than the inner by so much (negative: lower); `None` with one circle of probes,
         /// which is blind to it.
-        dish: Option<Length> as mm_or_null "dish_mm",
+        dish: Option<Length> as mm_or_null dish_mm,
         /// Height of the saddle, hump to hollow; `None` with fewer than five probes to a circle, which cannot tell it.
-        saddle: Option<Length> as mm_or_null "saddle_mm",
+        saddle: Option<Length> as mm_or_null saddle_mm,
         /// One of the two directions in which the saddle stands high; the other lies opposite.
-        saddle_high_at: Option<Clock> as own "saddle_high_at",
+        saddle_high_at: Option<Clock> as own saddle_high_at,
         /// Range of what none of these explains.
-        rest: Length as mm "rest_mm",
+        rest: Length as mm rest_mm,
     }
 }
 
@@ -45,13 +45,13 @@ report! {
     /// ```
     Flatness {
         /// Thinnest zone, square to its planes (ISO 1101): the flatness, with the uncertainty of its extreme readings.
-        zone: Reading as own "zone",
+        zone: Reading as own zone,
         /// The same measured along the pilot axis.
-        along_axis: Length as mm "along_axis_mm",
+        along_axis: Length as mm along_axis_mm,
         /// Range about the least-squares plane; larger than the zone by up to some 40 %.
-        least_squares: Length as mm "least_squares_mm",
+        least_squares: Length as mm least_squares_mm,
         /// Root mean square about the least-squares plane.
-        rms: Length as mm "rms_mm",
+        rms: Length as mm rms_mm,
     }
 }
 
@@ -71,11 +71,11 @@ report! {
     Squareness {
         /// Thickness of the zone square to the axis that holds all probes: perpendicularity, total axial run-out and
         /// clean-up depth at the probes are this one number.
-        at_probes: Length as mm "at_probes_mm",
+        at_probes: Length as mm at_probes_mm,
         /// What the fitted tilt alone makes of the diameter.
-        tilt: RunOut as own "tilt",
+        tilt: RunOut as own tilt,
         /// Standard uncertainty of the tilt over that diameter.
-        standard_uncertainty: Length as mm "standard_uncertainty_mm",
+        standard_uncertainty: Length as mm standard_uncertainty_mm,
     }
 }
 

@@ -49,7 +49,7 @@ pub use bore::{BoreReading, BoreShape, BoreSurvey, Gauge, Size, Taper};
 pub use caliper::{CaliperTilt, MountKind, PadShape};
 pub use clock::Clock;
 pub use compare::PassRecord;
-pub use decision::{FacingGoal, FacingReport, FacingStep};
+pub use decision::{Closer, FacingGoal, FacingReport, FacingStep};
 pub use depth::CleanUp;
 pub use ends::{BoreAxis, Coaxiality, EndComparison};
 pub use form::{Flatness, Form, Squareness};
@@ -75,5 +75,4 @@ pub use warn::Warning;
 pub use widths::{WidthReading, WidthShape, WidthSurvey};
 pub use zone::{Certificate, ContactPattern, MinimumZone, minimum_zone};
 
-pub(crate) use decision::Closer;
 pub(crate) use page::Page;

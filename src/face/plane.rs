@@ -207,19 +207,18 @@ impl Plane {
 #[cfg(feature = "serde")]
 impl serde::Serialize for Plane {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
         // Nine places of a slope are a nanometre over a metre.
         let settled = |slope: f64| crate::quantity::settled(slope, 1e9);
-        let mut out = serializer.serialize_struct("Plane", 5)?;
-        out.serialize_field("slope_x_mm_per_mm", &settled(self.0.a))?;
-        out.serialize_field("slope_y_mm_per_mm", &settled(self.0.b))?;
-        out.serialize_field(
-            "height_on_axis_mm",
-            &crate::quantity::settled_mm(self.height()),
-        )?;
-        out.serialize_field("tilt_deg", &super::report::form::degrees(&self.tilt()))?;
-        out.serialize_field("high_at", &self.high_point())?;
-        out.end()
+        crate::quantity::serial::serialized!(
+            serializer,
+            Plane {
+                slope_x_mm_per_mm: settled(self.0.a),
+                slope_y_mm_per_mm: settled(self.0.b),
+                height_on_axis_mm: crate::quantity::settled_mm(self.height()),
+                tilt_deg: super::report::form::degrees(&self.tilt()),
+                high_at: self.high_point(),
+            }
+        )
     }
 }
 
@@ -249,9 +248,9 @@ report! {
     /// ```
     RunOut {
         /// The rise across the diameter.
-        value: Length as mm "value_mm",
+        value: Length as mm value_mm,
         /// The diameter.
-        over: Length as mm "over_mm",
+        over: Length as mm over_mm,
     }
 }
 

@@ -3,8 +3,8 @@
 
 /// Declares a public result type; with feature `serde` it serializes under the names given, and with what it says besides.
 macro_rules! report {
-    ($(#[$meta:meta])* $name:ident { $( $(#[$field_meta:meta])* $field:ident : $type:ty as $form:ident $label:literal ),* $(,)? }
-        $(and { $( $more:literal => $said:expr ),* $(,)? })?) => {
+    ($(#[$meta:meta])* $name:ident { $( $(#[$field_meta:meta])* $field:ident : $type:ty as $form:ident $label:ident ),* $(,)? }
+        $(and { $( $more:ident => $said:expr ),* $(,)? })?) => {
         $(#[$meta])*
         #[derive(Debug, Clone, PartialEq)]
         pub struct $name {
@@ -15,10 +15,10 @@ macro_rules! report {
         impl serde::Serialize for $name {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 use serde::ser::SerializeStruct;
-                let fields = [$($label),* $(, $($more),*)?].len();
+                let fields = [$(stringify!($label)),* $(, $(stringify!($more)),*)?].len();
                 let mut out = serializer.serialize_struct(stringify!($name), fields)?;
-                $( out.serialize_field($label, &crate::face::report::form::$form(&self.$field))?; )*
-                $( $( out.serialize_field($more, &($said)(self))?; )* )?
+                $( out.serialize_field(stringify!($label), &crate::face::report::form::$form(&self.$field))?; )*
+                $( $( out.serialize_field(stringify!($more), &($said)(self))?; )* )?
                 out.end()
             }
         }

@@ -13,20 +13,20 @@ report! {
     /// ```
     Sampling {
         /// How many probes.
-        probes: u32 as own "probes",
+        probes: u32 as own probes,
         /// Share of a tilt's range that the readings themselves are sure to show, in the worst position: cos(π/k) for even
         /// k, (1 + cos(π/k))/2 for odd. The fitted tilt always catches all of it.
-        worst_tilt_share: f64 as share "worst_tilt_share",
+        worst_tilt_share: f64 as share worst_tilt_share,
         /// Most undulations per turn that can be told from fewer: m needs 2 m + 1 probes.
-        undulations: u32 as own "undulations",
+        undulations: u32 as own undulations,
         /// Whether a saddle (two undulations) can be seen.
-        sees_saddle: bool as own "sees_saddle",
+        sees_saddle: bool as own sees_saddle,
         /// Even counts put the axis on lines between opposite probes, so a computed seat looks as if it rocked.
-        seat_looks_unstable: bool as own "seat_looks_unstable",
+        seat_looks_unstable: bool as own seat_looks_unstable,
         /// Range that a perfectly flat face shows, in standard uncertainties of a reading (the d₂ of control charts).
-        range_bias: f64 as share "range_bias_in_u",
+        range_bias: f64 as share range_bias_in_u,
         /// The next better count.
-        better: u32 as own "better",
+        better: u32 as own better,
     }
 }
 

@@ -41,15 +41,15 @@ report! {
     /// ```
     Rock {
         /// Rise over the diameter between its two resting positions, with the uncertainty that the readings give it.
-        amplitude: Reading as own "amplitude",
+        amplitude: Reading as own amplitude,
         /// The diameter.
-        over: Length as mm "over_mm",
+        over: Length as mm over_mm,
         /// The two points it rocks on, by place in the list.
-        about: [usize; 2] as own "about_points",
+        about: [usize; 2] as own about_points,
         /// Distance of the axis from their line: zero when the load stands exactly on it.
-        axis_from_line: Length as mm "axis_from_line_mm",
+        axis_from_line: Length as mm axis_from_line_mm,
         /// Whether the amplitude is larger than its expanded uncertainty (k = 2). If not, the readings do not show a rock.
-        shown: bool as own "shown",
+        shown: bool as own shown,
     }
 }
 

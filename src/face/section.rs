@@ -24,15 +24,15 @@ report! {
     /// ```
     Ellipse {
         /// Mean diameter.
-        mean: Length as mm "mean_mm",
+        mean: Length as mm mean_mm,
         /// Largest less smallest diameter.
-        ovality: Length as mm "ovality_mm",
+        ovality: Length as mm ovality_mm,
         /// Radial out-of-round, half of that (RONt of ISO 12181 for a pure ellipse).
-        out_of_round: Length as mm "out_of_round_radial_mm",
+        out_of_round: Length as mm out_of_round_radial_mm,
         /// One end of the long axis; the other lies opposite.
-        long_at: Option<Clock> as own "long_at",
+        long_at: Option<Clock> as own long_at,
         /// Standard uncertainty of the ovality.
-        standard_uncertainty: Length as mm "standard_uncertainty_mm",
+        standard_uncertainty: Length as mm standard_uncertainty_mm,
     }
 }
 
@@ -50,20 +50,20 @@ report! {
     /// ```
     Section {
         /// Depth from the end.
-        depth: Length as mm "depth_mm",
+        depth: Length as mm depth_mm,
         /// Mean of the readings.
-        mean: Reading as own "mean",
+        mean: Reading as own mean,
         /// Smallest reading.
-        least: Reading as own "least",
+        least: Reading as own least,
         /// Largest reading.
-        most: Reading as own "most",
+        most: Reading as own most,
         /// Largest less smallest diameter, between readings of one gauge: the bore is out of round by at least this on
         /// diameter, half of it on radius.
-        spread: Length as mm "ovality_at_least_mm",
+        spread: Length as mm ovality_at_least_mm,
         /// The ellipse, where three two-point diameters or more at distinct angles allow it.
-        ellipse: Option<Ellipse> as own "ellipse",
+        ellipse: Option<Ellipse> as own ellipse,
         /// What the readings of this section cannot see.
-        blind_to: Vec<Text> as own "blind_to",
+        blind_to: Vec<Text> as own blind_to,
     }
 }
 

@@ -2,7 +2,6 @@
 
 use alloc::vec::Vec;
 
-use serde::ser::SerializeStruct;
 use serde::{Serialize, Serializer};
 
 use super::report::form::share;
@@ -13,22 +12,28 @@ use crate::quantity::settled_mm;
 
 impl Serialize for LeastSquaresPlane {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("LeastSquaresPlane", 3)?;
-        out.serialize_field("plane", &self.plane())?;
-        out.serialize_field("range_mm", &settled_mm(self.range()))?;
-        out.serialize_field("rms_mm", &settled_mm(self.rms()))?;
-        out.end()
+        crate::quantity::serial::serialized!(
+            serializer,
+            LeastSquaresPlane {
+                plane: self.plane(),
+                range_mm: settled_mm(self.range()),
+                rms_mm: settled_mm(self.rms()),
+            }
+        )
     }
 }
 
 impl Serialize for MinimumZone {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("MinimumZone", 4)?;
-        out.serialize_field("plane", &self.plane())?;
-        out.serialize_field("zone_mm", &settled_mm(self.zone()))?;
-        out.serialize_field("zone_normal_mm", &settled_mm(self.zone_normal()))?;
-        out.serialize_field("certificate", &self.certificate())?;
-        out.end()
+        crate::quantity::serial::serialized!(
+            serializer,
+            MinimumZone {
+                plane: self.plane(),
+                zone_mm: settled_mm(self.zone()),
+                zone_normal_mm: settled_mm(self.zone_normal()),
+                certificate: self.certificate(),
+            }
+        )
     }
 }
 
@@ -49,12 +54,15 @@ impl Serialize for SeatPlane {
             })
             .collect();
         let [one, other] = self.positions();
-        let mut out = serializer.serialize_struct("SeatPlane", 4)?;
-        out.serialize_field("plane", &self.plane())?;
-        out.serialize_field("height_on_axis_mm", &settled_mm(self.height()))?;
-        out.serialize_field("contacts", &contacts)?;
-        out.serialize_field("unique", &(one == other))?;
-        out.end()
+        crate::quantity::serial::serialized!(
+            serializer,
+            SeatPlane {
+                plane: self.plane(),
+                height_on_axis_mm: settled_mm(self.height()),
+                contacts: contacts,
+                unique: one == other,
+            }
+        )
     }
 }
 
@@ -66,10 +74,13 @@ impl Serialize for MinimaxTangent {
 
 impl Serialize for LeastSquaresTangent {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut out = serializer.serialize_struct("LeastSquaresTangent", 2)?;
-        out.serialize_field("plane", &self.plane())?;
-        out.serialize_field("contacts", &self.contacts().collect::<Vec<_>>())?;
-        out.end()
+        crate::quantity::serial::serialized!(
+            serializer,
+            LeastSquaresTangent {
+                plane: self.plane(),
+                contacts: self.contacts().collect::<Vec<_>>(),
+            }
+        )
     }
 }
 

@@ -26,13 +26,13 @@ report! {
     /// ```
     Tilt {
         /// Rise across the diameter, with its standard uncertainty.
-        run_out: Reading as own "run_out",
+        run_out: Reading as own run_out,
         /// The diameter it is stated over.
-        over: Length as mm "over_mm",
+        over: Length as mm over_mm,
         /// Where the face stands high, seen from outside; `None` when it is exactly square.
-        high_at: Option<Clock> as own "high_at",
+        high_at: Option<Clock> as own high_at,
         /// Angle between the face and one square to the pilot.
-        angle: Angle as degrees "angle_deg",
+        angle: Angle as degrees angle_deg,
     }
 }
 

@@ -27,15 +27,15 @@ report! {
     /// ```
     Parallelism {
         /// Difference in width across the diameter, from both fitted tilts.
-        run_out: Reading as own "run_out",
+        run_out: Reading as own run_out,
         /// The diameter it is stated over.
-        over: Length as mm "over_mm",
+        over: Length as mm over_mm,
         /// Where the shell is widest, seen from outside the first face.
-        widest_at: Option<Clock> as own "widest_at",
+        widest_at: Option<Clock> as own widest_at,
         /// Angle between the two faces.
-        angle: Angle as degrees "angle_deg",
+        angle: Angle as degrees angle_deg,
         /// Range of the summed heights over stations probed on both faces; `None` when fewer than three were.
-        at_probes: Option<Length> as mm_or_null "at_probes_mm",
+        at_probes: Option<Length> as mm_or_null at_probes_mm,
     }
 }
 
@@ -54,9 +54,9 @@ report! {
     /// ```
     Misalignment {
         /// Tilt of the seat of each cup against the common axis; where a seat rocks, of its worse position.
-        cups: [CupTilt; 2] as own "cups",
+        cups: [CupTilt; 2] as own cups,
         /// Largest angle between the two cups' axes: what the bearings see.
-        between: Angle as degrees "between_deg",
+        between: Angle as degrees between_deg,
     }
 }
 
@@ -75,9 +75,9 @@ report! {
     /// ```
     CupTilt {
         /// Angle of the cup's axis against the pilot axis.
-        angle: Angle as degrees "angle_deg",
+        angle: Angle as degrees angle_deg,
         /// Rise over the face's outer diameter.
-        run_out: RunOut as own "run_out",
+        run_out: RunOut as own run_out,
     }
 }
 

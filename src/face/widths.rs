@@ -49,15 +49,15 @@ report! {
     /// ```
     WidthShape {
         /// The narrowest place: what a minimum width is held against.
-        least: Reading as own "least",
+        least: Reading as own least,
         /// The widest place.
-        most: Reading as own "most",
+        most: Reading as own most,
         /// Mean, with the uncertainty of the mean as if the readings were independent.
-        mean: Reading as own "mean",
+        mean: Reading as own mean,
         /// Range of the widths: parallelism of the two faces as far as the readings saw it, so "at least".
-        parallelism: Reading as own "parallelism_at_least",
+        parallelism: Reading as own parallelism_at_least,
         /// Where it is narrowest.
-        narrowest_at: Clock as own "narrowest_at",
+        narrowest_at: Clock as own narrowest_at,
     }
 }
 

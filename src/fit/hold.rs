@@ -217,35 +217,34 @@ impl Fit {
 #[cfg(feature = "serde")]
 impl serde::Serialize for PressReport {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
         let tidy = |value: f64| crate::quantity::settled(value, 1e3);
         let mpa = |stress: Pressure| tidy(stress.value / 1e6);
         let mm = crate::quantity::settled_mm;
         let s = &self.stresses;
-        let mut out = serializer.serialize_struct("PressReport", 20)?;
-        out.serialize_field("interference_smallest_mm", &mm(self.smallest.length()))?;
-        out.serialize_field("interference_largest_mm", &mm(self.largest.length()))?;
-        out.serialize_field("roughness_loss_mm", &mm(self.loss))?;
-        out.serialize_field("roughness_rule", self.loss_rule)?;
-        out.serialize_field("pressure_low_mpa", &mpa(self.pressure_low))?;
-        out.serialize_field("pressure_high_mpa", &mpa(s.pressure))?;
-        out.serialize_field("hub_bore_hoop_mpa", &mpa(s.hub_bore_hoop))?;
-        out.serialize_field("hub_bore_von_mises_mpa", &mpa(s.hub_bore_von_mises))?;
-        out.serialize_field("hub_outside_hoop_mpa", &mpa(s.hub_outside_hoop))?;
-        out.serialize_field("shaft_outside_hoop_mpa", &mpa(s.shaft_outside_hoop))?;
-        out.serialize_field(
-            "shaft_outside_von_mises_mpa",
-            &mpa(s.shaft_outside_von_mises),
-        )?;
-        out.serialize_field("shaft_bore_hoop_mpa", &s.shaft_bore_hoop.map(mpa))?;
-        out.serialize_field("holding_force_n", &tidy(self.holding_force.value))?;
-        out.serialize_field("slip_torque_n_m", &tidy(self.slip_torque.value))?;
-        out.serialize_field("push_in_force_n", &tidy(self.push_in_force.value))?;
-        out.serialize_field("first_yield_part", &self.first_yield.map(|(part, _)| part))?;
-        out.serialize_field("first_yield_mpa", &self.first_yield.map(|(_, p)| mpa(p)))?;
-        out.serialize_field("elastic", &self.elastic)?;
-        out.serialize_field("grade", &self.grade)?;
-        out.serialize_field("cautions", &self.cautions)?;
-        out.end()
+        crate::quantity::serial::serialized!(
+            serializer,
+            PressReport {
+                interference_smallest_mm: mm(self.smallest.length()),
+                interference_largest_mm: mm(self.largest.length()),
+                roughness_loss_mm: mm(self.loss),
+                roughness_rule: self.loss_rule,
+                pressure_low_mpa: mpa(self.pressure_low),
+                pressure_high_mpa: mpa(s.pressure),
+                hub_bore_hoop_mpa: mpa(s.hub_bore_hoop),
+                hub_bore_von_mises_mpa: mpa(s.hub_bore_von_mises),
+                hub_outside_hoop_mpa: mpa(s.hub_outside_hoop),
+                shaft_outside_hoop_mpa: mpa(s.shaft_outside_hoop),
+                shaft_outside_von_mises_mpa: mpa(s.shaft_outside_von_mises),
+                shaft_bore_hoop_mpa: s.shaft_bore_hoop.map(mpa),
+                holding_force_n: tidy(self.holding_force.value),
+                slip_torque_n_m: tidy(self.slip_torque.value),
+                push_in_force_n: tidy(self.push_in_force.value),
+                first_yield_part: self.first_yield.map(|(part, _)| part),
+                first_yield_mpa: self.first_yield.map(|(_, p)| mpa(p)),
+                elastic: self.elastic,
+                grade: self.grade,
+                cautions: self.cautions,
+            }
+        )
     }
 }

@@ -129,14 +129,4 @@ impl RoughnessLoss {
         }
         Ok(mm(share * sum))
     }
-
-    /// The rule by name.
-    #[must_use]
-    pub const fn name(&self) -> &'static str {
-        match self {
-            Self::None => "none",
-            Self::Din7190 { .. } => "DIN 7190-1:2017, 0.8 (Rz + Rz)",
-            Self::TenthOfDepth { .. } => "a tenth of the roughness depth, 0.2 (Rz + Rz)",
-        }
-    }
 }

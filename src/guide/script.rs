@@ -95,7 +95,7 @@
 //! {"id":19,"ask":"seatpost_for_tube","bore":["27.24 +/- 0.02 mm"],"clearance":"0 mm to 0.1 mm"}
 //!     "cures":[{"by":"other_part","size_mm":27.2
 //! {"id":20,"ask":"insertion","post":"27.2 mm","weld":"40 mm","inserted":"120 +/- 1 mm"}
-//!     "depth_mm":100.0,"by_the_weld_rule_mm":90.0
+//!     "depth_mm":100.0,"weld_rule_mm":90.0
 //! {"id":21,"ask":"shim","bore":["27.40 +/- 0.02 mm"],"post":["27.00 +/- 0.02 mm"],"nominal":"27.2 mm","clearance":"0 mm to 0.1 mm"}
 //!     "shim_wall_mm":0.2
 //! {"id":22,"ask":"depth","bore_depth":"9.0 +/- 0.1 mm","insertion":"12.0 +/- 0.1 mm"}
@@ -129,7 +129,7 @@
 //! {"id":104,"ask":"spindle_binds","spindle":"29.98 +/- 0.004 mm","bearing_bore":"29.995 +/- 0.004 mm","offset":["0.30 +/- 0.02 mm","0.40 +/- 0.02 mm"],"apart":"60 mm","ring_width":"7 mm","binds_unloaded":true}
 //!     "offset_mm":0.5
 //! {"id":105,"ask":"coating","member":"shaft","reading":"28.83 +/- 0.02 mm","expected":"28.6 mm"}
-//!     "coat_on_each_side_mm":0.115
+//!     "coat_a_side_mm":0.115
 //! {"id":106,"ask":"temperature","hole":{"readings":["41.995 +/- 0.002 mm"]},"hole_material":"al_6061_t6","hole_celsius":60,"shaft":{"readings":["41.998 +/- 0.001 mm"]},"shaft_material":"steel_4130_normalised"}
 //!     "outcome":"nonconformity_shown"
 //! {"id":25,"ask":"standard","code":"27.2"}

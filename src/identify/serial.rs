@@ -183,9 +183,14 @@ impl Serialize for Note {
 const TEXT: Shape = Shape::Text { what: "text" };
 
 told! {
+    /// by which observation, and what was read beside the band that it misses
+    Exclusion: Report,
+    /// about, kind, numbers, words
+    Doubt: Report,
+}
+
+told! {
     Outcome => Shape::Word(|| ["identified", "ambiguous", "unlisted", "cannot_tell"].map(String::from).to_vec()),
-    Exclusion => Shape::Report { what: "by which observation, and what was read beside the band that it misses" },
-    Doubt => Shape::Report { what: "about, kind, numbers, words" },
     Feature => TEXT,
     Note => TEXT,
     Rule => TEXT,

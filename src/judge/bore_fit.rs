@@ -205,8 +205,8 @@ impl BoreFit {
             ("largest", Some(high), "largest reading"),
             ("ovality", ovality.map(|r| r.value()), "at one depth"),
             ("taper", taper.map(|r| r.value()), "mean by depth"),
-            ("under the lower limit by", under, "limit - smallest"),
-            ("over the upper limit by", over, "largest - limit"),
+            ("under limit", under, "limit - smallest"),
+            ("over limit", over, "largest - limit"),
         ]))
     }
 

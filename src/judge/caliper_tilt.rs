@@ -45,7 +45,8 @@ impl core::str::FromStr for HeightAt {
 }
 
 from_text! {
-    HeightAt, "a height of a mount, such as `10 mm along, 5 mm across: 0.03 +/- 0.008 mm`", |text| text.parse();
+    /// a height of a mount, such as `10 mm along, 5 mm across: 0.03 +/- 0.008 mm`
+    HeightAt, |text| text.parse();
 }
 
 form! {

@@ -22,7 +22,7 @@ form! {
     /// let over = Coating { member: Feature::Shaft, reading: Some("28.83 +/- 0.02 mm".parse().unwrap()), expected: Some(mm(28.6)) };
     /// let said = over.answer(Tables::ours()).unwrap();
     /// assert_eq!(said.outcome, Outcome::Undecided);
-    /// assert_eq!(said.millimetres("coat on each side"), Some(0.115));
+    /// assert_eq!(said.millimetres("coat a side"), Some(0.115));
     /// assert!(said.words().contains("as a powder coat is"));
     /// ```
     Coating {
@@ -83,8 +83,8 @@ impl Coating {
         let outward = |by: Length| if member == Feature::Shaft { by } else { -by };
         let below = |coat: Length| Some(reading.value() - outward(coat * 2.0));
         let mut said = said.lengths([
-            ("below a thick coat", below(thick), "two coats off, thick"),
-            ("below a thin coat", below(thin), "two coats off, thin"),
+            ("below a thick coat", below(thick), "2 coats, thick"),
+            ("below a thin coat", below(thin), "2 coats, thin"),
         ]);
         if let Some(bare) = self.expected {
             let bare = positive("expected", bare)?;
@@ -101,7 +101,7 @@ impl Coating {
                 like,
             };
             said.findings.push(Finding::of(fact));
-            said = said.lengths([("coat on each side", Some(coat), "(reading - bare) / 2")]);
+            said = said.lengths([("coat a side", Some(coat), "(reading - bare) / 2")]);
         }
         Ok(said)
     }

@@ -9,6 +9,7 @@ use super::member::one_of;
 use super::verdict::{NextStep, Verdict, Worked};
 use super::{Finding, FitAsk, FitFact, sizes_against};
 use crate::evidence::Text;
+use crate::fact::closed_words;
 use crate::fit::{SizeClass, TableSource, iso286_sources};
 use crate::measure::{Able, DecisionRule, Limits, Measures, Reading, able, instruments};
 use crate::quantity::{mm, not_negative};
@@ -17,24 +18,22 @@ use crate::standard::Tables;
 use crate::thread::{Designation, limits_of_size};
 use crate::{Error, ErrorKind};
 
-/// Which diameter of a thread was read.
-///
-/// ```
-/// use framegauge::{judge::ThreadDiameter, read::Tree};
-/// let tree: Tree = serde_json::from_str(r#""pitch""#).unwrap();
-/// assert_eq!(framegauge::read::read_whole::<ThreadDiameter>(&tree, framegauge::standard::Tables::ours()).unwrap(), ThreadDiameter::Pitch);
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum ThreadDiameter {
-    /// Over the crests of a screw.
-    Major,
-    /// Over wires, or by a thread gauge.
-    Pitch,
-    /// Over the crests of a hole.
-    Minor,
+closed_words! {
+    /// Which diameter of a thread was read.
+    ///
+    /// ```
+    /// use framegauge::{judge::ThreadDiameter, read::Tree};
+    /// let tree: Tree = serde_json::from_str(r#""pitch""#).unwrap();
+    /// assert_eq!(framegauge::read::read_whole::<ThreadDiameter>(&tree, framegauge::standard::Tables::ours()).unwrap(), ThreadDiameter::Pitch);
+    /// ```
+    ThreadDiameter {
+        /// Over the crests of a screw.
+        Major,
+        /// Over wires, or by a thread gauge.
+        Pitch,
+        /// Over the crests of a hole.
+        Minor,
+    }
 }
 words!(ThreadDiameter);
 

@@ -12,6 +12,7 @@ pub use bores::{BoreAsk, BoreFact};
 pub use claims::{ClaimAsk, ClaimFact};
 pub use fits::{FitAsk, FitFact};
 pub use instrument::Instrument;
+pub(crate) use instrument::asks;
 pub use sizes::{Doubt, SizeFact};
 pub use squares::{SquareAsk, SquareFact};
 pub use threads::{Contradiction, ThreadAsk, ThreadFact};
@@ -74,11 +75,17 @@ mod values {
     use crate::thread::{Hand, Side};
 
     told! {
+        /// value_mm, expanded_uncertainty_mm (k = 2)
+        Reading: Report,
+        /// lower_mm, upper_mm, each `stated`, `none` or `unknown`, and their grade
+        Limits: Report,
+        /// the code of a place, such as `shell.drive`
+        Place: Text,
+    }
+
+    told! {
         Grade => Shape::Word(known_words::<Grade>),
-        Reading => Shape::Report { what: "value_mm, expanded_uncertainty_mm (k = 2)" },
-        Limits => Shape::Report { what: "lower_mm, upper_mm, each `stated`, `none` or `unknown`, and their grade" },
         Outcome => Shape::Word(known_words::<Outcome>),
-        Place => Shape::Text { what: "the code of a place, such as `shell.drive`" },
         Hand => Shape::Word(known_words::<Hand>),
         Side => Shape::Word(known_words::<Side>),
         MaterialKind => Shape::Word(known_words::<MaterialKind>),

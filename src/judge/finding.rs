@@ -260,8 +260,13 @@ pub(crate) fn extremes(readings: &[Reading]) -> Vec<Reading> {
 
 #[cfg(feature = "serde")]
 crate::read::told! {
+    /// outcome, why, conformance_probability, margin_mm, rule, grade
+    Decision: Report,
+}
+
+#[cfg(feature = "serde")]
+crate::read::told! {
     Doubt => crate::read::Shape::Text { what: "text" },
-    Decision => crate::read::Shape::Report { what: "outcome, why, conformance_probability, margin_mm, rule, grade" },
 }
 
 #[cfg(feature = "serde")]

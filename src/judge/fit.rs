@@ -7,43 +7,38 @@ use super::joint::windows_of;
 use super::verdict::Verdict;
 use super::{FitFact, MemberOf};
 use crate::Error;
+use crate::fact::closed_words;
 use crate::fit::{Feature, HoleMember, Sense, ShaftMember, Wanted, fit_between};
 use crate::measure::{DecisionRule, Limits};
 use crate::quantity::{Length, positive};
 use crate::read::{Given, form, words};
 use crate::standard::{BoreWindow, Hold, Joint, Shell, Tables};
 
-/// What was felt or seen without a measuring tool.
-///
-/// ```
-/// use framegauge::{judge::{Felt, Fit}, measure::Outcome, standard::{Joint, Tables}};
-/// let asked = Fit { joint: Some(Joint::HeadCup), felt: vec![Felt::GoesByHand], ..Fit::default() };
-/// let cup = asked.answer(Tables::ours()).unwrap();
-/// assert_eq!(cup.outcome, Outcome::NonconformityShown);
-/// assert!(cup.next[0].measure().contains("bore"));
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Felt {
-    /// The part goes in or on by hand.
-    GoesByHand,
-    /// The part rocks or knocks.
-    Rocks,
-    /// The part turned or crept in use: marks on both members moved apart.
-    TurnedInUse,
-    /// The part does not start by hand.
-    NeedsForce,
-    /// The same hole was loose with two or more good inner parts.
-    HoleLooseWithSeveral,
-    /// The same inner part was loose in two or more good holes.
-    ShaftLooseInSeveral,
+closed_words! {
+    /// What was felt or seen without a measuring tool.
+    ///
+    /// ```
+    /// use framegauge::{judge::{Felt, Fit}, measure::Outcome, standard::{Joint, Tables}};
+    /// let asked = Fit { joint: Some(Joint::HeadCup), felt: vec![Felt::GoesByHand], ..Fit::default() };
+    /// let cup = asked.answer(Tables::ours()).unwrap();
+    /// assert_eq!(cup.outcome, Outcome::NonconformityShown);
+    /// assert!(cup.next[0].measure().contains("bore"));
+    /// ```
+    #[cfg_attr(feature = "serde", derive(serde::Deserialize))]
+    Felt {
+        /// The part goes in or on by hand.
+        GoesByHand,
+        /// The part rocks or knocks.
+        Rocks,
+        /// The part turned or crept in use: marks on both members moved apart.
+        TurnedInUse,
+        /// The part does not start by hand.
+        NeedsForce,
+        /// The same hole was loose with two or more good inner parts.
+        HoleLooseWithSeveral,
+        /// The same inner part was loose in two or more good holes.
+        ShaftLooseInSeveral,
+    }
 }
 
 words!(Felt);

@@ -8,6 +8,7 @@ use strum::IntoEnumIterator;
 use super::held::Held;
 use super::verdict::{Curing, NextStep, Remedy, Verdict, size_reading};
 use super::{Contradiction, Finding, OwnLimits, ThreadAsk, ThreadFact};
+use crate::fact::closed_words;
 use crate::measure::{DecisionRule, Outcome, Placed, Reading, Surface};
 use crate::read::{Inside, form, words};
 use crate::standard::Tables;
@@ -17,64 +18,50 @@ use crate::thread::{
 };
 use crate::{Error, ErrorKind};
 
-/// Whether a thread passed a gauge. GO passes when it runs through by hand; NOT GO when it stops within two turns.
-///
-/// ```
-/// use framegauge::judge::Passed;
-/// assert_eq!("failed".parse::<Passed>().unwrap(), Passed::Failed);
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Passed {
-    /// As a good thread does.
-    Passed,
-    /// As a good thread does not.
-    Failed,
+closed_words! {
+    /// Whether a thread passed a gauge. GO passes when it runs through by hand; NOT GO when it stops within two turns.
+    ///
+    /// ```
+    /// use framegauge::judge::Passed;
+    /// assert_eq!("failed".parse::<Passed>().unwrap(), Passed::Failed);
+    /// ```
+    Passed {
+        /// As a good thread does.
+        Passed,
+        /// As a good thread does not.
+        Failed,
+    }
 }
 
-/// What was seen or felt of a thread.
-///
-/// ```
-/// use framegauge::judge::ThreadSeen;
-/// assert_eq!("loose_with_several".parse::<ThreadSeen>().unwrap(), ThreadSeen::LooseWithSeveral);
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum ThreadSeen {
-    /// It looks sound.
-    Sound,
-    /// A good part runs in by hand.
-    TakesPart,
-    /// Paint, dirt or old compound in the grooves.
-    Fouled,
-    /// Rough or burred.
-    Rough,
-    /// A part jams after a few turns.
-    Jams,
-    /// A part of another thread or hand was forced in, or a part was started crooked.
-    Crossed,
-    /// One good part is loose in it.
-    Loose,
-    /// Two or more good parts are loose in it.
-    LooseWithSeveral,
-    /// Threads are torn out.
-    Stripped,
-    /// No thread is cut yet.
-    Uncut,
+closed_words! {
+    /// What was seen or felt of a thread.
+    ///
+    /// ```
+    /// use framegauge::judge::ThreadSeen;
+    /// assert_eq!("loose_with_several".parse::<ThreadSeen>().unwrap(), ThreadSeen::LooseWithSeveral);
+    /// ```
+    ThreadSeen {
+        /// It looks sound.
+        Sound,
+        /// A good part runs in by hand.
+        TakesPart,
+        /// Paint, dirt or old compound in the grooves.
+        Fouled,
+        /// Rough or burred.
+        Rough,
+        /// A part jams after a few turns.
+        Jams,
+        /// A part of another thread or hand was forced in, or a part was started crooked.
+        Crossed,
+        /// One good part is loose in it.
+        Loose,
+        /// Two or more good parts are loose in it.
+        LooseWithSeveral,
+        /// Threads are torn out.
+        Stripped,
+        /// No thread is cut yet.
+        Uncut,
+    }
 }
 
 words!(Passed, ThreadSeen);

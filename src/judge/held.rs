@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 
 use super::{Doubt, Finding, sizes_against};
 use crate::Error;
-use crate::evidence::{Evidence, Text};
+use crate::evidence::{Evidence, Figure, Text};
 use crate::measure::{Bound, DecisionRule, Limits, Outcome, Reading, settled_below, settled_cmp};
 use crate::quantity::Length;
 use crate::read::{Context, Read, Shape, Tree, form};
@@ -76,11 +76,7 @@ impl OwnLimits {
     }
 
     pub(super) fn held(&self) -> Held<'static> {
-        Held {
-            limits: self.limits,
-            owner: self.owner.clone(),
-            evidence: None,
-        }
+        Held::own(self.limits, self.owner.clone())
     }
 }
 
@@ -111,15 +107,32 @@ pub(crate) struct Held<'a> {
     pub(crate) evidence: Option<&'a Evidence>,
 }
 
-impl Held<'_> {
+impl<'a> Held<'a> {
+    /// What somebody wants, printed nowhere.
+    pub(crate) fn own(limits: Limits, owner: impl Into<Text>) -> Self {
+        Self {
+            limits,
+            owner: owner.into(),
+            evidence: None,
+        }
+    }
+
+    /// What a row of the tables asks.
+    pub(crate) fn of_row(window: &'a Figure<Length>, owner: impl Into<Text>) -> Self {
+        Self {
+            evidence: window.evidence(),
+            ..Self::own(Limits::of_requirement(window), owner)
+        }
+    }
+
     /// Readings of one size held against these limits.
-    pub(super) fn against(
+    pub(crate) fn against(
         &self,
-        of: &'static str,
+        of: impl Into<Text>,
         readings: &[Reading],
-        rule: Option<DecisionRule>,
+        rule: impl Into<Option<DecisionRule>>,
     ) -> Finding {
-        let rule = rule.unwrap_or_default();
+        let rule = rule.into().unwrap_or_default();
         sizes_against(of, readings, &self.limits, &self.owner, self.evidence, rule)
     }
 }

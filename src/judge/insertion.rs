@@ -4,8 +4,9 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::held::Held;
 use super::verdict::{Curing, NOTHING, NextStep, Remedy, SettledBy, Verdict, size_reading};
-use super::{BoreAsk, BoreFact, Finding, sizes_against};
+use super::{BoreAsk, BoreFact, Finding};
 use crate::Error;
 use crate::evidence::{Evidence, Grade};
 use crate::measure::{DecisionRule, Limits, Outcome, Reading, settled_below};
@@ -130,14 +131,8 @@ impl Insertion {
             }
             let depth = positive("depth", *depth).map_err(|e| e.within(&place))?;
             let limits = Limits::at_least(depth, Grade::Shop)?;
-            findings.push(sizes_against(
-                "written depth",
-                &readings,
-                &limits,
-                owner,
-                None,
-                rule,
-            ));
+            let held = Held::own(limits, owner.clone());
+            findings.push(held.against("written depth", &readings, rule));
         }
         let asked = self.asked(tables);
         let counts = |a: &&Asked<'_>| a.evidence.worth() > Grade::Memory;
@@ -171,12 +166,12 @@ impl Insertion {
             least,
             most,
         }));
-        let by = weld.map_or("without the weld", |_| "by the weld rule");
+        let by = weld.map_or("without weld", |_| "weld rule");
         let mut said = Verdict::from_findings("seatpost insertion", findings)
             .minding(BoreFact::ShortPost)
             .lengths([
                 ("depth", depth, "deepest that counts"),
-                (by, trade, "max(in all, weld + below it)"),
+                (by, trade, "larger of both"),
                 ("least published", least, "min(rules)"),
                 ("most published", most, "max(rules)"),
             ]);
@@ -192,15 +187,9 @@ impl Insertion {
         }
         for a in &asked {
             let limits = Limits::at_least(a.depth, a.evidence.worth())?;
-            let (what, evidence) = (a.row.what.clone(), Some(a.evidence));
-            said.beside.push(sizes_against(
-                what,
-                &readings,
-                &limits,
-                "published",
-                evidence,
-                rule,
-            ));
+            let held = Held::own(limits, "published");
+            let found = held.against(a.row.what.clone(), &readings, rule);
+            said.beside.push(found.resting_on(Some(a.evidence)));
         }
         let written = NextStep::of(BoreAsk::DepthWritten).by(SettledBy::Written);
         for (open, next) in [
@@ -227,14 +216,8 @@ impl Insertion {
         };
         if !inserted.is_empty() {
             let limits = Limits::at_most(clear, Grade::Shop)?;
-            return Ok(Some(sizes_against(
-                "room for the post",
-                inserted,
-                &limits,
-                "clear depth",
-                None,
-                rule,
-            )));
+            let held = Held::own(limits, "clear depth");
+            return Ok(Some(held.against("room for post", inserted, rule)));
         }
         let short_of = |depth: Option<Length>| depth.filter(|d| settled_below(clear, *d));
         let (outcome, short_of, some) = match (short_of(needed), short_of(ruling)) {
@@ -265,15 +248,8 @@ fn by_rules(
     let grades = counting.iter().map(|a| a.evidence.worth());
     let grade = grades.min().unwrap_or(Grade::Memory);
     let held = |depth: Length| {
-        let limits = Limits::at_least(depth, grade)?;
-        Ok::<_, Error>(sizes_against(
-            "",
-            &[*inserted],
-            &limits,
-            "every published rule",
-            None,
-            rule,
-        ))
+        let held = Held::own(Limits::at_least(depth, grade)?, "every published rule");
+        Ok::<_, Error>(held.against("", &[*inserted], rule))
     };
     let (low, high) = (held(least)?, held(most)?);
     let of = |found: &Finding| found.outcome.unwrap_or(Outcome::Undecided);

@@ -51,6 +51,7 @@ pub use coating::Coating;
 pub use conform::{Conform, ThreadDiameter};
 pub use cup_depth::CupDepth;
 pub use dropouts::Dropouts;
+pub(crate) use facts::asks;
 pub use facts::{
     Ask, BoreAsk, BoreFact, ClaimAsk, ClaimFact, Contradiction, Doubt, Fact, FitAsk, FitFact,
     Instrument, SizeFact, SquareAsk, SquareFact, ThreadAsk, ThreadFact,
@@ -59,6 +60,7 @@ pub use finding::{Finding, sizes_against};
 pub use fit::{Felt, Fit};
 pub use gauging::{Gauging, Passed, ThreadSeen};
 pub(crate) use gauging::{MinorHeld, minor_held};
+pub(crate) use held::Held;
 pub use held::{FigureName, OwnLimits, OwnedLimits};
 pub use hole_to_tap::HoleToTap;
 pub use hub_width::HubWidth;
@@ -83,4 +85,3 @@ pub use width::WidthWindow;
 pub(crate) use crate::say::from_to;
 pub(crate) use finding::extremes;
 pub(crate) use member::sizes;
-pub(crate) use threads::side_words;

@@ -135,14 +135,6 @@ pub fn pattern_threads(shell: &Shell) -> Result<ShellThreads, Error> {
     Ok(threads)
 }
 
-/// `drive side`, `non-drive side`.
-pub(crate) const fn side_words(side: Side) -> &'static str {
-    match side {
-        Side::Drive => "drive side",
-        Side::NonDrive => "non-drive side",
-    }
-}
-
 /// One finding a ground.
 fn grounds(
     on: Option<Side>,
@@ -187,7 +179,7 @@ fn grounds(
 
 fn numbers(on: Option<Side>, found: &Mismatch) -> Vec<Worked> {
     let name = |what: &str| match on {
-        Some(side) => format!("{}, {what}", side_words(side)),
+        Some(side) => format!("{}, {what}", side.words()),
         None => String::from(what),
     };
     let apart = name("pitch diameters apart");

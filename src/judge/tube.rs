@@ -108,7 +108,7 @@ pub fn head_tube_from_stock(
         seats: seen,
     };
     let of_tube = Vec::from([Finding::of(of_tube)]);
-    let mut said = Verdict::from_findings("head tube from tube stock", of_tube)
+    let mut said = Verdict::from_findings("head tube stock", of_tube)
         .then(NextStep::of(BoreAsk::CupOutside))
         .minding(BoreFact::SteererNamesNoBore)
         .minding(BoreFact::CutOnce)
@@ -203,7 +203,7 @@ pub fn expected_post(
             readings: Vec::from([wall]),
             limits: Some(walls),
             decision: Some(found),
-            owner: String::from("the tube as labelled"),
+            owner: String::from("tube as labelled"),
             grade: Some(Grade::Derived),
             ..Finding::of(BoreFact::PostImplies {
                 post,
@@ -218,7 +218,7 @@ pub fn expected_post(
     if post_in_use.is_empty() {
         next.push(NextStep::of(BoreAsk::Finished));
     }
-    let mut said = Verdict::from_findings("seat tube from tube data", findings).lengths([
+    let mut said = Verdict::from_findings("seat tube data", findings).lengths([
         ("smallest bore", Some(thick), "outside - 2 thickest walls"),
         ("largest bore", Some(thin), "outside - 2 thinnest walls"),
         ("smallest expected post", post_least, "largest listed size"),

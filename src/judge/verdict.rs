@@ -5,6 +5,8 @@ use alloc::vec::Vec;
 
 use super::{Ask, Fact, Finding, FitFact};
 use crate::evidence::{Citation, Grade, Text};
+use crate::fact::closed_words;
+use crate::fact::outgoing;
 #[cfg(feature = "serde")]
 use crate::fact::{Bare, BareOf};
 use crate::fit::{Feature, Out};
@@ -191,39 +193,32 @@ impl Worked {
     }
 }
 
-/// What would cure a finding that is out. Whether it may be done is for whoever plans the frame.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Remedy {
-    /// Taken down to the metal, paint and dirt off.
-    Clean,
-    /// Brought round again, without cutting.
-    RoundOut,
-    /// Opened by a reamer.
-    Ream,
-    /// Bored or reamed deeper.
-    Deepen,
-    /// Faced.
-    Face,
-    /// A spacer put in.
-    Spacer,
-    /// Chased with a tap or die of the same thread.
-    Chase,
-    /// Another part.
-    OtherPart,
-    /// A shim of this wall.
-    Shim,
-    /// Sleeved, inserted or built up, by a builder.
-    Sleeve,
-    /// For the frame maker or a qualified builder.
-    Refer,
+closed_words! {
+    /// What would cure a finding that is out. Whether it may be done is for whoever plans the frame.
+    Remedy {
+        /// Taken down to the metal, paint and dirt off.
+        Clean,
+        /// Brought round again, without cutting.
+        RoundOut,
+        /// Opened by a reamer.
+        Ream,
+        /// Bored or reamed deeper.
+        Deepen,
+        /// Faced.
+        Face,
+        /// A spacer put in.
+        Spacer,
+        /// Chased with a tap or die of the same thread.
+        Chase,
+        /// Another part.
+        OtherPart,
+        /// A shim of this wall.
+        Shim,
+        /// Sleeved, inserted or built up, by a builder.
+        Sleeve,
+        /// For the frame maker or a qualified builder.
+        Refer,
+    }
 }
 
 /// The part of a place that is cured.
@@ -286,39 +281,43 @@ impl Curing {
     }
 }
 
-/// The verdict on one place.
-///
-/// As JSON the sentence is `words`, and every number worked out stands by its code under `numbers`.
-///
-/// ```
-/// use framegauge::{judge::CupDepth, measure::Outcome, standard::Tables};
-/// let cup = CupDepth { bore_depth: vec!["9.0 +/- 0.1 mm".parse().unwrap()], insertion: "12.0 +/- 0.1 mm".parse().unwrap(), room: None, rule: None };
-/// let said = cup.answer(Tables::ours()).unwrap();
-/// assert_eq!(said.outcome, Outcome::NonconformityShown);
-/// assert_eq!(said.millimetres("stands proud"), Some(3.0));
-/// ```
-#[derive(Debug, Clone, PartialEq)]
-pub struct Verdict {
-    /// What was judged.
-    pub place: String,
-    /// What is shown: one deciding finding out is enough for out, all within for within, else undecided.
-    pub outcome: Outcome,
-    /// The findings that decide.
-    pub findings: Vec<Finding>,
-    /// Findings against other published figures, shown beside and not deciding.
-    pub beside: Vec<Finding>,
-    /// Numbers worked out.
-    pub worked: Vec<Worked>,
-    /// Of two members, which one is off; `None` where there are not two, or nobody asked.
-    pub out: Option<Out>,
-    /// What would cure it, the most cautious first; empty when nothing is out.
-    pub cures: Vec<Curing>,
-    /// What to measure next, the most telling first; empty when nothing is open.
-    pub next: Vec<NextStep>,
-    /// What to mind.
-    pub cautions: Vec<Fact>,
-    /// The weakest evidence that the deciding findings rest on.
-    pub weakest: Option<Grade>,
+outgoing! {
+    /// The verdict on one place.
+    ///
+    /// As JSON the sentence is `words`, and every number worked out stands by its code under `numbers`.
+    ///
+    /// ```
+    /// use framegauge::{judge::CupDepth, measure::Outcome, standard::Tables};
+    /// let cup = CupDepth { bore_depth: vec!["9.0 +/- 0.1 mm".parse().unwrap()], insertion: "12.0 +/- 0.1 mm".parse().unwrap(), room: None, rule: None };
+    /// let said = cup.answer(Tables::ours()).unwrap();
+    /// assert_eq!(said.outcome, Outcome::NonconformityShown);
+    /// assert_eq!(said.millimetres("stands proud"), Some(3.0));
+    /// ```
+    Verdict(this) {
+        /// What was judged.
+        place: String,
+        /// What is shown: one deciding finding out is enough for out, all within for within, else undecided.
+        outcome: Outcome,
+        /// The findings that decide.
+        findings: Vec<Finding>,
+        /// Findings against other published figures, shown beside and not deciding.
+        beside: Vec<Finding>,
+        /// Numbers worked out.
+        worked: Vec<Worked> as numbers: Numbers<'_> = Numbers(&this.worked),
+        /// Of two members, which one is off; `None` where there are not two, or nobody asked.
+        out: Option<Out>,
+        /// What would cure it, the most cautious first; empty when nothing is out.
+        cures: Vec<Curing>,
+        /// What to measure next, the most telling first; empty when nothing is open.
+        next: Vec<NextStep>,
+        /// What to mind.
+        cautions: Vec<Fact>,
+        /// The weakest evidence that the deciding findings rest on.
+        weakest: Option<Grade>,
+        ;
+        /// the verdict in a sentence
+        words: String = this.words(),
+    }
 }
 
 impl Verdict {
@@ -465,29 +464,4 @@ told! {
 }
 
 #[cfg(feature = "serde")]
-goes_out! {
-    Verdict(this) {
-        /// what was judged
-        place: String = this.place,
-        /// what is shown
-        outcome: Outcome = this.outcome,
-        /// the verdict in a sentence
-        words: String = this.words(),
-        /// the findings that decide
-        findings: Vec<Finding> = this.findings,
-        /// findings against other published figures, shown beside and not deciding
-        beside: Vec<Finding> = this.beside,
-        /// numbers worked out, each under its name with its unit, such as `shim_wall_mm`
-        numbers: Numbers<'_> = Numbers(&this.worked),
-        /// of two members, which one is off
-        out: Option<Out> = this.out,
-        /// what would cure it, the most cautious first
-        cures: Vec<Curing> = this.cures,
-        /// what to measure next, the most telling first
-        next: Vec<NextStep> = this.next,
-        /// what to mind
-        cautions: Vec<Fact> = this.cautions,
-        /// the weakest evidence of the findings that decide
-        weakest: Option<Grade> = this.weakest,
-    }
-}
+goes_out! {}

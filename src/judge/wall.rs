@@ -3,11 +3,11 @@
 use alloc::format;
 use alloc::vec::Vec;
 
-use super::held::{OwnLimits, held};
+use super::held::{Held, OwnLimits, held};
 use super::tube::wall_implied;
 use super::verdict::{Curing, NOTHING, NextStep, Remedy, Verdict, Worked, size_reading};
-use super::{BoreAsk, BoreFact, Finding, extremes, sizes_against};
-use crate::measure::{DecisionRule, Limits, Outcome, Placed, Reading, Surface, settled_cmp};
+use super::{BoreAsk, BoreFact, Finding, extremes};
+use crate::measure::{DecisionRule, Outcome, Placed, Reading, Surface, settled_cmp};
 use crate::quantity::{Length, in_mm, positive};
 use crate::read::{Inside, Outside, form, missing};
 use crate::standard::{Cutting, CuttingRule, FacingRule, Place, Tables};
@@ -109,7 +109,7 @@ fn judged(
 ) -> Result<Verdict, Error> {
     let mut findings: Vec<Finding> = held(least, None, tables)?
         .iter()
-        .map(|h| sizes_against("wall", &[wall], &h.limits, &h.owner, h.evidence, rule))
+        .map(|h| h.against("wall", &[wall], rule))
         .collect();
     if findings.is_empty() {
         findings.push(Finding {
@@ -121,16 +121,9 @@ fn judged(
     let mut said = Verdict::from_findings(place, findings);
     let head_tube = of.is_none_or(|place| matches!(place, Place::HeadTube(_)));
     if head_tube && let Ok(row) = tables.find::<FacingRule>("head_tube_wall") {
-        let (limits, evidence) = (Limits::of_requirement(&row.window), row.window.evidence());
-        let owner = "builders, no required minimum";
-        said.beside.push(sizes_against(
-            row.what.clone(),
-            &[wall],
-            &limits,
-            owner,
-            evidence,
-            rule,
-        ));
+        let held = Held::of_row(&row.window, "builders, none required");
+        said.beside
+            .push(held.against(row.what.clone(), &[wall], rule));
     }
     match said.outcome {
         Outcome::Undecided => said.next.push(NextStep::of(BoreAsk::ThinnestWall)),
@@ -183,7 +176,7 @@ impl Ream {
                 "nothing to ream; a bore cannot be made smaller",
             ));
         }
-        let place = "tube to be reamed";
+        let place = "tube to ream";
         let (left, mut said) = if let Some(outside) = &self.outside {
             implied(outside, &narrowest)?;
             let left = implied(outside, &Reading::exact(to).map_err(|e| e.named("to"))?)?;
@@ -196,16 +189,9 @@ impl Ream {
             (None, said.then(NextStep::of(BoreAsk::OutsideThere)))
         };
         for row in CuttingRule::about(Cutting::ReamStock, tables) {
-            let (limits, evidence) = (Limits::of_requirement(&row.window), row.window.evidence());
-            let (what, owner) = (row.what.clone(), "a machining text");
-            said.beside.push(sizes_against(
-                what,
-                &[stock],
-                &limits,
-                owner,
-                evidence,
-                rule,
-            ));
+            let held = Held::of_row(&row.window, "a machining text");
+            said.beside
+                .push(held.against(row.what.clone(), &[stock], rule));
         }
         let (from, takes, leaves) = (narrowest.value(), stock.value(), left);
         said.findings.push(Finding::of(BoreFact::Reaming {

@@ -6,6 +6,8 @@ use alloc::vec::Vec;
 use super::caution::Caution;
 use super::facts::{Allowance, Ask, CutLimit, Earlier, Fact, Found, Task};
 use crate::evidence::{Citation, Grade};
+use crate::fact::closed_words;
+use crate::fact::outgoing;
 use crate::identify::Identification;
 use crate::quantity::Length;
 pub use crate::standard::Operation;
@@ -19,31 +21,24 @@ use crate::thread::{Hand, Turn};
 /// ```
 pub const CONTRACT: u32 = 2;
 
-/// Where the work at a place stands.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumIter, strum::IntoStaticStr,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum State {
-    /// Nothing was measured there, so nothing is known.
-    NotMeasured,
-    /// A question waits.
-    Open,
-    /// There is work to do.
-    ToDo,
-    /// Done: the readings after the work ask for nothing more.
-    Done,
-    /// Out of what it must be, and nothing here cures it.
-    Out,
-    /// Left as it is, with the reason.
-    Leave,
-    /// For the frame maker or a qualified builder.
-    Refer,
+closed_words! {
+    /// Where the work at a place stands.
+    State {
+        /// Nothing was measured there, so nothing is known.
+        NotMeasured,
+        /// A question waits.
+        Open,
+        /// There is work to do.
+        ToDo,
+        /// Done: the readings after the work ask for nothing more.
+        Done,
+        /// Out of what it must be, and nothing here cures it.
+        Out,
+        /// Left as it is, with the reason.
+        Leave,
+        /// For the frame maker or a qualified builder.
+        Refer,
+    }
 }
 
 impl State {
@@ -65,21 +60,14 @@ impl State {
     }
 }
 
-/// What is counted of what comes off.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumIter, strum::IntoStaticStr,
-)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[strum(serialize_all = "snake_case")]
-pub enum Counted {
-    /// Depth of a face after first touch, or of a bore.
-    Depth,
-    /// Diameter of a bore.
-    Diameter,
+closed_words! {
+    /// What is counted of what comes off.
+    Counted {
+        /// Depth of a face after first touch, or of a bore.
+        Depth,
+        /// Diameter of a bore.
+        Diameter,
+    }
 }
 
 /// How much comes off.
@@ -93,17 +81,18 @@ pub struct Off {
     pub most: Length,
 }
 
-/// What stops a cut.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Stop {
-    /// The limit, with whose it is.
-    pub limit: Fact,
-    /// How much may come off before it for certain; `None` where the limit is no amount.
-    pub to_go: Option<Length>,
-    /// What the limit is worth; `None` where it is no figure.
-    pub grade: Option<Grade>,
-    /// Where this limit was read.
-    pub sources: Vec<Citation>,
+outgoing! {
+    /// What stops a cut.
+    Stop(this) {
+        /// The limit, with whose it is.
+        limit: Fact,
+        /// How much may come off before it for certain; `None` where the limit is no amount.
+        to_go: Option<Length> as to_go_mm: Option<f64> = this.to_go.map(crate::quantity::settled_mm),
+        /// What the limit is worth; `None` where it is no figure.
+        grade: Option<Grade>,
+        /// Where this limit was read.
+        sources: Vec<Citation>,
+    }
 }
 
 impl From<CutLimit> for Stop {
@@ -119,15 +108,16 @@ impl From<CutLimit> for Stop {
     }
 }
 
-/// A tool: what kind it is, and which one.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Tool {
-    /// What kind it is: `reamer`, `chaser`, `tap`, `facing_cutter`, `hand_tools`.
-    pub code: &'static str,
-    /// Which one, with its size.
-    pub which: Fact,
-    /// Hand of the thread it cuts; `None` for reamers and facing cutters.
-    pub hand: Option<Hand>,
+outgoing! {
+    /// A tool: what kind it is, and which one.
+    Tool(this) {
+        /// What kind it is: `reamer`, `chaser`, `tap`, `facing_cutter`, `hand_tools`.
+        code: &'static str,
+        /// Which one, with its size.
+        which: Fact,
+        /// Hand of the thread it cuts; `None` for reamers and facing cutters.
+        hand: Option<Hand>,
+    }
 }
 
 /// A step that must be finished before, and why.
@@ -139,56 +129,67 @@ pub struct After {
     pub why: Earlier,
 }
 
-/// What a step changes at another place.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Change {
-    /// Where it is felt.
-    pub place: Place,
-    /// What changes.
-    pub what: Fact,
-    /// By how much at most; `None` where it is no amount.
-    pub by: Option<Length>,
+outgoing! {
+    /// What a step changes at another place.
+    Change(this) {
+        /// Where it is felt.
+        place: Place,
+        /// What changes.
+        what: Fact,
+        /// By how much at most; `None` where it is no amount.
+        by: Option<Length> as by_mm: Option<f64> = this.by.map(crate::quantity::settled_mm),
+    }
 }
 
-/// One step of the work.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Step {
-    /// Number in the order of work, from 1.
-    pub number: usize,
-    /// Where.
-    pub place: Place,
-    /// What.
-    pub operation: Operation,
-    /// Steps that must be finished before.
-    pub after: Vec<After>,
-    /// Questions that must be answered first, by number.
-    pub waits_for: Vec<usize>,
-    /// How much comes off; only where metal is cut and the amount is known.
-    pub off: Option<Off>,
-    /// What stops the cut: at least one for every cut, none for anything else.
-    pub stops: Vec<Stop>,
-    /// With what.
-    pub tools: Vec<Tool>,
-    /// What guides the cutter; `None` where nothing does.
-    pub pilot: Option<Fact>,
-    /// The end at which the tool starts, from which its turning is told; empty where nothing turns.
-    pub start: &'static str,
-    /// Which way it turns to cut, seen from the end at which it starts.
-    pub turn: Option<Turn>,
-    /// How many passes to expect.
-    pub passes: &'static str,
-    /// What it changes elsewhere.
-    pub changes: Vec<Change>,
-    /// What to check after it.
-    pub checks: Vec<Fact>,
-    /// What proves it; `None` where it is no cut and no trial.
-    pub proof: Option<Fact>,
-    /// What belongs to it in danger.
-    pub cautions: Vec<Caution>,
-    /// What the sheet notes at this place.
-    pub notes: Vec<String>,
-    /// What is to be done, and why.
-    pub task: Task,
+outgoing! {
+    /// One step of the work.
+    Step(this) {
+        /// Number in the order of work, from 1.
+        number: usize,
+        /// Where.
+        place: Place,
+        /// What.
+        operation: Operation,
+        /// Steps that must be finished before.
+        after: Vec<After>,
+        /// Questions that must be answered first, by number.
+        waits_for: Vec<usize>,
+        /// How much comes off; only where metal is cut and the amount is known.
+        off: Option<Off>,
+        /// What stops the cut: at least one for every cut, none for anything else.
+        stops: Vec<Stop>,
+        /// With what.
+        tools: Vec<Tool>,
+        /// What guides the cutter; `None` where nothing does.
+        pilot: Option<Fact>,
+        /// The end at which the tool starts, from which its turning is told; empty where nothing turns.
+        start: &'static str,
+        /// Which way it turns to cut, seen from the end at which it starts.
+        turn: Option<Turn>,
+        /// How many passes to expect.
+        passes: &'static str,
+        /// What it changes elsewhere.
+        changes: Vec<Change>,
+        /// What to check after it.
+        checks: Vec<Fact>,
+        /// What proves it; `None` where it is no cut and no trial.
+        proof: Option<Fact>,
+        /// What belongs to it in danger.
+        cautions: Vec<Caution>,
+        /// What the sheet notes at this place.
+        notes: Vec<String>,
+        /// What is to be done, and why.
+        task: Task as task: crate::fact::BareOf<Task> = crate::fact::Bare(&this.task),
+        ;
+        /// whether metal comes off
+        cuts: bool = this.cuts(),
+        /// how it is turned on the way
+        turning: &str = this.turning().map_or("", Turning::words),
+        /// the step in one line
+        words: String = this.words(),
+        /// why it is done
+        why: crate::evidence::Text = this.why(),
+    }
 }
 
 impl Step {
@@ -271,29 +272,30 @@ impl WeakFigure {
     }
 }
 
-/// The plan for a whole frame.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Plan {
-    /// Version of the contract, [`CONTRACT`].
-    pub contract: u32,
-    /// The frame, in the shop's words.
-    pub frame: String,
-    /// The data are invented for a demonstration.
-    pub invented: bool,
-    /// When it was measured, in the shop's words.
-    pub date: Option<String>,
-    /// What the sheet notes of the frame as a whole.
-    pub notes: Vec<String>,
-    /// Every place of the sheet, in the order of the work.
-    pub places: Vec<PlaceReport>,
-    /// The work, in order.
-    pub steps: Vec<Step>,
-    /// Measure and ask these first.
-    pub questions: Vec<Question>,
-    /// Cautions for the whole job.
-    pub cautions: Vec<Caution>,
-    /// Weak figures that the plan rests on.
-    pub weak_figures: Vec<WeakFigure>,
+outgoing! {
+    /// The plan for a whole frame.
+    Plan(this) {
+        /// Version of the contract, [`CONTRACT`].
+        contract: u32,
+        /// The frame, in the shop's words.
+        frame: String,
+        /// The data are invented for a demonstration.
+        invented: bool,
+        /// When it was measured, in the shop's words.
+        date: Option<String>,
+        /// What the sheet notes of the frame as a whole.
+        notes: Vec<String>,
+        /// Every place of the sheet, in the order of the work.
+        places: Vec<PlaceReport>,
+        /// The work, in order.
+        steps: Vec<Step>,
+        /// Measure and ask these first.
+        questions: Vec<Question>,
+        /// Cautions for the whole job.
+        cautions: Vec<Caution>,
+        /// Weak figures that the plan rests on.
+        weak_figures: Vec<WeakFigure>,
+    }
 }
 
 impl Plan {
@@ -334,9 +336,8 @@ mod serial {
     use alloc::vec::Vec;
 
     use super::{
-        After, Allowance, Ask, Caution, Change, Citation, Counted, Fact, Found, Grade, Hand,
-        Identification, Off, Operation, Place, PlaceReport, Plan, Question, State, Step, Stop,
-        Task, Tool, Turn, Turning, WeakFigure,
+        After, Allowance, Ask, Counted, Fact, Found, Grade, Identification, Off, Place,
+        PlaceReport, Question, State, WeakFigure,
     };
     use crate::evidence::Text;
     use crate::fact::{Bare, BareOf};
@@ -347,7 +348,11 @@ mod serial {
     told! {
         Counted => Shape::Word(known_words::<Counted>),
         State => Shape::Word(known_words::<State>),
-        Allowance => Shape::List(&Shape::Report { what: "kind, what, may_come_off, measure, grade" }),
+        Allowance => Shape::List(&super::CutLimit::SHAPE),
+    }
+    told! {
+        /// kind, what, may_come_off, measure, grade
+        super::CutLimit: Report,
     }
 
     goes_out! {
@@ -357,16 +362,6 @@ mod serial {
             /// at least and at most
             mm: Between = Between { min: Some(settled_mm(this.least)), max: Some(settled_mm(this.most)) },
         }
-        Stop(this) {
-            /// the limit, with whose it is
-            limit: Fact = this.limit,
-            /// how much may come off before it for certain; null where it is no amount
-            to_go_mm: Option<f64> = this.to_go.map(settled_mm),
-            /// what it is worth
-            grade: Option<Grade> = this.grade,
-            /// where this limit was read
-            sources: Vec<Citation> = this.sources,
-        }
         After(this) {
             /// number of the earlier step
             step: usize = this.step,
@@ -374,68 +369,6 @@ mod serial {
             code: &str = this.why.code(),
             /// why it comes first, in words
             why: String = this.why.to_string(),
-        }
-        Tool(this) {
-            /// its kind
-            code: &str = this.code,
-            /// which one, with its size
-            which: Fact = this.which,
-            /// hand of the thread it cuts
-            hand: Option<Hand> = this.hand,
-        }
-        Change(this) {
-            /// where it is felt
-            place: Place = this.place,
-            /// what changes
-            what: Fact = this.what,
-            /// by how much at most
-            by_mm: Option<f64> = this.by.map(settled_mm),
-        }
-        Step(this) {
-            /// number in the order of work
-            number: usize = this.number,
-            /// where
-            place: Place = this.place,
-            /// what
-            operation: Operation = this.operation,
-            /// whether metal comes off
-            cuts: bool = this.cuts(),
-            /// steps that must be finished before
-            after: Vec<After> = this.after,
-            /// questions that must be answered before, by number
-            waits_for: Vec<usize> = this.waits_for,
-            /// how much comes off
-            off: Option<Off> = this.off,
-            /// what stops the cut
-            stops: Vec<Stop> = this.stops,
-            /// with what
-            tools: Vec<Tool> = this.tools,
-            /// what guides the cutter
-            pilot: Option<Fact> = this.pilot,
-            /// the end at which the tool starts
-            start: &str = this.start,
-            /// which way it turns to cut, seen from there
-            turn: Option<Turn> = this.turn,
-            /// how it is turned on the way
-            turning: &str = this.turning().map_or("", Turning::words),
-            /// how many passes to expect
-            passes: &str = this.passes,
-            /// what it changes elsewhere
-            changes: Vec<Change> = this.changes,
-            /// what to check after it
-            checks: Vec<Fact> = this.checks,
-            /// what proves it
-            proof: Option<Fact> = this.proof,
-            /// what belongs to it in danger
-            cautions: Vec<Caution> = this.cautions,
-            /// what the sheet notes at this place
-            notes: Vec<String> = this.notes,
-            /// what is to be done, as a fact
-            task: BareOf<Task> = Bare(&this.task),
-            /// the step in one line
-            words: String = this.words(),
-            /// why it is done
-            why: Text = this.why(),
         }
         Question(this) {
             /// number in the plan
@@ -488,28 +421,6 @@ mod serial {
             what: String = this.to_string(),
             /// what it is worth
             grade: Grade = this.grade,
-        }
-        Plan(this) {
-            /// version of this form, 2
-            contract: u32 = this.contract,
-            /// the frame
-            frame: String = this.frame,
-            /// whether the sheet is invented
-            invented: bool = this.invented,
-            /// when it was measured
-            date: Option<String> = this.date,
-            /// what the sheet notes of the frame
-            notes: Vec<String> = this.notes,
-            /// every place with its state
-            places: Vec<PlaceReport> = this.places,
-            /// the work, in order
-            steps: Vec<Step> = this.steps,
-            /// what to measure or ask first
-            questions: Vec<Question> = this.questions,
-            /// cautions for the whole job
-            cautions: Vec<Caution> = this.cautions,
-            /// figures from memory or common practice that the plan rests on
-            weak_figures: Vec<WeakFigure> = this.weak_figures,
         }
     }
 }

@@ -11,7 +11,7 @@ mod thread;
 pub use common::{CommonAsk, CommonFact, CommonTask, Earlier, GoesIn, Reason};
 pub use head::{HeadAsk, HeadFact, HeadTask};
 pub use mount::{MountAsk, MountFact, MountTask};
-pub use round::{RoundAsk, RoundFact, RoundTask};
+pub use round::{RoundFact, RoundTask};
 pub use seat_tube::{SeatTubeAsk, SeatTubeFact, SeatTubeTask};
 pub use shell::{ShellAsk, ShellFact, ShellTask};
 pub use thread::{ThreadAsk, ThreadFact, ThreadTask};
@@ -47,8 +47,6 @@ fact_kinds! {
         Judged(judge::Ask),
         /// Of any place.
         Common(CommonAsk),
-        /// Of a bore that takes a part.
-        Round(RoundAsk),
         /// Of the seat tube.
         SeatTube(SeatTubeAsk),
         /// Of the bottom-bracket shell.
@@ -110,7 +108,6 @@ impl Ask {
         match self {
             Self::Judged(ask) => ask.with(),
             Self::Common(ask) => ask.with(),
-            Self::Round(ask) => ask.with(),
             Self::SeatTube(ask) => ask.with(),
             Self::Shell(ask) => ask.with(),
             Self::Head(ask) => ask.with(),

@@ -10,7 +10,8 @@ use super::caution::Caution;
 use super::facts::{CommonAsk, CommonFact, CutLimit, HeadAsk, HeadFact, HeadTask};
 use super::head::{HeadEnd, Named, is_integrated};
 use super::permit::{Identity, Reason, Ruling, rule};
-use super::sheet::{Heard, Limited, MakerLimit, Marks};
+use super::round_place::torn;
+use super::sheet::{Heard, Limited, MakerLimit};
 use super::site::{take, tool};
 use super::steering::{as_read, by_hand, came_off, shown};
 use super::work::{ByHand, Draft, PlaceWork};
@@ -139,10 +140,7 @@ fn too_small(
         waits.push(end.field("coating"));
         work.ask(end.field("coating"), HeadAsk::BoreCoating);
     }
-    if end.now.marks == Some(Marks::Torn) {
-        let at = end.place.clone();
-        let task = HeadTask::LeaveTorn { at };
-        work.steps.push(Draft::refer(&end.place, task));
+    if torn(end.now.marks, work) {
         return true;
     }
     let before = (work.questions.len(), work.steps.len());

@@ -14,8 +14,8 @@ use super::work::{Draft, PlaceWork};
 use crate::Figure;
 use crate::evidence::Grade;
 use crate::face::LimitKind;
-use crate::judge::{CupDepth, Finding, sizes_against};
-use crate::measure::{Limits, Outcome, Reading, settled_below};
+use crate::judge::{CupDepth, Finding, Held};
+use crate::measure::{Outcome, Reading, settled_below};
 use crate::quantity::{Length, mm};
 use crate::standard::{HeadSeat, HeadTubeEnd, Place};
 use crate::thread::Turn;
@@ -81,14 +81,8 @@ fn listed(
         return;
     };
     let Some(least) = &row.bore_depth else { return };
-    let found = sizes_against(
-        "bore depth",
-        &[*depth],
-        &Limits::of_requirement(least),
-        &row.name,
-        least.evidence(),
-        end.site.rule,
-    );
+    let held = Held::of_row(least, row.name.clone());
+    let found = held.against("bore depth", &[*depth], end.site.rule);
     if found.outcome != Some(Outcome::NonconformityShown) {
         work.settled(found);
         return;

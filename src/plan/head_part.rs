@@ -3,7 +3,7 @@
 use alloc::format;
 use alloc::vec::Vec;
 
-use super::facts::{Found, HeadAsk, HeadFact};
+use super::facts::{CommonAsk, Found, HeadAsk, HeadFact};
 use super::head::{HeadEnd, Named, is_integrated};
 use super::permit::Identity;
 use super::sheet::{Limited, Part};
@@ -94,7 +94,7 @@ pub(super) fn fit(end: &HeadEnd<'_>, row: Option<&HeadSeat>, changes: bool, work
         let any = part.is_some() || limited.clone().next().is_some();
         limited.for_each(|limit| work.settled(unmeasured(limit)));
         if member.is_empty() && any {
-            work.ask(end.field("part.outside"), HeadAsk::PartOutside);
+            work.ask(end.field("part.outside"), CommonAsk::PartOutside);
         }
         return;
     }

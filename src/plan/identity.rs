@@ -1,5 +1,6 @@
 //! Which standard a place is, before anything is cut there.
 
+use alloc::boxed::Box;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -128,7 +129,7 @@ pub(super) fn tell(work: &mut PlaceWork, answer: Identification) {
     work.settled(Found {
         grade: answer.grade(),
         ..Found::of(CommonFact::Standard {
-            said: answer.words(),
+            is: Box::new(answer.clone()),
         })
     });
     for note in &answer.notes {
@@ -257,11 +258,10 @@ pub(super) fn open(
 ) {
     let field = |feature| format!("{path}.{}", field_at(&answer.place, feature));
     for doubt in &answer.doubts {
-        let (about, because) = (doubt.about, doubt.words());
-        work.ask(field(about), CommonAsk::Doubt { about, because });
+        let because = doubt.clone();
+        work.ask(field(doubt.about), CommonAsk::Doubt { because });
     }
     let left: Vec<Text> = answer.outcome.left().iter().take(5).cloned().collect();
-    let said = answer.words();
     if let Some(next) = answer.next.iter().find(|next| !told(next, seen)) {
         let measure = next.measure;
         work.ask(
@@ -269,14 +269,10 @@ pub(super) fn open(
             CommonAsk::Tells {
                 measure,
                 apart: left,
-                said,
             },
         );
     } else if answer.doubts.is_empty() {
-        work.ask(
-            format!("{path}.confirmed"),
-            CommonAsk::WhatIsIt { left, said },
-        );
+        work.ask(format!("{path}.confirmed"), CommonAsk::WhatIsIt { left });
     }
 }
 

@@ -7,7 +7,7 @@ use super::answer::{Counted, Operation};
 use super::bore_caps;
 use super::bore_now::BoreNow;
 use super::caution::Caution;
-use super::facts::{Allowance, CutLimit, Fact, Found, RoundAsk, RoundFact, RoundTask};
+use super::facts::{Allowance, CommonAsk, CutLimit, Fact, Found, RoundFact, RoundTask};
 use super::permit::{Identity, Permit, Request};
 use super::sheet::{Common, Heard, Limited, Marks, Part};
 use super::site::{Joint, Site, permitted};
@@ -66,12 +66,10 @@ impl<'a> RoundPlace<'a> {
             by.sure_sign().is_gt().then(|| by.value())
         });
         if let Some(by) = narrower {
-            let (narrower, passes) = (RoundFact::Narrower { by }, self.fit.trial);
-            let with = Instrument::BoreGauge;
-            self.work.contradicts(narrower, passes, with);
+            let (grew, passes) = (RoundFact::Grew { by }, self.fit.trial);
+            self.work.contradicts(grew, passes, Instrument::BoreGauge);
         } else if let Some(off) = self.now.removed.filter(|off| off.sure_sign().is_ge()) {
-            self.work.removed = Vec::from([off]);
-            self.work.settled(read(RoundFact::CameOff { off }, &[off]));
+            came_off(off, self.work);
         }
     }
 
@@ -104,7 +102,7 @@ impl<'a> RoundPlace<'a> {
         let known = |p: &&Part| !p.outside.is_empty() || p.outside_limits.is_some();
         let part = self.part.filter(known);
         if part.is_none() {
-            self.work.ask(self.fit.reading, RoundAsk::PartOutside);
+            self.work.ask(self.fit.reading, CommonAsk::PartOutside);
         }
         part
     }
@@ -171,15 +169,6 @@ impl<'a> RoundPlace<'a> {
         permitted(self.work, request, self.path, readings, only_coating)
     }
 
-    /// What the last pass tore is not reamed again here.
-    pub(super) fn torn(&mut self) -> bool {
-        let at = self.work.place.clone();
-        let torn = self.now.marks == Some(Marks::Torn);
-        let refer = torn.then(|| Draft::refer(&at.clone(), RoundTask::Torn { at }));
-        self.work.steps.extend(refer);
-        torn
-    }
-
     /// A coating is taken out by hand, whatever lies below it.
     pub(super) fn clean(&mut self) {
         if !self.now.covered {
@@ -198,6 +187,21 @@ impl<'a> RoundPlace<'a> {
         }
         self.work.steps.push(draft);
     }
+}
+
+/// What came off on diameter.
+pub(super) fn came_off(off: Reading, work: &mut PlaceWork) {
+    work.removed = Vec::from([off]);
+    work.settled(read(RoundFact::CameOff { off }, &[off]));
+}
+
+/// What the last pass tore is not reamed again here.
+pub(super) fn torn(marks: Option<Marks>, work: &mut PlaceWork) -> bool {
+    let torn = marks == Some(Marks::Torn);
+    let at = work.place.clone();
+    let refer = torn.then(|| Draft::refer(&at.clone(), RoundTask::Torn { at }));
+    work.steps.extend(refer);
+    torn
 }
 
 /// Whether two readings were taken at one place of the bore.

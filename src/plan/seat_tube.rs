@@ -6,7 +6,7 @@ use super::answer::Stop;
 use super::bore_now;
 use super::caution::Caution;
 use super::facts::{CutLimit, Found, RoundFact, SeatTubeAsk, SeatTubeFact, SeatTubeTask};
-use super::round_place::{RoundPlace, cap, placed, read};
+use super::round_place::{RoundPlace, cap, placed, read, torn};
 use super::seat_size::{self, HALF_STEP_MM, Sized, row};
 use super::sheet::{Limited, PartDid, SeatTubeSheet};
 use super::site::{Site, tool};
@@ -129,7 +129,7 @@ fn ream(at: &mut RoundPlace<'_>, tube: &SeatTubeSheet, sized: &Sized<'_>) {
         nothing_to_ream(at, short, size);
         return;
     }
-    if at.torn() {
+    if torn(at.now.marks, at.work) {
         return;
     }
     let stops = stops(at, tube, sized);

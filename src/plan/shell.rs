@@ -35,13 +35,6 @@ pub(super) fn face_of(sheet: &ShellSheet, side: Side) -> Option<(&Face, face_now
     Some((face, face_now::now(face, coating)))
 }
 
-pub(super) const fn side_words(side: Side) -> &'static str {
-    match side {
-        Side::Drive => "drive side",
-        Side::NonDrive => "non-drive side",
-    }
-}
-
 /// Both sides of a shell as they are now.
 pub(super) struct Sides([Now; 2]);
 
@@ -233,7 +226,7 @@ fn threaded(site: &Site<'_>, whole: &Whole<'_>, side: Side) -> Option<PlaceWork>
     let bench = Bench {
         place: Place::ShellSide(side),
         path: format!("shell.{side}"),
-        what: format!("shell, {}", side_words(side)),
+        what: format!("shell, {}", side.words()),
         size,
         alike: &whole.alike,
         hand,

@@ -5,7 +5,7 @@ use alloc::string::ToString;
 use super::bore_now::{self, BoreNow};
 use super::facts::{ShellAsk, ShellFact, ShellTask};
 use super::identity::Settled;
-use super::round_place::RoundPlace;
+use super::round_place::{RoundPlace, torn};
 use super::sheet::{Heard, Limited, ShellSheet};
 use super::shell_name::speaks_of_thread;
 use super::shell_width::printed;
@@ -122,7 +122,7 @@ fn correct(
         return false;
     };
     at.work.found(said);
-    if at.torn() {
+    if torn(at.now.marks, at.work) {
         return false;
     }
     if at.outside.is_empty() {

@@ -12,8 +12,8 @@ use super::steering::{as_read, begin, by_hand, held, row_of, shown, unmeasured};
 use super::work::{ByHand, PlaceWork};
 use crate::fit::{MaterialKind, steerer_length};
 use crate::identify::{Feature, Observation};
-use crate::judge::{Doubt, Finding, sizes_against};
-use crate::measure::{Limits, Outcome, Reading, settled_below};
+use crate::judge::{Doubt, Finding, Held};
+use crate::measure::{Outcome, Reading, settled_below};
 use crate::standard::{Place, Steerer, SteererRule};
 
 pub(super) fn plan(site: &Site<'_>, sheet: &SteererSheet) -> PlaceWork {
@@ -152,15 +152,6 @@ fn grip(site: &Site<'_>, above: &Reading, work: &mut PlaceWork) {
     let Some(row) = site.tables.get::<SteererRule>("stem_above_steerer") else {
         return;
     };
-    let limits = Limits::of_requirement(&row.window);
-    let (of, evidence) = (row.what.clone(), row.window.evidence());
-    let found = sizes_against(
-        of,
-        &[*above],
-        &limits,
-        "bicycle standards",
-        evidence,
-        site.rule,
-    );
-    long_enough(found, work);
+    let held = Held::of_row(&row.window, "bicycle standards");
+    long_enough(held.against(row.what.clone(), &[*above], site.rule), work);
 }

@@ -5,8 +5,9 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::caution::Caution;
-use super::facts::{Found, HeadFact, HeadTask};
+use super::facts::{Found, HeadFact, HeadTask, RoundFact};
 use super::identity;
+use super::round_place;
 use super::sheet::{Limited, MakerLimit};
 use super::site::Site;
 use super::work::{ByHand, Draft, PlaceWork};
@@ -87,11 +88,9 @@ pub(super) fn fit_of(
 pub(super) fn came_off(off: Reading, field: String, with: Instrument, work: &mut PlaceWork) {
     if off.sure_sign().is_lt() {
         let by = -off.value();
-        work.contradicts(HeadFact::Grew { by }, field, with);
-        return;
+        return work.contradicts(RoundFact::Grew { by }, field, with);
     }
-    work.removed = Vec::from([off]);
-    work.settled(shown(off, HeadFact::CameOff { off }));
+    round_place::came_off(off, work);
 }
 
 /// A place of the steering, with the note of its sheet.

@@ -6,6 +6,19 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::{Length, Pitch, parse_length, settled_mm};
 
+/// Serializes a struct of these fields, each under its name; the field behind `;` is left out where it has no value.
+macro_rules! serialized {
+    ($serializer:expr, $name:ident { $($field:ident : $value:expr),* $(,)? $(; $maybe:ident : $may:expr)? }) => {{
+        use serde::ser::SerializeStruct;
+        let fields = [$(stringify!($field),)* $(stringify!($maybe))?].len();
+        let mut out = $serializer.serialize_struct(stringify!($name), fields)?;
+        $( out.serialize_field(stringify!($field), &$value)?; )*
+        $( if let Some(value) = $may { out.serialize_field(stringify!($maybe), &value)?; } )?
+        out.end()
+    }};
+}
+pub(crate) use serialized;
+
 /// Serializes a length as a number of millimetres, settled to whole nanometres.
 ///
 /// # Errors

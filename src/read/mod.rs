@@ -18,6 +18,7 @@ pub use context::{Context, Instruments, MOST_DEFECTS};
 pub(crate) use context::{missing, twice};
 pub(crate) use fields::Fields;
 pub(crate) use form::form;
+pub(crate) use shape::text_shape;
 pub use shape::{FactForm, Field, Form, Shape, ValueForm};
 #[cfg(feature = "serde")]
 pub use told::{Between, Told};

@@ -50,6 +50,12 @@ pub enum Shape {
     },
 }
 
+/// The shape of a text: what it is, with an example.
+macro_rules! text_shape {
+    ($(#[doc = $words:literal])+) => { $crate::read::Shape::Text { what: concat!($($words),+).trim_ascii() } };
+}
+pub(crate) use text_shape;
+
 /// A named field of a question or an answer.
 ///
 /// ```

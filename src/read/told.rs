@@ -19,8 +19,11 @@ pub trait Told {
     const SHAPE: Shape;
 }
 
-/// Says how types look that serialize by themselves.
+/// Says how types look that serialize by themselves: by their shape, or a text or report by what it holds.
 macro_rules! told {
+    ($( $(#[doc = $words:literal])+ $kind:ty : $form:ident ),* $(,)?) => {
+        $crate::read::told! { $( $kind => $crate::read::Shape::$form { what: concat!($($words),+).trim_ascii() } ),* }
+    };
     ($( $kind:ty => $shape:expr ),* $(,)?) => {$(
         impl $crate::read::Told for $kind { const SHAPE: $crate::read::Shape = $shape; }
     )*};

@@ -224,15 +224,15 @@ pub(crate) fn text<'t>(
 
 /// Types that are read from text by their own parser.
 macro_rules! from_text {
-    ($( $kind:ty, $what:literal, $parse:expr; )*) => {$(
+    ($( $(#[doc = $what:literal])+ $kind:ty, $parse:expr; )*) => {$(
         impl $crate::read::Read for $kind {
-            const SHAPE: $crate::read::Shape = $crate::read::Shape::Text { what: $what };
+            const SHAPE: $crate::read::Shape = $crate::read::Shape::Text { what: concat!($($what),+).trim_ascii() };
             fn read(
                 tree: &$crate::read::Tree<'_>,
                 context: &mut $crate::read::Context<'_>,
             ) -> Option<Self> {
                 let parse: fn(&str) -> Result<Self, $crate::Error> = $parse;
-                let text = $crate::read::text(tree, $what, context)?;
+                let text = $crate::read::text(tree, concat!($($what),+).trim_ascii(), context)?;
                 context.keep(parse(text))
             }
         }
@@ -241,22 +241,38 @@ macro_rules! from_text {
 pub(crate) use from_text;
 
 from_text! {
-    Length, "a length with its unit, such as `27.2 mm` or `1 3/8 in`", |text| parse_length(text);
-    Angle, "an angle with its unit, such as `90 deg`", |text| Self::parse(text);
-    Torque, "a torque with its unit, such as `5 N m`", |text| Self::parse(text);
-    Pressure, "a stress with its unit, such as `276 MPa`", |text| Self::parse(text);
-    Pitch, "a pitch with its unit, such as `1 mm` or `24 tpi`", |text| text.parse();
-    Reading, "a reading with its unit and its uncertainty (k = 2) or instrument, such as `33.9 +/- 0.05 mm` or `33.9 mm by caliper_digital_inside`", |text| text.parse();
-    Placed, "a reading with its unit and its uncertainty (k = 2) or instrument, its place before a colon where that was noted, such as `10 mm deep, 90 deg: 27.15 +/- 0.02 mm`", |text| text.parse();
-    Limits, "limits with their unit, such as `43.95 to 44.00 mm`, `at most 0.10 mm` or `at least 68 mm`", |text| text.parse();
-    DecisionRule, "a decision rule: `2017` (default), `1998`, `simple` or `guard 0.5`", |text| text.parse();
-    Place, "a place, such as `shell.drive`, `head_tube.lower`, `seat_tube` or `boss.NAME`", |text| text.parse();
-    crate::thread::Designation, "a thread, such as `M10x1-6H` or `1.370 in x 24 tpi BSC LH`", |text| text.parse();
-    crate::thread::ThreadSize, "a thread size, such as `M10x1`", |text| text.parse();
-    crate::thread::ToleranceClass, "a thread class, such as `6H`, `6g` or `2B`", |text| text.parse();
-    crate::fit::FitClass, "a tolerance class, such as `N7` or `h6`", |text| text.parse();
-    crate::fit::SizeClass, "a size with its class, such as `42 N7`", |text| text.parse();
-    crate::fit::RingClass, "a bearing class: `Normal`, `6` or `5`", |text| text.parse();
+    /// a length with its unit, such as `27.2 mm` or `1 3/8 in`
+    Length, |text| parse_length(text);
+    /// an angle with its unit, such as `90 deg`
+    Angle, |text| Self::parse(text);
+    /// a torque with its unit, such as `5 N m`
+    Torque, |text| Self::parse(text);
+    /// a stress with its unit, such as `276 MPa`
+    Pressure, |text| Self::parse(text);
+    /// a pitch with its unit, such as `1 mm` or `24 tpi`
+    Pitch, |text| text.parse();
+    /// a reading with its unit and its uncertainty (k = 2) or instrument, such as `33.9 +/- 0.05 mm` or `33.9 mm by caliper_digital_inside`
+    Reading, |text| text.parse();
+    /// a reading with its unit and its uncertainty (k = 2) or instrument, its place before a colon where that was noted, such as `10 mm deep, 90 deg: 27.15 +/- 0.02 mm`
+    Placed, |text| text.parse();
+    /// limits with their unit, such as `43.95 to 44.00 mm`, `at most 0.10 mm` or `at least 68 mm`
+    Limits, |text| text.parse();
+    /// a decision rule: `2017` (default), `1998`, `simple` or `guard 0.5`
+    DecisionRule, |text| text.parse();
+    /// a place, such as `shell.drive`, `head_tube.lower`, `seat_tube` or `boss.NAME`
+    Place, |text| text.parse();
+    /// a thread, such as `M10x1-6H` or `1.370 in x 24 tpi BSC LH`
+    crate::thread::Designation, |text| text.parse();
+    /// a thread size, such as `M10x1`
+    crate::thread::ThreadSize, |text| text.parse();
+    /// a thread class, such as `6H`, `6g` or `2B`
+    crate::thread::ToleranceClass, |text| text.parse();
+    /// a tolerance class, such as `N7` or `h6`
+    crate::fit::FitClass, |text| text.parse();
+    /// a size with its class, such as `42 N7`
+    crate::fit::SizeClass, |text| text.parse();
+    /// a bearing class: `Normal`, `6` or `5`
+    crate::fit::RingClass, |text| text.parse();
 }
 
 /// Types that are one of a closed list of words.

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::option::{Damage, Step};
 use crate::evidence::Text;
 use crate::fact::{fact_kinds, facts};
-use crate::judge::{self, Finding, Instrument};
+use crate::judge::{self, Finding, Instrument, asks};
 use crate::measure::Outcome;
 use crate::quantity::Length;
 use crate::thread::{Designation, Hand};
@@ -171,86 +171,89 @@ facts! {
         /// Pistons that stick.
         Pistons,
     }
+}
+
+asks! {
     /// What is measured, tried or asked of a spoilt place.
     RescueAsk {
         /// Largest and smallest bore, and the part.
-        Gap,
+        Gap => BoreGauge,
         /// What both members are made of.
-        Materials,
+        Materials => Magnet,
         /// The outside around it.
-        Outside,
+        Outside => OutsideCaliper,
         /// The new part.
-        NewPart,
+        NewPart => Micrometer,
         /// Sizes and threads that parts exist in.
-        SizesMade,
+        SizesMade => Sheet,
         /// The interference that the part's maker wants.
-        WantedPress,
+        WantedPress => Sheet,
         /// The greatest gap on the compound's data sheet.
-        CompoundSheet,
+        CompoundSheet => Sheet,
         /// Both gauges, at both ends.
-        BothGauges,
+        BothGauges => ThreadGauges,
         /// The hand, where the thread shows.
-        HandShows,
+        HandShows => Eye,
         /// Bore over the crests, and pitch diameter.
-        Crests,
+        Crests => ThreadGauges,
         /// The insert's drill, tap and length.
-        InsertSizes,
+        InsertSizes => Sheet,
         /// What a clamp-in unit needs.
-        ClampRange,
+        ClampRange => BoreGauge,
         /// The frame maker's consent to heat.
-        Consent,
+        Consent => Maker,
         /// Clean grooves.
-        Grooves,
+        Grooves => Eye,
         /// Pitch and hand of both.
-        PitchAndHand,
+        PitchAndHand => PitchGauge,
         /// A chaser from the sound end.
-        ChaseFromSoundEnd,
+        ChaseFromSoundEnd => Hand,
         /// A known good part, or a good counterpart.
-        GoodPart,
+        GoodPart => Part,
         /// Soaked, and given time.
-        Soaked,
+        Soaked => Hand,
         /// A tool that cannot slip off.
-        FirmTool,
+        FirmTool => Hand,
         /// How the joint is meant to hold.
-        HowItHolds,
+        HowItHolds => Sheet,
         /// Clean seats.
-        Seats,
+        Seats => Eye,
         /// The bearing out of the frame.
-        BearingInHand,
+        BearingInHand => Hand,
         /// The centres of both bores.
-        Centres,
+        Centres => DialAtPilot,
         /// Turned without side load.
-        WithoutSideLoad,
+        WithoutSideLoad => Hand,
         /// Spindle and bearing bore.
-        SpindleAndBearing,
+        SpindleAndBearing => BoreGauge,
         /// Each bearing alone.
-        EachBearing,
+        EachBearing => Hand,
         /// A clean tube without a sleeve.
-        CleanTube,
+        CleanTube => Eye,
         /// The post's outside.
-        PostOutside,
+        PostOutside => Micrometer,
         /// The tube's bore at three depths.
-        TubeBore,
+        TubeBore => BoreGauge,
         /// The tube's outside and wall.
-        TubeWall,
+        TubeWall => WallGauge,
         /// A straight steerer, a true crown seat.
-        SteererStraight,
+        SteererStraight => DialAtPilot,
         /// Both races seated all round.
-        RacesSeated,
+        RacesSeated => Feeler,
         /// Ink on both faces.
-        InkOnFaces,
+        InkOnFaces => Eye,
         /// The rotor's run-out.
-        RotorRunOut,
+        RotorRunOut => DialAtPilot,
         /// The hub over its end caps.
-        HubWidth,
+        HubWidth => OutsideCaliper,
         /// The adapter.
-        Adapter,
+        Adapter => Sheet,
         /// The mount's faces.
-        MountFaces,
+        MountFaces => DialAtAxle,
         /// Adjuster and bearing.
-        Adjuster,
+        Adjuster => Hand,
         /// Which of the two moves.
-        WhichMoves,
+        WhichMoves => Hand,
     }
 }
 
@@ -271,34 +274,6 @@ impl Ask {
         match self {
             Self::Rescue(ask) => ask.with(),
             Self::Judged(ask) => ask.with(),
-        }
-    }
-}
-
-impl RescueAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        use Instrument as I;
-        use RescueAsk as A;
-        match self {
-            A::Gap | A::ClampRange | A::SpindleAndBearing | A::TubeBore => I::BoreGauge,
-            A::Materials => I::Magnet,
-            A::Outside | A::HubWidth => I::OutsideCaliper,
-            A::NewPart | A::PostOutside => I::Micrometer,
-            A::SizesMade | A::CompoundSheet | A::HowItHolds | A::Adapter => I::Sheet,
-            A::WantedPress | A::InsertSizes => I::Sheet,
-            A::Consent => I::Maker,
-            A::BothGauges | A::Crests => I::ThreadGauges,
-            A::HandShows | A::Grooves | A::Seats | A::CleanTube | A::InkOnFaces => I::Eye,
-            A::PitchAndHand => I::PitchGauge,
-            A::GoodPart => I::Part,
-            A::Centres | A::SteererStraight | A::RotorRunOut => I::DialAtPilot,
-            A::MountFaces => I::DialAtAxle,
-            A::TubeWall => I::WallGauge,
-            A::RacesSeated => I::Feeler,
-            // What moves, turns or gives is felt.
-            _ => I::Hand,
         }
     }
 }

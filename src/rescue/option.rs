@@ -5,87 +5,82 @@ use alloc::vec::Vec;
 use super::facts::{Ask, RescueAsk, RescueFact};
 use crate::Error;
 use crate::evidence::{Citation, Evidence, Grade};
+use crate::fact::closed_words;
+use crate::fact::outgoing;
 use crate::fit::MaterialKind;
 use crate::measure::{Reading, settled_cmp};
 use crate::quantity::{Length, ShaftDiameter};
 use crate::standard::Joint;
 use crate::thread::{Designation, ShellThreads, Side};
 
-/// What is wrong.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
-#[strum(serialize_all = "snake_case")]
-pub enum Damage {
-    /// Metal is gone by use.
-    Worn,
-    /// Tapped or reamed too large.
-    OverCut,
-    /// Threads torn out.
-    Stripped,
-    /// Another thread was cut across.
-    CrossCut,
-    /// The hands of the two sides are swapped.
-    Swapped,
-    /// Bored to the wrong, larger size.
-    OverBored,
-    /// Out of round.
-    Oval,
-    /// Squeezed narrower at one place.
-    Pinched,
-    /// A pressed part has no grip left.
-    Loose,
-    /// The part does not come out.
-    Seized,
+closed_words! {
+    /// What is wrong.
+    #[cfg_attr(feature = "serde", derive(serde::Deserialize))]
+    Damage {
+        /// Metal is gone by use.
+        Worn,
+        /// Tapped or reamed too large.
+        OverCut,
+        /// Threads torn out.
+        Stripped,
+        /// Another thread was cut across.
+        CrossCut,
+        /// The hands of the two sides are swapped.
+        Swapped,
+        /// Bored to the wrong, larger size.
+        OverBored,
+        /// Out of round.
+        Oval,
+        /// Squeezed narrower at one place.
+        Pinched,
+        /// A pressed part has no grip left.
+        Loose,
+        /// The part does not come out.
+        Seized,
+    }
 }
 
-/// A kind of step, in the trade's order of caution: the first can always be undone, the last cannot.
-///
-/// ```
-/// use framegauge::rescue::Step;
-/// assert!(Step::Clean < Step::Shim && Step::Shim < Step::Retap && Step::Retap < Step::Refer);
-/// ```
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumIter,
-)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
-#[strum(serialize_all = "snake_case")]
-pub enum Step {
-    /// Pick out, wash, soak.
-    Clean,
-    /// Turn a seized part out the way that loosens it.
-    Free,
-    /// Follow the old thread with a chaser of its own size and hand.
-    Chase,
-    /// Gauge, or measure what is missing.
-    Gauge,
-    /// Press a bore back into round with a drift.
-    RoundOut,
-    /// Another mating part: of the next size, or a better one.
-    AdjustPart,
-    /// A shim in the gap.
-    Shim,
-    /// Retaining compound.
-    Compound,
-    /// A larger thread of the next pattern.
-    Retap,
-    /// A larger bore of the next size.
-    NextSize,
-    /// A thread insert.
-    Insert,
-    /// A unit that clamps itself in the shell and needs no thread.
-    ClampInUnit,
-    /// Fill the thread with braze and cut it anew.
-    FillAndRecut,
-    /// A sleeve, fixed in place and finished to size.
-    Sleeve,
-    /// Raise burrs with a punch: a last resort.
-    Peen,
-    /// Hand over to the frame maker or a qualified builder.
-    Refer,
+closed_words! {
+    /// A kind of step, in the trade's order of caution: the first can always be undone, the last cannot.
+    ///
+    /// ```
+    /// use framegauge::rescue::Step;
+    /// assert!(Step::Clean < Step::Shim && Step::Shim < Step::Retap && Step::Retap < Step::Refer);
+    /// ```
+    Step {
+        /// Pick out, wash, soak.
+        Clean,
+        /// Turn a seized part out the way that loosens it.
+        Free,
+        /// Follow the old thread with a chaser of its own size and hand.
+        Chase,
+        /// Gauge, or measure what is missing.
+        Gauge,
+        /// Press a bore back into round with a drift.
+        RoundOut,
+        /// Another mating part: of the next size, or a better one.
+        AdjustPart,
+        /// A shim in the gap.
+        Shim,
+        /// Retaining compound.
+        Compound,
+        /// A larger thread of the next pattern.
+        Retap,
+        /// A larger bore of the next size.
+        NextSize,
+        /// A thread insert.
+        Insert,
+        /// A unit that clamps itself in the shell and needs no thread.
+        ClampInUnit,
+        /// Fill the thread with braze and cut it anew.
+        FillAndRecut,
+        /// A sleeve, fixed in place and finished to size.
+        Sleeve,
+        /// Raise burrs with a punch: a last resort.
+        Peen,
+        /// Hand over to the frame maker or a qualified builder.
+        Refer,
+    }
 }
 
 impl Step {
@@ -123,41 +118,45 @@ impl Step {
     }
 }
 
-/// How a step stands, by its geometry; the best first.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumIter,
-)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
-#[strum(serialize_all = "snake_case")]
-pub enum Stand {
-    /// Nothing measured stands against it. That it is possible does not make it wise.
-    Allowed,
-    /// Cannot be said before something is measured or looked up.
-    NeedsMeasurement,
-    /// What is known forbids it.
-    Forbidden,
+closed_words! {
+    /// How a step stands, by its geometry; the best first.
+    Stand {
+        /// Nothing measured stands against it. That it is possible does not make it wise.
+        Allowed,
+        /// Cannot be said before something is measured or looked up.
+        NeedsMeasurement,
+        /// What is known forbids it.
+        Forbidden,
+    }
 }
 
-/// One step, how it stands and why, and what to ask before it.
-#[derive(Debug, Clone, PartialEq)]
-pub struct RescueOption {
-    /// Which kind of step.
-    pub step: Step,
-    /// What exactly, such as the thread of the next pattern; `None` when the step says it.
-    pub what: Option<RescueFact>,
-    /// How it stands.
-    pub stand: Stand,
-    /// The geometry or the reason.
-    pub why: Vec<RescueFact>,
-    /// What to measure or look up before it.
-    pub next: Vec<Ask>,
-    /// What to mind.
-    pub cautions: Vec<RescueFact>,
-    /// What the weakest figure behind it is worth; `None` where only own readings stand behind it.
-    pub grade: Option<Grade>,
-    /// Where its figures were read.
-    pub sources: Vec<Citation>,
+outgoing! {
+    /// One step, how it stands and why, and what to ask before it.
+    RescueOption(this) {
+        /// Which kind of step.
+        step: Step,
+        /// What exactly, such as the thread of the next pattern; `None` when the step says it.
+        what: Option<RescueFact>,
+        /// How it stands.
+        stand: Stand,
+        /// The geometry or the reason.
+        why: Vec<RescueFact>,
+        /// What to measure or look up before it.
+        next: Vec<Ask> as next: Vec<serial::Asked> = serial::all(&this.next),
+        /// What to mind.
+        cautions: Vec<RescueFact>,
+        /// What the weakest figure behind it is worth; `None` where only own readings stand behind it.
+        grade: Option<Grade>,
+        /// Where its figures were read.
+        sources: Vec<Citation>,
+        ;
+        /// the reason in a sentence
+        words: alloc::string::String = this.words(),
+        /// what it costs later
+        costs: &'static str = this.step.costs(),
+        /// what to check after
+        check_after: Vec<&'static str> = this.check_after(),
+    }
 }
 
 impl RescueOption {
@@ -263,17 +262,18 @@ pub enum Spoilt {
     Thread(Designation, Option<Side>),
 }
 
-/// What is left to do, in order of caution.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Rescue {
-    /// What was asked about.
-    pub what: Spoilt,
-    /// What is wrong with it.
-    pub damage: Damage,
-    /// Every step, the most cautious first; several of one kind where several patterns or sizes are at hand.
-    pub options: Vec<RescueOption>,
-    /// The shell as it would be after each retap of one side, in the order of these options.
-    pub shells_after: Vec<ShellThreads>,
+outgoing! {
+    /// What is left to do, in order of caution.
+    Rescue(this) {
+        /// What was asked about.
+        what: Spoilt as what: alloc::string::String = alloc::string::ToString::to_string(&this.what),
+        /// What is wrong with it.
+        damage: Damage,
+        /// Every step, the most cautious first; several of one kind where several patterns or sizes are at hand.
+        options: Vec<RescueOption>,
+        /// The shell as it would be after each retap of one side, in the order of these options.
+        shells_after: Vec<ShellThreads>,
+    }
 }
 
 impl Rescue {
@@ -329,16 +329,14 @@ mod serial {
     use alloc::string::{String, ToString};
     use alloc::vec::Vec;
 
-    use super::{
-        Ask, Citation, Damage, Grade, Rescue, RescueFact, RescueOption, ShellThreads, Stand, Step,
-    };
+    use super::{Ask, Damage, ShellThreads, Stand, Step};
     use crate::fact::{Bare, BareOf, Worded};
     use crate::read::{Shape, goes_out, known_words, told};
     use crate::rescue::{Cause, Diagnosis, Symptom};
     use crate::{evidence::Text, measure::Outcome};
 
     /// A question with its sentences.
-    struct Asked(Ask);
+    pub(super) struct Asked(Ask);
 
     told! {
         Step => Shape::Word(known_words::<Step>),
@@ -348,7 +346,7 @@ mod serial {
         ShellThreads => Shape::Report { what: "drive, non_drive" },
     }
 
-    fn all(asks: &[Ask]) -> Vec<Asked> {
+    pub(super) fn all(asks: &[Ask]) -> Vec<Asked> {
         asks.iter().cloned().map(Asked).collect()
     }
 
@@ -362,40 +360,6 @@ mod serial {
             why: Text = this.0.why(),
             /// with what
             with: String = this.0.with().to_string(),
-        }
-        RescueOption(this) {
-            /// which kind of step
-            step: Step = this.step,
-            /// what exactly; null when the step says it
-            what: Option<RescueFact> = this.what,
-            /// how it stands by its geometry
-            stand: Stand = this.stand,
-            /// the geometry or the reason
-            why: Vec<RescueFact> = this.why,
-            /// the reason in a sentence
-            words: String = this.words(),
-            /// what to measure or look up before it
-            next: Vec<Asked> = all(&this.next),
-            /// what it costs later
-            costs: &str = this.step.costs(),
-            /// what to mind
-            cautions: Vec<RescueFact> = this.cautions,
-            /// what to check after
-            check_after: Vec<&str> = this.check_after(),
-            /// what its weakest figure is worth
-            grade: Option<Grade> = this.grade,
-            /// where its figures were read
-            sources: Vec<Citation> = this.sources,
-        }
-        Rescue(this) {
-            /// what was asked about
-            what: String = this.what.to_string(),
-            /// what is wrong with it
-            damage: Damage = this.damage,
-            /// every step, the most cautious first
-            options: Vec<RescueOption> = this.options,
-            /// the shell after each retap of one side
-            shells_after: Vec<ShellThreads> = this.shells_after,
         }
         Diagnosis(this) {
             /// what was noticed

@@ -4,36 +4,34 @@ use alloc::vec::Vec;
 
 use super::facts::{Ask, Cause, RescueAsk};
 use super::option::Damage;
+use crate::fact::closed_words;
 use crate::measure::Outcome;
 
-/// What was noticed.
-#[derive(
-    Debug, Clone, Copy, PartialEq, Eq, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-#[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
-#[strum(serialize_all = "snake_case")]
-pub enum Symptom {
-    /// A threaded part jams after a few turns.
-    JamsAfterTurns,
-    /// A threaded part is loose.
-    LooseThread,
-    /// A threaded part does not come out.
-    WillNotUnscrew,
-    /// A pressed part goes in or moves by hand.
-    PressedPartLoose,
-    /// A pressed bearing runs rough.
-    RunsRough,
-    /// A spindle has to be driven in, or stops turning within a turn.
-    SpindleBinds,
-    /// The post slips or does not go in.
-    PostMisfits,
-    /// Races or bearings wear on one side.
-    OneSidedWear,
-    /// The rotor rubs at every setting of the caliper.
-    RotorRubs,
-    /// The crank or fork knocks or rocks.
-    Rocks,
+closed_words! {
+    /// What was noticed.
+    #[cfg_attr(feature = "serde", derive(serde::Deserialize))]
+    Symptom {
+        /// A threaded part jams after a few turns.
+        JamsAfterTurns,
+        /// A threaded part is loose.
+        LooseThread,
+        /// A threaded part does not come out.
+        WillNotUnscrew,
+        /// A pressed part goes in or moves by hand.
+        PressedPartLoose,
+        /// A pressed bearing runs rough.
+        RunsRough,
+        /// A spindle has to be driven in, or stops turning within a turn.
+        SpindleBinds,
+        /// The post slips or does not go in.
+        PostMisfits,
+        /// Races or bearings wear on one side.
+        OneSidedWear,
+        /// The rotor rubs at every setting of the caliper.
+        RotorRubs,
+        /// The crank or fork knocks or rocks.
+        Rocks,
+    }
 }
 
 impl Cause {

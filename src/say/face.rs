@@ -105,27 +105,30 @@ impl FacingStep {
     }
 }
 
-impl Closer<'_> {
-    /// What to measure.
-    pub(crate) fn words(self) -> Text {
+impl fmt::Display for Closer {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Finer => "the face with a finer indicator: this one cannot show the limit".into(),
-            Self::Again { probes } => {
-                format!("the face again: {probes} probes all round, each read twice and pooled").into()
+            Self::Finer => {
+                f.write_str("the face with a finer indicator: this one cannot show the limit")
             }
-            Self::Both { needed, limit } => format!(
+            Self::Again { probes } => write!(
+                f,
+                "the face again: {probes} probes all round, each read twice and pooled"
+            ),
+            Self::Both { needed, limit } => write!(
+                f,
                 "both finer, or cut part of it and survey again: {} needed and {} left under \"{}\" are too close",
-                in_mm(needed.value()),
+                in_mm(*needed),
                 in_mm(limit.may_come_off().map_or(mm(0.0), Reading::value)),
                 limit.what(),
-            )
-            .into(),
-            Self::Limit { limit } => limit
-                .measure()
-                .map_or_else(Text::default, |measure| format!("{}: {measure}", limit.what()).into()),
-            Self::AnyLimit => {
-                "what may come off: width, seat depth, clearance, paint lip and the maker's limits".into()
-            }
+            ),
+            Self::Limit { limit } => match limit.measure() {
+                Some(measure) => write!(f, "{}: {measure}", limit.what()),
+                None => Ok(()),
+            },
+            Self::AnyLimit => f.write_str(
+                "what may come off: width, seat depth, clearance, paint lip and the maker's limits",
+            ),
         }
     }
 }

@@ -1,6 +1,18 @@
 //! Fits in words.
 
-use crate::fit::{Caution, FitKind, Out};
+use crate::fit::{Caution, FitKind, Out, RoughnessLoss};
+
+impl RoughnessLoss {
+    /// The rule by name.
+    #[must_use]
+    pub const fn name(&self) -> &'static str {
+        match self {
+            Self::None => "none",
+            Self::Din7190 { .. } => "DIN 7190-1:2017, 0.8 (Rz + Rz)",
+            Self::TenthOfDepth { .. } => "a tenth of the roughness depth, 0.2 (Rz + Rz)",
+        }
+    }
+}
 
 impl Caution {
     /// The warning in words for a person.

@@ -13,6 +13,8 @@ mod letter;
 mod measure;
 mod plan;
 mod plan_facts;
+#[cfg(feature = "serde")]
+pub(crate) mod reckoned;
 mod rescue;
 mod standard;
 mod text;

@@ -118,12 +118,14 @@ pub fn engagement_group(size: &ThreadSize, length: Length) -> Result<Engagement,
 impl serde::Serialize for Engagement {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         use crate::quantity::settled_mm;
-        use serde::ser::SerializeStruct;
-        let mut out = serializer.serialize_struct("Engagement", 4)?;
-        out.serialize_field("group", &self.group)?;
-        out.serialize_field("short_up_to_mm", &settled_mm(self.short_up_to))?;
-        out.serialize_field("normal_up_to_mm", &settled_mm(self.normal_up_to))?;
-        out.serialize_field("evidence", self.evidence)?;
-        out.end()
+        crate::quantity::serial::serialized!(
+            serializer,
+            Engagement {
+                group: self.group,
+                short_up_to_mm: settled_mm(self.short_up_to),
+                normal_up_to_mm: settled_mm(self.normal_up_to),
+                evidence: self.evidence,
+            }
+        )
     }
 }

@@ -388,8 +388,9 @@ pub fn usual_class(size: &ThreadSize, member: Member) -> Option<ToleranceClass> 
 mod serial {
     use super::ThreadLimits;
     use crate::measure::{Bound, Limits};
+    use crate::quantity::serial::serialized;
     use crate::quantity::settled_mm;
-    use serde::{Serialize, Serializer, ser::SerializeStruct};
+    use serde::{Serialize, Serializer};
 
     /// `min` and `max` in millimetres; a side without a limit is null.
     struct MinMax(Limits);
@@ -397,30 +398,29 @@ mod serial {
     impl Serialize for MinMax {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
             let side = |bound: Bound| bound.known().map(settled_mm);
-            let mut out = serializer.serialize_struct("MinMax", 2)?;
-            out.serialize_field("min", &side(self.0.lower()))?;
-            out.serialize_field("max", &side(self.0.upper()))?;
-            out.end()
+            serialized!(
+                serializer,
+                MinMax {
+                    min: side(self.0.lower()),
+                    max: side(self.0.upper()),
+                }
+            )
         }
     }
 
     impl Serialize for ThreadLimits {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut out = serializer.serialize_struct("ThreadLimits", 9)?;
-            out.serialize_field("thread", &self.size)?;
-            out.serialize_field("class", &self.class)?;
-            out.serialize_field("member", &self.member)?;
-            out.serialize_field("major_diameter_mm", &MinMax(self.major))?;
-            out.serialize_field("pitch_diameter_mm", &MinMax(self.pitch_diameter))?;
-            out.serialize_field("minor_diameter_mm", &MinMax(self.minor))?;
-            if let Some(other) = self.other_pitch_diameter {
-                out.serialize_field("other_pitch_diameter_mm", &MinMax(other))?;
-            } else {
-                out.skip_field("other_pitch_diameter_mm")?;
-            }
-            out.serialize_field("grade", &self.grade())?;
-            out.serialize_field("evidence", self.evidence())?;
-            out.end()
+            serialized!(serializer, ThreadLimits {
+                thread: self.size,
+                class: self.class,
+                member: self.member,
+                major_diameter_mm: MinMax(self.major),
+                pitch_diameter_mm: MinMax(self.pitch_diameter),
+                minor_diameter_mm: MinMax(self.minor),
+                grade: self.grade(),
+                evidence: self.evidence();
+                other_pitch_diameter_mm: self.other_pitch_diameter.map(MinMax)
+            })
         }
     }
 }

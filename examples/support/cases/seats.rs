@@ -113,7 +113,7 @@ fn d08(run: &mut Run) -> Result<(), Error> {
         expected: Some(mm(28.6)),
     }
     .answer(OURS)?;
-    run.length(&paint, "coat on each side", 0.115);
+    run.length(&paint, "coat a side", 0.115);
     run.says(&paint.words(), "as a powder coat is");
     let head = identify(
         Place::HeadTube(HeadTubeEnd::Upper),
@@ -178,7 +178,7 @@ fn d14(run: &mut Run) -> Result<(), Error> {
         let said = post(Some(weld)).answer(OURS)?;
         run.says.push(said.words());
         // 25 mm below the weld and 90 mm in all: a workshop article on minimum insertion, 2017.
-        run.length(&said, "by the weld rule", depth);
+        run.length(&said, "weld rule", depth);
         run.says(&said.words(), "the published rules differ");
         run.says(&said.words(), "a deeper mark on the post");
         // 60 mm: German bicycle pages.
@@ -189,7 +189,7 @@ fn d14(run: &mut Run) -> Result<(), Error> {
                 .any(|f| f.limits.and_then(|l| l.lower().known()) == Some(mm(60.0))),
         );
     }
-    run.length(&post(None).answer(OURS)?, "without the weld", 150.0);
+    run.length(&post(None).answer(OURS)?, "without weld", 150.0);
     let marked = Insertion {
         written: vec![WrittenDepth {
             owner: "the mark on the post".into(),

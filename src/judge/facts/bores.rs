@@ -3,7 +3,7 @@
 use alloc::boxed::Box;
 use alloc::vec::Vec;
 
-use super::Instrument;
+use super::instrument::asks;
 use crate::evidence::{Figure, Grade, Text};
 use crate::fact::facts;
 use crate::fit::{Caution, Feature};
@@ -64,58 +64,42 @@ facts! {
         /// How long a shim is.
         ShimLength,
     }
+}
+
+asks! {
     /// What is asked of a bore, a post, a tube, a wall.
     BoreAsk {
         /// The bore on bare metal.
-        OnMetal,
+        OnMetal => BoreGauge,
         /// The bore with a finer gauge, for its instrument or for these readings.
-        Finer { instrument: bool },
+        Finer { instrument: bool } => BoreGauge,
         /// The bore in two directions at both ends.
-        BothEnds,
+        BothEnds => BoreGauge,
         /// The bore on two axes at two depths.
-        TwoByTwo,
+        TwoByTwo => InsideCaliper,
         /// The bore once the tube is reamed after joining.
-        Finished,
+        Finished => InsideCaliper,
         /// The bore and the post, for a series that steps by 0.2 mm.
-        BoreAndPost,
+        BoreAndPost => InsideCaliper,
         /// The wall at its thinnest place.
-        ThinnestWall,
+        ThinnestWall => WallGauge,
         /// The outside diameter around the bore, or the wall.
-        OutsideThere,
+        OutsideThere => Micrometer,
         /// The metal below a coat.
-        BareMetal,
+        BareMetal => Micrometer,
         /// From the top of the seat tube to the lower edge of the weld or lug.
-        Weld,
+        Weld => Rule,
         /// The mark on the post and the frame maker's depth.
-        DepthWritten,
+        DepthWritten => Sheet,
         /// How deep the post is in.
-        DepthNow,
+        DepthNow => Rule,
         /// The diameter of the post.
-        PostOutside,
+        PostOutside => OutsideCaliper,
         /// The outside of the cup at hand.
-        CupOutside,
+        CupOutside => Micrometer,
         /// The interference that the maker of the part wants.
-        PressWanted,
+        PressWanted => Maker,
         /// The thickness of the sheet.
-        SheetThickness,
-    }
-}
-
-impl BoreAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::OnMetal | Self::Finer { .. } | Self::BothEnds => Instrument::BoreGauge,
-            Self::TwoByTwo | Self::Finished | Self::BoreAndPost => Instrument::InsideCaliper,
-            Self::ThinnestWall => Instrument::WallGauge,
-            Self::OutsideThere | Self::BareMetal | Self::CupOutside | Self::SheetThickness => {
-                Instrument::Micrometer
-            }
-            Self::Weld | Self::DepthNow => Instrument::Rule,
-            Self::PostOutside => Instrument::OutsideCaliper,
-            Self::DepthWritten => Instrument::Sheet,
-            Self::PressWanted => Instrument::Maker,
-        }
+        SheetThickness => Micrometer,
     }
 }

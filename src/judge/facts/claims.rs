@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::Instrument;
+use super::instrument::asks;
 use crate::evidence::Text;
 use crate::fact::facts;
 use crate::measure::Reading;
@@ -45,32 +45,22 @@ facts! {
         /// No more torque until the hand is known.
         NoMoreTorque,
     }
+}
+
+asks! {
     /// What is asked of what somebody claimed.
     ClaimAsk {
         /// The row in a second table.
-        SecondTable,
+        SecondTable => Sheet,
         /// The whole column in a second source.
-        WholeColumn,
+        WholeColumn => Sheet,
         /// The diameter itself.
-        Diameter,
+        Diameter => OutsideCaliper,
         /// Whether the caliper clears the stay over the whole travel.
-        StayClearance,
+        StayClearance => OutsideCaliper,
         /// A known cup tried in the other side.
-        OtherSide,
+        OtherSide => Part,
         /// Pitch and hand where the thread shows.
-        PitchAndHand,
-    }
-}
-
-impl ClaimAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::SecondTable | Self::WholeColumn => Instrument::Sheet,
-            Self::Diameter | Self::StayClearance => Instrument::OutsideCaliper,
-            Self::OtherSide => Instrument::Part,
-            Self::PitchAndHand => Instrument::PitchGauge,
-        }
+        PitchAndHand => PitchGauge,
     }
 }

@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::Instrument;
+use super::instrument::{Instrument, asks};
 use crate::evidence::{Grade, Text};
 use crate::fact::facts;
 use crate::fit::{Caution, Feature, Out, Sense};
@@ -71,54 +71,43 @@ facts! {
         /// It rests on weaker evidence than was asked for.
         WeakerThanAsked { asked: Grade },
     }
+}
+
+asks! {
     /// What is asked of two parts that fit, or do not.
     FitAsk {
         /// The fit that the maker of the part wants.
-        MakersFit,
+        MakersFit => Maker,
         /// Bore and outside again, with finer tools.
-        Finer,
+        Finer => BoreGauge,
         /// The part tried by hand, or its maker's clearance.
-        TryByHand,
+        TryByHand => Part,
         /// Largest and smallest diameter of both members.
-        BothMembers,
+        BothMembers => BoreGauge,
         /// A member on bare metal.
-        BareMetal { member: Feature },
+        BareMetal { member: Feature } => match member { Feature::Hole => InsideCaliper, Feature::Shaft => OutsideCaliper },
         /// The bore, of which nothing is known.
-        Bore,
+        Bore => BoreGauge,
         /// The outside of the inner part, of which nothing is known.
-        Outside,
+        Outside => Micrometer,
         /// The shape of the bore.
-        Shape,
+        Shape => InsideCaliper,
         /// The size again, with an instrument that can decide.
-        Size { measures: Measures, limits: Limits, can: Vec<Text>, cannot: Vec<Text> },
+        Size { measures: Measures, limits: Limits, can: Vec<Text>, cannot: Vec<Text> } => reads(*measures),
     }
 }
 
 #[cfg(feature = "serde")]
 crate::fact::values_as_they_are!(Caution, Feature, Out, Sense, Joint, Felt, Measures);
 
-impl FitAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::MakersFit => Instrument::Maker,
-            Self::TryByHand => Instrument::Part,
-            Self::Finer | Self::BothMembers | Self::Bore => Instrument::BoreGauge,
-            Self::Outside => Instrument::Micrometer,
-            Self::BareMetal { member } => match member {
-                Feature::Hole => Instrument::InsideCaliper,
-                Feature::Shaft => Instrument::OutsideCaliper,
-            },
-            Self::Shape => Instrument::InsideCaliper,
-            Self::Size { measures, .. } => match measures {
-                Measures::Inside => Instrument::BoreGauge,
-                Measures::Outside => Instrument::Micrometer,
-                Measures::Depth => Instrument::Depth,
-                Measures::Height => Instrument::DialAtPilot,
-                Measures::Pitch => Instrument::PitchGauge,
-                Measures::Length => Instrument::Rule,
-            },
-        }
+/// With what a size of this kind is read finely.
+const fn reads(measures: Measures) -> Instrument {
+    match measures {
+        Measures::Inside => Instrument::BoreGauge,
+        Measures::Outside => Instrument::Micrometer,
+        Measures::Depth => Instrument::Depth,
+        Measures::Height => Instrument::DialAtPilot,
+        Measures::Pitch => Instrument::PitchGauge,
+        Measures::Length => Instrument::Rule,
     }
 }

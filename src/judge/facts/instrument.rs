@@ -76,3 +76,24 @@ crate::read::told! {
         <Instrument as strum::VariantNames>::VARIANTS.iter().copied().map(alloc::string::String::from).collect()
     }),
 }
+
+/// Declares questions: each with what answers it, which may be told from its values.
+macro_rules! asks {
+    ($( $(#[$meta:meta])* $name:ident { $( $(#[doc = $doc:literal])* $variant:ident $({ $($field:ident : $kind:ty),* $(,)? })? => $with:expr ,)* } )*) => {$(
+        $crate::fact::facts! {
+            $(#[$meta])*
+            $name { $( $(#[doc = $doc])* $variant $({ $($field : $kind),* })?, )* }
+        }
+
+        impl $name {
+            /// With what it is answered.
+            #[must_use]
+            #[allow(unused_variables, reason = "most are answered with one instrument whatever they hold")]
+            pub fn with(&self) -> $crate::judge::Instrument {
+                use $crate::judge::Instrument::*;
+                match self { $( Self::$variant $({ $($field),* })? => $with, )* }
+            }
+        }
+    )*};
+}
+pub(crate) use asks;

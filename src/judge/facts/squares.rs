@@ -1,6 +1,6 @@
 //! Facts and questions of squareness, parallel faces, widths, depths.
 
-use super::Instrument;
+use super::instrument::asks;
 use crate::evidence::Text;
 use crate::fact::facts;
 use crate::measure::Outcome;
@@ -64,66 +64,48 @@ facts! {
         /// Too narrow already: nothing may be faced off.
         TooNarrow { by: Length },
     }
+}
+
+asks! {
     /// What is asked of squareness, parallel faces, widths, depths.
     SquareAsk {
         /// Clearance and length of the pads.
-        Pads,
+        Pads => Feeler,
         /// Heights of a mount.
-        MountHeights,
+        MountHeights => DialAtAxle,
         /// The caliper maker's own figure of squareness.
-        MakersSquareness,
+        MakersSquareness => Maker,
         /// The overlap of pad and rotor.
-        PadOverlap,
+        PadOverlap => Eye,
         /// Ink on both faces, and a first light cut.
-        InkBothFaces,
+        InkBothFaces => Eye,
         /// Straightness of the steerer.
-        SteererStraight,
+        SteererStraight => Rule,
         /// The window of the maker of the unit.
-        UnitWindow,
+        UnitWindow => Sheet,
         /// Spindle and bearing bore.
-        SpindleAndBearing,
+        SpindleAndBearing => Micrometer,
         /// The ring of a bearing.
-        RingWidth,
+        RingWidth => OutsideCaliper,
         /// Where the two bores stand.
-        BoreCentres,
+        BoreCentres => DialAtPilot,
         /// Turning without side load.
-        WithoutSideLoad,
+        WithoutSideLoad => Hand,
         /// The bearings before and after pressing.
-        BearingsByHand,
+        BearingsByHand => Hand,
         /// The width over the end caps.
-        EndCaps { wanted: Length },
+        EndCaps { wanted: Length } => OutsideCaliper,
         /// Where the rotor stands on its hub.
-        RotorToHubEnd,
+        RotorToHubEnd => Depth,
         /// The spacing at both ends of the dropouts.
-        SpacingTwice,
+        SpacingTwice => InsideCaliper,
         /// Each dropout by the middle plane.
-        MiddlePlane,
+        MiddlePlane => Rule,
         /// Room and wall below a bore.
-        BelowBore,
+        BelowBore => Depth,
         /// Depth of the bore and length of the part, finer.
-        DepthFiner,
+        DepthFiner => Depth,
         /// The width, finer.
-        WidthFiner,
-    }
-}
-
-impl SquareAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::Pads => Instrument::Feeler,
-            Self::MountHeights => Instrument::DialAtAxle,
-            Self::MakersSquareness => Instrument::Maker,
-            Self::UnitWindow => Instrument::Sheet,
-            Self::PadOverlap | Self::InkBothFaces => Instrument::Eye,
-            Self::SteererStraight | Self::MiddlePlane => Instrument::Rule,
-            Self::BoreCentres => Instrument::DialAtPilot,
-            Self::SpindleAndBearing | Self::WidthFiner => Instrument::Micrometer,
-            Self::RingWidth | Self::EndCaps { .. } => Instrument::OutsideCaliper,
-            Self::WithoutSideLoad | Self::BearingsByHand => Instrument::Hand,
-            Self::RotorToHubEnd | Self::BelowBore | Self::DepthFiner => Instrument::Depth,
-            Self::SpacingTwice => Instrument::InsideCaliper,
-        }
+        WidthFiner => Micrometer,
     }
 }

@@ -1,6 +1,7 @@
 //! Facts and questions of a thread, a bolt.
 
-use super::{Fact, Instrument};
+use super::Fact;
+use super::instrument::asks;
 use crate::fact::facts;
 use crate::judge::ThreadSeen;
 use crate::quantity::{Length, Pitch};
@@ -52,28 +53,31 @@ facts! {
         /// How tight a bolt of a brake is.
         BoltTorque,
     }
+}
+
+asks! {
     /// What is asked of a thread, a bolt.
     ThreadAsk {
         /// What lies in the grooves.
-        Grooves,
+        Grooves => Eye,
         /// Pitch and hand.
-        PitchAndHand,
+        PitchAndHand => PitchGauge,
         /// What no gauge was tried on yet.
-        OtherGauges,
+        OtherGauges => ThreadGauges,
         /// All gauges again, once it is chased.
-        GaugesAgain { screw: bool },
+        GaugesAgain { screw: bool } => ThreadGauges,
         /// The flank engagement that is left.
-        EngagementLeft { screw: bool },
+        EngagementLeft { screw: bool } => Wires,
         /// The pitch diameter by the NOT GO gauge, or over wires.
-        NotGoOrWires,
+        NotGoOrWires => ThreadGauges,
         /// The pitch diameter, where the form of one thread is not known.
-        PitchDiameter,
+        PitchDiameter => Wires,
         /// The hole that the tap's maker names.
-        HoleOfTap,
+        HoleOfTap => Maker,
         /// The hole in two directions.
-        HoleTwice,
+        HoleTwice => Plug,
         /// Thickness of the mount, and depth of the thread behind it.
-        ThicknessAndThread,
+        ThicknessAndThread => Depth,
     }
 }
 
@@ -110,24 +114,6 @@ impl Fact {
     /// Whether it tells of two statements that cannot both be true.
     pub(crate) const fn is_contradiction(&self) -> bool {
         matches!(self, Self::Thread(ThreadFact::Contradiction { .. }))
-    }
-}
-
-impl ThreadAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::Grooves => Instrument::Eye,
-            Self::PitchAndHand => Instrument::PitchGauge,
-            Self::OtherGauges | Self::GaugesAgain { .. } | Self::NotGoOrWires => {
-                Instrument::ThreadGauges
-            }
-            Self::EngagementLeft { .. } | Self::PitchDiameter => Instrument::Wires,
-            Self::HoleOfTap => Instrument::Maker,
-            Self::HoleTwice => Instrument::Plug,
-            Self::ThicknessAndThread => Instrument::Depth,
-        }
     }
 }
 

@@ -8,8 +8,8 @@ use super::{Ask, Fact};
 use crate::Error;
 use crate::evidence::Text;
 use crate::fact::facts;
-use crate::identify::{Feature, Note};
-use crate::judge::{CuredAt, Instrument, Remedy};
+use crate::identify::{self, Feature, Identification, Note};
+use crate::judge::{CuredAt, Instrument, Remedy, asks};
 use crate::measure::Limits;
 use crate::plan::sheet::{Limited, PartDid};
 use crate::quantity::Length;
@@ -26,8 +26,8 @@ facts! {
         AtMost { on: Limited, most: Length, by: String },
         /// As the trade does it: the text of a row.
         Usual { says: Text },
-        /// Which standard it is, in the words of the identification.
-        Standard { said: String },
+        /// Which standard it is, as it was identified.
+        Standard { is: Box<Identification> },
         /// What an identification notes besides.
         Note { said: Note },
         /// The tables could not take what was asked.
@@ -50,29 +50,6 @@ facts! {
         Unguided { at: Place, cut: Operation, why: Box<Fact> },
         /// Nothing is cut there for now: what it waits for is asked at its place.
         Waits { at: Place, cut: Operation },
-    }
-    /// What is asked at any place.
-    CommonAsk {
-        /// Two statements of the sheet cannot both be true: which of them is?
-        WhichIsSo { of: Box<Fact>, with: Instrument },
-        /// The outside diameter where the bore is.
-        Outside,
-        /// The outside of the part.
-        PartOutside,
-        /// What a cut lacks.
-        ForCut { cut: Operation, at: Place, lacks: Reason },
-        /// A name that no table has.
-        WhatCalled { because: Error },
-        /// A reading that the tables could not take.
-        ReadAgain { because: Error },
-        /// It misses what it was believed to be by so much.
-        IsItReally { name: String, off: Length },
-        /// A reading that cannot be taken at its word.
-        Doubt { about: Feature, because: String },
-        /// The reading that tells most, and what it tells apart.
-        Tells { measure: Feature, apart: Vec<Text>, said: String },
-        /// No reading tells what is left apart.
-        WhatIsIt { left: Vec<Text>, said: String },
     }
     /// What is to be done at any place.
     CommonTask {
@@ -140,6 +117,32 @@ facts! {
     }
 }
 
+asks! {
+    /// What is asked at any place.
+    CommonAsk {
+        /// Two statements of the sheet cannot both be true: which of them is?
+        WhichIsSo { of: Box<Fact>, with: Instrument } => with.clone(),
+        /// The outside diameter where the bore is.
+        Outside => OutsideCaliper,
+        /// The outside of the part.
+        PartOutside => Micrometer,
+        /// What a cut lacks.
+        ForCut { cut: Operation, at: Place, lacks: Reason } => lacked(*cut, at, lacks),
+        /// A name that no table has.
+        WhatCalled { because: Error } => Sheet,
+        /// A reading that the tables could not take.
+        ReadAgain { because: Error } => Rule,
+        /// It misses what it was believed to be by so much.
+        IsItReally { name: String, off: Length } => Part,
+        /// A reading that cannot be taken at its word.
+        Doubt { because: identify::Doubt } => reads(because.about),
+        /// The reading that tells most, and what it tells apart.
+        Tells { measure: Feature, apart: Vec<Text> } => reads(*measure),
+        /// No reading tells what is left apart.
+        WhatIsIt { left: Vec<Text> } => Part,
+    }
+}
+
 /// How a part is meant to go in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(
@@ -157,26 +160,23 @@ pub enum GoesIn {
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(Reason, GoesIn, Error, Feature, Remedy, PartDid,);
+crate::fact::values_as_they_are!(
+    Reason,
+    GoesIn,
+    Error,
+    Feature,
+    Remedy,
+    PartDid,
+    identify::Doubt
+);
 
-impl CommonAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub fn with(&self) -> Instrument {
-        match self {
-            Self::WhichIsSo { with, .. } => with.clone(),
-            Self::Outside | Self::PartOutside => Instrument::OutsideCaliper,
-            Self::ForCut { cut, at, lacks } => match lacks {
-                Reason::MaterialUnknown => Instrument::Magnet,
-                Reason::TooClose { .. } => surveyed(*cut, at),
-                Reason::LimitUnknown { measure, .. } => measure.with(),
-                _ => Instrument::Maker,
-            },
-            Self::WhatCalled { .. } => Instrument::Sheet,
-            Self::ReadAgain { .. } => Instrument::Rule,
-            Self::IsItReally { .. } | Self::WhatIsIt { .. } => Instrument::Part,
-            Self::Doubt { about: read, .. } | Self::Tells { measure: read, .. } => reads(*read),
-        }
+/// With what is answered that a cut lacks.
+fn lacked(cut: Operation, at: &Place, lacks: &Reason) -> Instrument {
+    match lacks {
+        Reason::MaterialUnknown => Instrument::Magnet,
+        Reason::TooClose { .. } => surveyed(cut, at),
+        Reason::LimitUnknown { measure, .. } => measure.with(),
+        _ => Instrument::Maker,
     }
 }
 

@@ -4,7 +4,7 @@ use alloc::string::String;
 
 use crate::evidence::Text;
 use crate::fact::facts;
-use crate::judge::Instrument;
+use crate::judge::asks;
 use crate::measure::Reading;
 use crate::quantity::Length;
 use crate::standard::Place;
@@ -18,10 +18,6 @@ facts! {
         ProvedElsewhere { seat: Text, bore: Length },
         /// A seat is taken for what it is called; nothing proves it yet.
         TakenFor { seat: Text },
-        /// What came off on diameter by the readings.
-        CameOff { off: Reading },
-        /// After the work it reads as if metal had come on.
-        Grew { by: Length },
         /// The wall that outside and bore leave.
         Wall { left: Reading },
         /// The wall that is left when the bore is reamed as far as allowed.
@@ -125,53 +121,10 @@ facts! {
         /// A steerer that is too short for what stands on it.
         LessOnSteerer,
     }
-    /// What is asked at head tube, crown and steerer.
-    HeadAsk {
-        /// The bore, as found.
-        Bore,
-        /// The bore again, now bare.
-        BareBore,
-        /// What covers a bore.
-        BoreCoating,
-        /// What is left of its coating, and the bore again.
-        CoatingLeft,
-        /// Depth of the bore.
-        BoreDepth,
-        /// How deep the bore may be made.
-        DepthAllowed,
-        /// How far the cup goes in.
-        Insertion,
-        /// Gap between fork crown and head tube.
-        CrownGap,
-        /// Outside of the part that goes in.
-        PartOutside,
-        /// Which seat it is, where bore and part disagree.
-        WhichSeat { because: HeadFact },
-        /// Which bearing the frame was made for.
-        WhichBearing,
-        /// Heights of a face, for the parallelism of both.
-        FaceHeights,
-        /// Heights of both faces again.
-        FacesFiner,
-        /// Diameter of the crown-race seat.
-        CrownSeat,
-        /// The same, again and finer.
-        CrownSeatFiner,
-        /// What covers the crown-race seat.
-        CrownCoating,
-        /// Bore of the race.
-        Race,
-        /// Race and seat again, finer.
-        RaceFiner,
-        /// Length of the steerer.
-        SteererLength,
-    }
     /// What is to be done at head tube, crown and steerer.
     HeadTask {
         /// Ream a bore into its limits.
         Ream { at: Place, from: Length, to: Length },
-        /// Nothing is reamed where the last pass tore metal.
-        LeaveTorn { at: Place },
         /// Deepen a bore until its part goes in.
         Deepen { at: Place, insertion: Length },
         /// Take a coating off by hand, for a second time or not; down to metal or without scraping; a bearing lies there.
@@ -181,21 +134,45 @@ facts! {
     }
 }
 
-impl HeadAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::Bore | Self::BareBore | Self::Race | Self::RaceFiner => Instrument::BoreGauge,
-            Self::BoreCoating | Self::CoatingLeft | Self::CrownCoating => Instrument::Eye,
-            Self::BoreDepth | Self::Insertion => Instrument::Depth,
-            Self::DepthAllowed | Self::WhichBearing => Instrument::Maker,
-            Self::CrownGap => Instrument::Feeler,
-            Self::PartOutside | Self::CrownSeat | Self::CrownSeatFiner => Instrument::Micrometer,
-            Self::WhichSeat { .. } => Instrument::Part,
-            Self::FaceHeights | Self::FacesFiner => Instrument::DialAtPilot,
-            Self::SteererLength => Instrument::Rule,
-        }
+asks! {
+    /// What is asked at head tube, crown and steerer.
+    HeadAsk {
+        /// The bore, as found.
+        Bore => BoreGauge,
+        /// The bore again, now bare.
+        BareBore => BoreGauge,
+        /// What covers a bore.
+        BoreCoating => Eye,
+        /// What is left of its coating, and the bore again.
+        CoatingLeft => Eye,
+        /// Depth of the bore.
+        BoreDepth => Depth,
+        /// How deep the bore may be made.
+        DepthAllowed => Maker,
+        /// How far the cup goes in.
+        Insertion => Depth,
+        /// Gap between fork crown and head tube.
+        CrownGap => Feeler,
+        /// Which seat it is, where bore and part disagree.
+        WhichSeat { because: HeadFact } => Part,
+        /// Which bearing the frame was made for.
+        WhichBearing => Maker,
+        /// Heights of a face, for the parallelism of both.
+        FaceHeights => DialAtPilot,
+        /// Heights of both faces again.
+        FacesFiner => DialAtPilot,
+        /// Diameter of the crown-race seat.
+        CrownSeat => Micrometer,
+        /// The same, again and finer.
+        CrownSeatFiner => Micrometer,
+        /// What covers the crown-race seat.
+        CrownCoating => Eye,
+        /// Bore of the race.
+        Race => BoreGauge,
+        /// Race and seat again, finer.
+        RaceFiner => BoreGauge,
+        /// Length of the steerer.
+        SteererLength => Rule,
     }
 }
 

@@ -6,9 +6,9 @@ use alloc::string::String;
 use super::Fact;
 use crate::Error;
 use crate::evidence::Text;
-use crate::face::{Clock, Warning};
+use crate::face::{Clock, Closer, Warning};
 use crate::fact::facts;
-use crate::judge::Instrument;
+use crate::judge::{Instrument, asks};
 use crate::measure::{Outcome, Reading};
 use crate::quantity::{Angle, Length};
 use crate::standard::Place;
@@ -98,39 +98,6 @@ facts! {
         /// Nothing is cut at such a place.
         NothingCut,
     }
-    /// What is asked at brake mounts and faces.
-    MountAsk {
-        /// Which mount it is.
-        System,
-        /// Heights of a ring face, and for what.
-        Ring { why: Option<Box<Fact>> },
-        /// Heights of a mount.
-        Heights,
-        /// What the heights lack to be a survey.
-        NoSurvey { because: Error, with: Instrument },
-        /// Heights at the places of the first survey.
-        SamePlaces { with: Instrument },
-        /// What is left under a limit, where the surveys do not tell what came off.
-        WhatIsLeft,
-        /// Heights of a mount, finer.
-        Finer,
-        /// A face again, in this way.
-        FaceAgain { how: Text },
-        /// Whether paint is left on the flat.
-        PaintLeft,
-        /// What covers it, or what is left of that.
-        Coating { worked: bool },
-        /// Thickness, for the bolt or for its maker's limit.
-        Thickness { for_bolt: bool },
-        /// A size too close to its maker's limit.
-        LimitAgain { what: &'static str },
-        /// Clearance of the pads.
-        PadClearance,
-        /// Length of a pad.
-        PadLength,
-        /// The bolt that the caliper maker wants.
-        Bolt,
-    }
     /// What is to be done at brake mounts and faces.
     MountTask {
         /// Face a ring, and why; so many of the probed places are touched half way down.
@@ -148,23 +115,41 @@ facts! {
     }
 }
 
-impl MountAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub fn with(&self) -> Instrument {
-        match self {
-            Self::System | Self::Coating { .. } | Self::PaintLeft => Instrument::Eye,
-            Self::Ring { .. } | Self::FaceAgain { .. } => Instrument::DialAtPilot,
-            Self::Heights | Self::Finer => Instrument::DialAtAxle,
-            Self::NoSurvey { with, .. } | Self::SamePlaces { with } => with.clone(),
-            Self::Thickness { .. } | Self::WhatIsLeft => Instrument::OutsideCaliper,
-            Self::LimitAgain { .. } => Instrument::Micrometer,
-            Self::PadClearance => Instrument::Feeler,
-            Self::PadLength => Instrument::Rule,
-            Self::Bolt => Instrument::Sheet,
-        }
+asks! {
+    /// What is asked at brake mounts and faces.
+    MountAsk {
+        /// Which mount it is.
+        System => Eye,
+        /// Heights of a ring face, and for what.
+        Ring { why: Option<Box<Fact>> } => DialAtPilot,
+        /// Heights of a mount.
+        Heights => DialAtAxle,
+        /// What the heights lack to be a survey.
+        NoSurvey { because: Error, with: Instrument } => with.clone(),
+        /// Heights at the places of the first survey.
+        SamePlaces { with: Instrument } => with.clone(),
+        /// What is left under a limit, where the surveys do not tell what came off.
+        WhatIsLeft => OutsideCaliper,
+        /// Heights of a mount, finer.
+        Finer => DialAtAxle,
+        /// A face again, in this way.
+        FaceAgain { how: Closer } => DialAtPilot,
+        /// Whether paint is left on the flat.
+        PaintLeft => Eye,
+        /// What covers it, or what is left of that.
+        Coating { worked: bool } => Eye,
+        /// Thickness, for the bolt or for its maker's limit.
+        Thickness { for_bolt: bool } => OutsideCaliper,
+        /// A size too close to its maker's limit.
+        LimitAgain { what: &'static str } => Micrometer,
+        /// Clearance of the pads.
+        PadClearance => Feeler,
+        /// Length of a pad.
+        PadLength => Rule,
+        /// The bolt that the caliper maker wants.
+        Bolt => Sheet,
     }
 }
 
 #[cfg(feature = "serde")]
-crate::fact::values_as_they_are!(Clock, Warning);
+crate::fact::values_as_they_are!(Clock, Warning, Closer);

@@ -3,7 +3,6 @@
 use alloc::string::String;
 
 use crate::fact::facts;
-use crate::judge::Instrument;
 use crate::measure::Reading;
 use crate::quantity::Length;
 use crate::standard::Place;
@@ -13,19 +12,14 @@ facts! {
     RoundFact {
         /// The bore as it was read, so many times; after the work, or before.
         Bore { after_work: bool, count: usize },
-        /// So much came off.
+        /// So much came off on diameter by the readings.
         CameOff { off: Reading },
-        /// It reads narrower than before the work.
-        Narrower { by: Length },
+        /// After the work it reads as if metal had come on.
+        Grew { by: Length },
         /// A maker's greatest bore, which stops a cut.
         AtMost { most: Length, by: String },
         /// What is to be written down when a coating was taken out by hand.
         CoatingLeft,
-    }
-    /// What is asked of a bore that takes a part.
-    RoundAsk {
-        /// The outside of the part.
-        PartOutside,
     }
     /// What is to be done at a bore that takes a part.
     RoundTask {
@@ -33,15 +27,5 @@ facts! {
         Clean { at: Place, laminate: bool },
         /// It is not reamed again: the last pass tore it.
         Torn { at: Place },
-    }
-}
-
-impl RoundAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::PartOutside => Instrument::Micrometer,
-        }
     }
 }

@@ -4,7 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use crate::fact::facts;
-use crate::judge::Instrument;
+use crate::judge::asks;
 use crate::quantity::Length;
 
 facts! {
@@ -49,17 +49,6 @@ facts! {
         /// A carbon post meets no edge.
         NoEdge,
     }
-    /// What is asked at the seat tube.
-    SeatTubeAsk {
-        /// The bore at two depths, in two directions at each.
-        Bore,
-        /// The bore again, cleaned and looked at.
-        BoreClean,
-        /// How deep the bore is clear.
-        ClearDepth,
-        /// Which of these sizes it is, by a post or plug.
-        WhichSize { agree: Vec<String> },
-    }
     /// What is to be done at the seat tube.
     SeatTubeTask {
         /// It is reamed to this size.
@@ -67,14 +56,16 @@ facts! {
     }
 }
 
-impl SeatTubeAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::Bore | Self::BoreClean => Instrument::InsideCaliper,
-            Self::ClearDepth => Instrument::Depth,
-            Self::WhichSize { .. } => Instrument::Plug,
-        }
+asks! {
+    /// What is asked at the seat tube.
+    SeatTubeAsk {
+        /// The bore at two depths, in two directions at each.
+        Bore => InsideCaliper,
+        /// The bore again, cleaned and looked at.
+        BoreClean => InsideCaliper,
+        /// How deep the bore is clear.
+        ClearDepth => Depth,
+        /// Which of these sizes it is, by a post or plug.
+        WhichSize { agree: Vec<String> } => Plug,
     }
 }

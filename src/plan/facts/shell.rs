@@ -3,7 +3,7 @@
 use alloc::string::String;
 
 use crate::fact::facts;
-use crate::judge::Instrument;
+use crate::judge::asks;
 use crate::measure::Limits;
 use crate::quantity::Length;
 use crate::thread::{Hand, Side};
@@ -58,35 +58,6 @@ facts! {
         /// A reamer that finishes inside these limits.
         Reamer { within: Limits },
     }
-    /// What is asked at the bottom-bracket shell.
-    ShellAsk {
-        /// What names it: thread, pitch, bore, width, hands.
-        Names,
-        /// Which of two it is.
-        WhichOf { one: String, other: String },
-        /// Which hand a side has.
-        Hand,
-        /// The bore, in two directions at each end.
-        Bore,
-        /// The bore, where no paint lies.
-        BareBore,
-        /// What the frame maker allows the bore to be.
-        BoreLimits,
-        /// The outside.
-        Outside,
-        /// The width at three places.
-        Width,
-        /// The width, finer: it lies too close to this limit.
-        FinerWidth { limit: Length },
-        /// The crank, and so its window.
-        Crank,
-        /// Heights of a face all round.
-        Heights,
-        /// Heights of both faces, finer.
-        FinerHeights,
-        /// How square a face must be, where the two are out of parallel by this.
-        Squareness { out_by: Length },
-    }
     /// What is to be done at the bottom-bracket shell.
     ShellTask {
         /// Its bores are reamed to between these, or to the lower one.
@@ -94,20 +65,34 @@ facts! {
     }
 }
 
-impl ShellAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::Names => Instrument::PitchGauge,
-            Self::WhichOf { .. } => Instrument::Part,
-            Self::Hand => Instrument::Eye,
-            Self::Bore | Self::BareBore => Instrument::BoreGauge,
-            Self::BoreLimits | Self::Squareness { .. } => Instrument::Maker,
-            Self::Outside | Self::Width => Instrument::OutsideCaliper,
-            Self::FinerWidth { .. } => Instrument::Micrometer,
-            Self::Crank => Instrument::Sheet,
-            Self::Heights | Self::FinerHeights => Instrument::DialAtPilot,
-        }
+asks! {
+    /// What is asked at the bottom-bracket shell.
+    ShellAsk {
+        /// What names it: thread, pitch, bore, width, hands.
+        Names => PitchGauge,
+        /// Which of two it is.
+        WhichOf { one: String, other: String } => Part,
+        /// Which hand a side has.
+        Hand => Eye,
+        /// The bore, in two directions at each end.
+        Bore => BoreGauge,
+        /// The bore, where no paint lies.
+        BareBore => BoreGauge,
+        /// What the frame maker allows the bore to be.
+        BoreLimits => Maker,
+        /// The outside.
+        Outside => OutsideCaliper,
+        /// The width at three places.
+        Width => OutsideCaliper,
+        /// The width, finer: it lies too close to this limit.
+        FinerWidth { limit: Length } => Micrometer,
+        /// The crank, and so its window.
+        Crank => Sheet,
+        /// Heights of a face all round.
+        Heights => DialAtPilot,
+        /// Heights of both faces, finer.
+        FinerHeights => DialAtPilot,
+        /// How square a face must be, where the two are out of parallel by this.
+        Squareness { out_by: Length } => Maker,
     }
 }

@@ -4,7 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use crate::fact::facts;
-use crate::judge::Instrument;
+use crate::judge::asks;
 use crate::measure::{Limits, Reading};
 use crate::quantity::{Length, Pitch};
 use crate::standard::ThreadedPart;
@@ -52,23 +52,6 @@ facts! {
         /// This part runs in by hand.
         RunsIn { part: ThreadedPart },
     }
-    /// What is asked at threads.
-    ThreadAsk {
-        /// Whether a part or gauge goes through.
-        Go,
-        /// Whether NOT GO or another part is loose too.
-        NotGo,
-        /// The hole.
-        Hole { wanted: Limits },
-        /// The pitch.
-        Pitch { painted: bool },
-        /// The hand.
-        Hand,
-        /// Whether it is a thread that no table lists there.
-        ReallyThis { size: ThreadSize },
-        /// Which thread it is, since what the readings name has none in the tables.
-        Which { code: String },
-    }
     /// What is to be done at threads.
     ThreadTask {
         /// Put in another part: it lost metal, or it is crossed.
@@ -88,17 +71,23 @@ facts! {
     }
 }
 
-impl ThreadAsk {
-    /// With what it is answered.
-    #[must_use]
-    pub const fn with(&self) -> Instrument {
-        match self {
-            Self::Go | Self::ReallyThis { .. } | Self::Which { .. } => Instrument::Part,
-            Self::NotGo => Instrument::ThreadGauges,
-            Self::Hole { .. } => Instrument::Plug,
-            Self::Pitch { .. } => Instrument::PitchGauge,
-            Self::Hand => Instrument::Eye,
-        }
+asks! {
+    /// What is asked at threads.
+    ThreadAsk {
+        /// Whether a part or gauge goes through.
+        Go => Part,
+        /// Whether NOT GO or another part is loose too.
+        NotGo => ThreadGauges,
+        /// The hole.
+        Hole { wanted: Limits } => Plug,
+        /// The pitch.
+        Pitch { painted: bool } => PitchGauge,
+        /// The hand.
+        Hand => Eye,
+        /// Whether it is a thread that no table lists there.
+        ReallyThis { size: ThreadSize } => Part,
+        /// Which thread it is, since what the readings name has none in the tables.
+        Which { code: String } => Part,
     }
 }
 

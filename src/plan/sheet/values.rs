@@ -8,7 +8,7 @@ use alloc::vec::Vec;
 use crate::ErrorKind;
 use crate::measure::{Reading, Spot, Surface};
 use crate::quantity::{Angle, Length, parse_length, positive};
-use crate::read::{Context, Read, ReadBy, Shape, Tree, reading, text};
+use crate::read::{Context, Read, ReadBy, Shape, Tree, reading, text, text_shape};
 
 /// The form of the sheet that this library reads.
 pub const SHEET_FORMAT: u32 = 1;
@@ -136,8 +136,8 @@ fn placeless<T>(problem: &'static str, example: &str, context: &mut Context<'_>)
 }
 
 impl Read for FacePoint {
-    const SHAPE: Shape = Shape::Text {
-        what: "a height with its direction, such as `45 deg: 0.03 mm`; outwards positive, clockwise from twelve o'clock seen from outside",
+    const SHAPE: Shape = text_shape! {
+        /// a height with its direction, such as `45 deg: 0.03 mm`; outwards positive, clockwise from twelve o'clock seen from outside
     };
     fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Self> {
         const EXAMPLE: &str = "45 deg: 0.03 mm";
@@ -155,8 +155,8 @@ impl Read for FacePoint {
 }
 
 impl Read for MountPoint {
-    const SHAPE: Shape = Shape::Text {
-        what: "a height with its place, such as `10 mm along, 5 mm across: 0.03 mm`; outwards positive, across towards the wheel",
+    const SHAPE: Shape = text_shape! {
+        /// a height with its place, such as `10 mm along, 5 mm across: 0.03 mm`; outwards positive, across towards the wheel
     };
     fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<Self> {
         const EXAMPLE: &str = "10 mm along, 5 mm across: 0.03 mm";

@@ -2,14 +2,10 @@
 
 macro_rules! sheet_words {
     ($( $(#[$doc:meta])* $name:ident { $( $(#[$variant_doc:meta])* $variant:ident $(= $alias:literal)? ),* $(,)? } )*) => {$(
-        $(#[$doc])*
-        #[derive(
-            Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, strum::Display, strum::EnumString, strum::EnumIter,
-            strum::IntoStaticStr,
-        )]
-        #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "snake_case"))]
-        #[strum(serialize_all = "snake_case")]
-        pub enum $name { $( $(#[$variant_doc])* $variant ),* }
+        $crate::fact::closed_words! {
+            $(#[$doc])*
+            $name { $( $(#[$variant_doc])* $variant ),* }
+        }
         $crate::read::words!($name);
     )*};
 }

@@ -272,7 +272,7 @@ impl Worded for BoreFact {
             Self::OverCoat { .. } | Self::CoatOnIt { .. } | Self::MaskBefore => "coating",
             Self::DepthAsked { .. } => "depth asked for",
             Self::ByRules { .. } | Self::ShortPost => "insertion",
-            Self::ClearTo { .. } => "room for the post",
+            Self::ClearTo { .. } => "room for post",
             Self::NoPostFits | Self::NominalPosts => "seatposts",
             Self::InsideOfTube { .. } => "inside of the tube",
             Self::SteererNamesNoBore => "steerer",

@@ -7,14 +7,14 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use crate::fact::Worded;
-use crate::judge::{Contradiction, ThreadAsk, ThreadFact, ThreadSeen, side_words};
+use crate::judge::{Contradiction, ThreadAsk, ThreadFact, ThreadSeen};
 use crate::quantity::{in_mm, to_mm};
 use crate::thread::Side;
 
 /// `drive side, pitch`, or `pitch` where there are no sides.
 fn on_side(on: Option<Side>, what: &'static str) -> Cow<'static, str> {
     on.map_or(Cow::Borrowed(what), |on| {
-        format!("{}, {what}", side_words(on)).into()
+        format!("{}, {what}", on.words()).into()
     })
 }
 

@@ -96,7 +96,7 @@ impl fmt::Display for CommonFact {
                 write!(f, "{} at most {} ({by})", limited(*on), in_mm(*most))
             }
             Self::Usual { says } => f.write_str(says),
-            Self::Standard { said } => f.write_str(said),
+            Self::Standard { is } => fmt::Display::fmt(is, f),
             Self::Note { said } => fmt::Display::fmt(said, f),
             Self::NotIdentified { because } => write!(f, "{because}"),
             Self::TakenAs { code, share } => write!(
@@ -213,7 +213,7 @@ impl fmt::Display for CommonAsk {
         match self {
             Self::WhichIsSo { of, .. } => write!(f, "which of the two is so? {of}"),
             Self::Outside => f.write_str("the outside diameter there"),
-            Self::PartOutside => f.write_str("the outside of the part"),
+            Self::PartOutside => f.write_str("outside diameter of the part where it will sit"),
             Self::ForCut { cut, at, lacks } => lacking(f, *cut, at, lacks),
             Self::WhatCalled { because } => write!(f, "what is it called? {}", because.remedy()),
             Self::ReadAgain { because } => f.write_str(because.remedy()),
@@ -221,7 +221,7 @@ impl fmt::Display for CommonAsk {
                 f,
                 "is it really {name}? Look for traces of a thread or a sleeve, try the mating part, measure again in other places"
             ),
-            Self::Doubt { about, .. } => write!(f, "{} again", about.words()),
+            Self::Doubt { because } => write!(f, "{} again", because.about.words()),
             Self::Tells { measure, .. } => f.write_str(measure.words()),
             Self::WhatIsIt { left, .. } if left.is_empty() => {
                 f.write_str("what is it? The tables hold nothing that agrees")
@@ -244,17 +244,17 @@ impl Worded for CommonAsk {
             }
             Self::ForCut { lacks, .. } => format!("{lacks}").into(),
             Self::Outside => "the wall that is left decides".into(),
-            Self::PartOutside => "how tight the part sits decides".into(),
+            Self::PartOutside => "the fit cannot be judged without it".into(),
             Self::WhatCalled { because } | Self::ReadAgain { because } => String::from(because.problem()).into(),
             Self::IsItReally { name, off } => format!(
                 "it misses {name} by {}: either it is something else, or it is {name} and out of its limits",
                 in_mm(*off)
             )
             .into(),
-            Self::Doubt { because, .. } => because.clone().into(),
-            Self::Tells { apart, said, .. } if apart.is_empty() => said.clone().into(),
+            Self::Doubt { because } => because.words().into(),
+            Self::Tells { apart, .. } if apart.is_empty() => "nothing read so far names it".into(),
             Self::Tells { apart, .. } => format!("it would tell {} apart best", apart.join(", ")).into(),
-            Self::WhatIsIt { said, .. } => said.clone().into(),
+            Self::WhatIsIt { .. } => "nothing is cut before it has a name".into(),
         }
     }
 }

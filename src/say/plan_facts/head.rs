@@ -1,7 +1,6 @@
 //! Facts, questions and tasks of head tube, crown and steerer in words.
 
 use alloc::borrow::Cow;
-use core::cmp::Ordering;
 use core::fmt;
 
 use crate::fact::Worded;
@@ -22,9 +21,6 @@ impl fmt::Display for HeadFact {
             Self::Proved { seat } => return write!(f, "{seat}: proved by a gauge or its part"),
             Self::ProvedElsewhere { seat, bore } => return write!(f, "{seat} was proved there, and a bore of {} is none", in_mm(*bore)),
             Self::TakenFor { seat } => return write!(f, "taken for {seat}, as it is called: a label proves nothing, so it is read on bare metal first"),
-            Self::CameOff { off } if off.sure_sign() == Ordering::Equal => "nothing that these readings can see came off",
-            Self::CameOff { off } => return known(f, off, "on diameter"),
-            Self::Grew { by } => return write!(f, "it reads as if {} had come on in the work: measured elsewhere, or not clean", in_mm(*by)),
             Self::Wall { left } => return known(f, left, "now: half of outside less bore"),
             Self::WallReamed { left } => return write!(f, "wall left: {}, half of outside less bore; builders use 0.9 to 1.1 mm, a least wall is not published", in_mm(*left)),
             Self::CrownGap { gap } => return write!(f, "{gap}; no number is published"),
@@ -89,7 +85,6 @@ impl Worded for HeadFact {
             Self::Proved { .. } | Self::ProvedElsewhere { .. } | Self::TakenFor { .. } => {
                 "which standard"
             }
-            Self::CameOff { .. } | Self::Grew { .. } => "what came off",
             Self::Wall { .. } | Self::WallReamed { .. } | Self::WallTooThin => "wall",
             Self::CrownGap { .. } | Self::HalfCrownGap | Self::OtherLowerCup => "gap to the crown",
             Self::NoVerdict { .. } | Self::CupOfSize => "fit",
@@ -143,7 +138,6 @@ impl fmt::Display for HeadAsk {
             Self::DepthAllowed => "how deep may the bore be made (`bore_depth`)? What lies below it: butt, gusset, bonded part",
             Self::Insertion => "how far the cup at hand goes in, below its flange",
             Self::CrownGap => "gap between fork crown and head tube, fork fitted",
-            Self::PartOutside => "outside diameter of the part where it will sit",
             Self::WhichSeat { .. } => "which seat is it? Try the part by hand, look for a shoulder or a chamfer that a bearing lies on",
             Self::WhichBearing => "which bearing was the frame made for?",
             Self::FaceHeights => "heights of the face at 5, 7 or 9 places all round, with its inner, outer and probe radius",
@@ -178,7 +172,6 @@ impl Worded for HeadAsk {
             Self::CrownGap => {
                 "a maker limits it, or a cut takes it away; while it is unknown nothing is shown to be allowed"
             }
-            Self::PartOutside => "the fit cannot be judged without it",
             Self::WhichSeat { because } => {
                 return alloc::format!("{because}, and only the bore says so").into();
             }
@@ -203,7 +196,6 @@ impl fmt::Display for HeadTask {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Ream { at, from, to } => write!(f, "Ream the {} to between {} and {}", at.words(), in_mm(*from), in_mm(*to)),
-            Self::LeaveTorn { at } => write!(f, "Do not ream the {}: the last pass tore it", at.words()),
             Self::Deepen { at, insertion } => write!(f, "Deepen the bore of the {} until the cup goes in {}", at.words(), in_mm(*insertion)),
             Self::Clean { at, again, to_metal, .. } => {
                 let out = if *at == Place::Crown { "off" } else { "out of" };
@@ -220,9 +212,6 @@ impl Worded for HeadTask {
     fn why(&self) -> Cow<'static, str> {
         Cow::Borrowed(match self {
             Self::Ream { .. } => "the bore is too small for the part it is meant for",
-            Self::LeaveTorn { .. } => {
-                "torn metal is cut again only with another reamer or another hand"
-            }
             Self::Deepen { .. } => "the cup is longer than its bore",
             Self::Clean { bearing: true, .. } => {
                 "paint under a bearing lets it rock; scraping the seat does the same"

@@ -244,7 +244,7 @@ impl fmt::Display for MountAsk {
             Self::SamePlaces { .. } => "heights again at the places of the first survey",
             Self::WhatIsLeft => "measure what is left",
             Self::Finer => "heights of both faces again, finer, and as far apart as the faces allow",
-            Self::FaceAgain { how } => how,
+            Self::FaceAgain { how } => return fmt::Display::fmt(how, f),
             Self::PaintLeft => {
                 "is paint left anywhere on the flat? Ink it, and write what is left of the coating as a pass"
             }

@@ -4,17 +4,20 @@ use alloc::borrow::Cow;
 use core::fmt;
 
 use crate::fact::Worded;
-use crate::plan::{RoundAsk, RoundFact, RoundTask};
+use crate::plan::{RoundFact, RoundTask};
 use crate::quantity::in_mm;
 
 impl fmt::Display for RoundFact {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Bore { .. } => f.write_str("bore"),
-            Self::CameOff { off } => write!(f, "{off} on diameter at the narrowest place"),
-            Self::Narrower { by } => write!(
+            Self::CameOff { off } if off.sure_sign().is_eq() => {
+                f.write_str("nothing that these readings can see came off")
+            }
+            Self::CameOff { off } => write!(f, "{off} on diameter"),
+            Self::Grew { by } => write!(
                 f,
-                "the bore reads {} narrower than before the work: measured elsewhere, or not clean",
+                "it reads as if {} had come on in the work: measured elsewhere, or not clean",
                 in_mm(*by)
             ),
             Self::AtMost { most, by } => write!(f, "bore at most {} ({by})", in_mm(*most)),
@@ -32,35 +35,18 @@ impl Worded for RoundFact {
                 after_work: true, ..
             } => "bore after the work",
             Self::Bore { .. } => "bore as found",
-            Self::CameOff { .. } => "what came off",
-            Self::Narrower { .. } | Self::AtMost { .. } => "bore",
+            Self::CameOff { .. } | Self::Grew { .. } => "what came off",
+            Self::AtMost { .. } => "bore",
             Self::CoatingLeft => "coating",
         })
     }
     fn size_count(&self) -> Option<usize> {
         match self {
             Self::Bore { count, .. } => Some(*count),
-            Self::CameOff { .. }
-            | Self::Narrower { .. }
-            | Self::AtMost { .. }
-            | Self::CoatingLeft => None,
+            Self::CameOff { .. } | Self::Grew { .. } | Self::AtMost { .. } | Self::CoatingLeft => {
+                None
+            }
         }
-    }
-}
-
-impl fmt::Display for RoundAsk {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::PartOutside => "outside diameter of the part where it will sit",
-        })
-    }
-}
-
-impl Worded for RoundAsk {
-    fn why(&self) -> Cow<'static, str> {
-        Cow::Borrowed(match self {
-            Self::PartOutside => "the fit cannot be judged without it",
-        })
     }
 }
 
