@@ -14,9 +14,9 @@ use std::io::Read;
 use std::path::Path;
 use std::process::ExitCode;
 
-use framegauge::plan::{FrameSheet, Picture, pictures, prepare_with, record};
+use framegauge::plan::{FrameSheet, prepare_with, record};
 use framegauge::read::Tree;
-use framegauge::say;
+use framegauge::say::{self, Picture, pictures};
 use framegauge::standard::{Place, ShopRows, Tables};
 use framegauge::{Error, ErrorKind};
 use support::{Answer, Words, answer};

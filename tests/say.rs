@@ -3,9 +3,9 @@
 
 use std::fs;
 
-use framegauge::plan::{FrameSheet, Plan, pictures, prepare, record};
+use framegauge::plan::{FrameSheet, Plan, prepare, record};
 use framegauge::read::Tree;
-use framegauge::say;
+use framegauge::say::{self, pictures};
 use framegauge::standard::{Place, Tables};
 use strum::IntoEnumIterator;
 

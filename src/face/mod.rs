@@ -20,12 +20,10 @@ mod clock;
 mod compare;
 mod decision;
 mod depth;
-mod drawing;
 mod ends;
 mod form;
 mod kernel;
 mod pads;
-mod page;
 mod plane;
 mod ring;
 mod sampling;
@@ -76,4 +74,3 @@ pub use widths::{WidthReading, WidthShape, WidthSurvey};
 pub use zone::{Certificate, ContactPattern, MinimumZone, minimum_zone};
 
 pub(crate) use decision::Closer;
-pub(crate) use page::Page;

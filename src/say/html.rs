@@ -6,8 +6,9 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::bench::{Bench, Job};
+use super::drawing::Picture;
 use crate::evidence::escaped;
-use crate::plan::{Picture, PlaceReport, Plan};
+use crate::plan::{PlaceReport, Plan};
 
 /// How both pages look on paper and on a screen, without a colour that carries meaning.
 const STYLE: &str = "\

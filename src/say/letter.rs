@@ -5,10 +5,11 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::amounts::two_to;
+use super::drawing::Picture;
 use super::html::{document, items, tag};
 use super::text::{Paper, cell, count, list};
 use crate::measure::{Outcome, Reading};
-use crate::plan::{Caution, Found, Picture, Record, RecordEntry, State};
+use crate::plan::{Caution, Found, Record, RecordEntry, State};
 
 /// The letter before it is set.
 struct Letter {

@@ -3,6 +3,7 @@
 mod amounts;
 mod bench;
 mod blank;
+mod drawing;
 mod face;
 mod fit;
 mod ground;
@@ -21,6 +22,7 @@ mod work;
 
 pub use bench::bench;
 pub use blank::blank;
+pub use drawing::{Picture, Sight, When, pictures};
 pub use html::page;
 pub(crate) use judge::from_to;
 pub use letter::{letter, markdown, record};
