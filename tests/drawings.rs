@@ -106,6 +106,12 @@ fn labels_of_rings_never_touch() {
                     .drawing(&Sight::default(), mm(0.1), &Allowance::default())
                     .unwrap();
                 nothing_touches(&what, &svg);
+                for hour in ["12", "3", "6", "9"] {
+                    assert!(
+                        svg.contains(&format!(">{hour}</text>")),
+                        "{what}: {hour} o'clock"
+                    );
+                }
                 // What stands in no figure is told below it.
                 if readings(&svg) < count * radii.len() {
                     assert!(svg.contains("No room beside the mark"), "{what}");

@@ -48,8 +48,8 @@ impl RingSurvey {
         let marks = self.marks(level);
         let mut room = Room::new(Area::around((0.0, 0.0), WIDTH / 2.0 - 3.0, WIDTH / 2.0));
         marks.iter().for_each(|mark| room.take(mark.area()));
-        self.numerals(&mut room);
         let left_out = self.heights(&mut room, &marks);
+        self.numerals(&mut room);
 
         let title = sight.title("Face");
         let mut page = Page::new();
@@ -147,7 +147,10 @@ impl RingSurvey {
         for (index, mark) in marks.iter().enumerate() {
             let words = height(mark.z, self.reading_error());
             // A little to the side where its own direction is taken.
-            let angles = [0.0, 0.05, -0.05, 0.1, -0.1, 0.15, -0.15].map(|by| mark.angle + by);
+            let angles = [
+                0.0, 0.07, -0.07, 0.14, -0.14, 0.21, -0.21, 0.28, -0.28, 0.35, -0.35,
+            ]
+            .map(|by| mark.angle + by);
             let inside = |far: usize| {
                 let words = &words;
                 angles
