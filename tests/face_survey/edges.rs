@@ -262,7 +262,7 @@ fn probes_in_one_spot_still_have_a_tilt() {
     assert!(apart.value < 1e-9);
 }
 
-/// A line of a drawing is 140 mm long, which is 68 letters of 3.4 mm, 0.6 of that wide.
+/// A line of a drawing is 145 mm long, which is 71 letters of 3.4 mm, 0.6 of that wide.
 #[test]
 fn long_notes_are_wrapped_between_words() {
     let drawn = |letters: usize| {
@@ -279,5 +279,5 @@ fn long_notes_are_wrapped_between_words() {
             .unwrap()
             .contains(" limit)<")
     };
-    assert!(drawn(68) && !drawn(69));
+    assert!(drawn(71) && !drawn(72));
 }

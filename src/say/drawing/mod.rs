@@ -11,7 +11,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::amounts::{at_most, two};
+use super::amounts::{at_least, at_most, two};
 use super::text::capital;
 use crate::Error;
 use crate::face::{Caps, LimitName};
@@ -117,6 +117,15 @@ fn figure(length: Length, u: Length) -> String {
         format!("{:.3}", settled_mm(length) + 0.0)
     } else {
         two(length)
+    }
+}
+
+/// A depth of cut, as the step of a plan says it: never less than is needed.
+fn deep(depth: Length, u: Length) -> String {
+    if settled_below(u, mm(0.0025)) {
+        figure(depth, u)
+    } else {
+        format!("{:.2}", at_least(depth) + 0.0)
     }
 }
 

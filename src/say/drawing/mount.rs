@@ -6,13 +6,13 @@ use alloc::vec::Vec;
 
 use super::page::{Page, WIDTH, mark_area, n};
 use super::room::{Area, Room, Spot, half_width};
-use super::{Sight, figure, height, limits, scale, without_room};
+use super::{Sight, deep, figure, height, limits, scale, without_room};
 use crate::Error;
 use crate::face::{Caps, LimitName, PadSurvey, Point, cutter_plane};
 use crate::quantity::{Length, mm};
 
 /// How far a land is drawn beyond its outermost points.
-const BEYOND: (f64, f64) = (8.0, 7.5);
+const BEYOND: (f64, f64) = (8.0, 8.2);
 
 /// A land of the mount: the points that belong together, and what it is called where the survey names it.
 struct Land {
@@ -177,7 +177,7 @@ impl PadSurvey {
         alloc::vec![
             format!(
                 "When the cutter stands {} mm below the highest point, it has touched {touched} of {} probed points",
-                figure(depth, self.u),
+                deep(depth, self.u),
                 self.points.len()
             ),
             format!("To touch all of them: {} mm", figure(self.range(), self.u)),
@@ -245,6 +245,9 @@ fn below(land: &Area, name: &str) -> impl Iterator<Item = Spot> + use<> {
 /// Spots about a mark: above, below, right and left of it, then aslant, then farther away.
 fn about(at: Spot, words: &str, size: f64) -> impl Iterator<Item = Spot> + use<> {
     const ASLANT: f64 = core::f64::consts::FRAC_1_SQRT_2;
+    // 22.5 degrees.
+    const FLAT: f64 = 0.383;
+    const STEEP: f64 = 0.924;
     let ways = [
         (0.0, -1.0),
         (0.0, 1.0),
@@ -254,10 +257,18 @@ fn about(at: Spot, words: &str, size: f64) -> impl Iterator<Item = Spot> + use<>
         (-ASLANT, -ASLANT),
         (ASLANT, ASLANT),
         (-ASLANT, ASLANT),
+        (FLAT, -STEEP),
+        (-FLAT, -STEEP),
+        (FLAT, STEEP),
+        (-FLAT, STEEP),
+        (STEEP, -FLAT),
+        (-STEEP, -FLAT),
+        (STEEP, FLAT),
+        (-STEEP, FLAT),
     ];
     let wide = half_width(words, size);
     (0..30_u8).flat_map(move |step| {
-        let far = 3.2 + f64::from(step) * 2.0;
+        let far = 3.4 + f64::from(step) * 2.0;
         ways.into_iter()
             .map(move |(x, y)| (at.0 + x * (far + wide), at.1 + y * (far + size / 2.0)))
     })

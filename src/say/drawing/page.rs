@@ -18,6 +18,7 @@ pub(super) struct Page {
 pub(super) const WIDTH: f64 = 160.0;
 const MARGIN: f64 = 8.0;
 const INDENT: f64 = 4.0;
+const RIGHT: f64 = 3.0;
 
 /// Two decimals of a millimetre on paper are finer than print.
 pub(super) fn n(value: f64) -> f64 {
@@ -128,7 +129,7 @@ pub(super) fn letters(words: &str) -> f64 {
 
 /// Breaks a line between words, and a word that is longer than the paper is wide.
 fn wrapped(line: &str, size: f64) -> Vec<String> {
-    let fits = |words: &str| letters(words) * 0.6 * size <= WIDTH - 2.0 * MARGIN - INDENT;
+    let fits = |words: &str| letters(words) * 0.6 * size <= WIDTH - MARGIN - INDENT - RIGHT;
     let mut parts: Vec<String> = Vec::new();
     for word in line.split_whitespace() {
         let joined = parts.last().map(|part| format!("{part} {word}"));

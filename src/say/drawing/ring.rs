@@ -8,7 +8,7 @@ use core::fmt::Write;
 
 use super::page::{Page, WIDTH, n};
 use super::room::{Area, Room, Spot, half_width};
-use super::{Sight, figure, height, limits, scale, without_room};
+use super::{Sight, deep, figure, height, limits, scale, without_room};
 use crate::Error;
 use crate::face::{Caps, LimitName, RingSurvey};
 use crate::quantity::{Length, to_mm};
@@ -48,8 +48,14 @@ impl RingSurvey {
         let marks = self.marks(level);
         let mut room = Room::new(Area::around((0.0, 0.0), WIDTH / 2.0 - 3.0, WIDTH / 2.0));
         marks.iter().for_each(|mark| room.take(mark.area()));
-        let left_out = self.heights(&mut room, &marks);
-        self.numerals(&mut room);
+        let bare = room.clone();
+        let mut left_out = self.heights(&mut room, &marks);
+        if !self.numerals(&mut room) {
+            // The hours first, then: a height can stand farther off than they.
+            room = bare;
+            self.numerals(&mut room);
+            left_out = self.heights(&mut room, &marks);
+        }
 
         let title = sight.title("Face");
         let mut page = Page::new();
@@ -127,14 +133,29 @@ impl RingSurvey {
         probes.enumerate().map(mark).collect()
     }
 
-    /// The hours, just inside the ring or else outside the profile.
-    fn numerals(&self, room: &mut Room) {
+    /// The hours: all at one distance from the middle, inside the ring or else outside the profile; where they find no such
+    /// distance, each where there is room. `false` where one finds none.
+    fn numerals(&self, room: &mut Room) -> bool {
         const SIZE: f64 = 4.2;
-        for (hour, name) in [(0.0, "12"), (3.0, "3"), (6.0, "6"), (9.0, "9")] {
-            let angle = hour * TAU / 12.0;
-            let spots = self.inside(angle, name, SIZE).take(6);
-            room.label(None, spots.chain(outside(angle, name, SIZE)), SIZE, name);
-        }
+        let edge = to_mm(self.face().inner().length()) * self.paper() - 4.5;
+        let inside = (0..30_u8).map(|step| edge - f64::from(step) * 0.75);
+        let outside = (0..30_u8).map(|step| PROFILE.0 + PROFILE.1 + 5.0 + f64::from(step) * 0.75);
+        let radii = inside.take_while(|radius| *radius > 4.0).chain(outside);
+        let hours = [(0.0, "12"), (3.0, "3"), (6.0, "6"), (9.0, "9")];
+        let spot = |radius: f64, hour: f64| polar(radius, hour * TAU / 12.0);
+        let free = |radius: f64| {
+            let mut all = hours.iter();
+            all.all(|(hour, name)| room.is_free(spot(radius, *hour), SIZE, name))
+        };
+        let common = radii.clone().find(|radius| free(*radius));
+        hours.into_iter().all(|(hour, name)| {
+            let own = common.or_else(|| {
+                let mut radii = radii.clone();
+                radii.find(|r| room.is_free(spot(*r, hour), SIZE, name))
+            });
+            let spot = own.map(|radius| spot(radius, hour));
+            room.label(None, spot.into_iter(), SIZE, name)
+        })
     }
 
     /// Sets the heights beside their marks, and gives those that found no room. Of two circles the inner one is labelled
@@ -204,7 +225,7 @@ impl RingSurvey {
         alloc::vec![
             format!(
                 "Hatched: touched when the cutter stands {} mm below the highest point, {:.0} % of the face",
-                figure(depth, u),
+                deep(depth, u),
                 share * 100.0
             ),
             format!(

@@ -37,6 +37,7 @@ impl Area {
     }
 }
 
+#[derive(Clone)]
 struct Label {
     middle: Spot,
     size: f64,
@@ -46,6 +47,7 @@ struct Label {
 }
 
 /// The figure of a drawing about its own middle, as far as it is taken.
+#[derive(Clone)]
 pub(super) struct Room {
     /// Marks, labels and their leaders.
     taken: Vec<Area>,
@@ -75,6 +77,21 @@ impl Room {
         self.lines.push(area);
     }
 
+    /// What a label takes there, where nothing is in its way.
+    fn free(&self, middle: Spot, size: f64, words: &str) -> Option<Area> {
+        let area = Area::around(middle, half_width(words, size) + GAP, size / 2.0 + GAP);
+        let on_paper = area.left >= self.within.left
+            && area.right <= self.within.right
+            && area.top >= self.within.top
+            && area.bottom <= self.within.bottom;
+        let mut others = self.taken.iter().chain(&self.lines);
+        (on_paper && !others.any(|other| other.meets(&area))).then_some(area)
+    }
+
+    pub(super) fn is_free(&self, middle: Spot, size: f64, words: &str) -> bool {
+        self.free(middle, size, words).is_some()
+    }
+
     /// Sets a label at the first of these spots that is free, with a leader where its mark is not beside it. `false` where
     /// none is.
     pub(super) fn label(
@@ -85,14 +102,7 @@ impl Room {
         words: &str,
     ) -> bool {
         let free = |middle: Spot| {
-            let area = Area::around(middle, half_width(words, size) + GAP, size / 2.0 + GAP);
-            let inside = area.left >= self.within.left
-                && area.right <= self.within.right
-                && area.top >= self.within.top
-                && area.bottom <= self.within.bottom;
-            if !inside || self.taken.iter().chain(&self.lines).any(|t| t.meets(&area)) {
-                return None;
-            }
+            let area = self.free(middle, size, words)?;
             let leader = mark.and_then(|mark| leader(mark, &area));
             let crossed = |(from, to): (Spot, Spot)| {
                 let mut on = steps(from, to);
