@@ -5,10 +5,10 @@ use std::f64::consts::TAU;
 
 use framegauge::face::{Allowance, Annulus, Clock, PadPoint, PadSurvey, Point, Probe, RingSurvey};
 use framegauge::measure::Reading;
-use framegauge::plan::{FrameSheet, prepare};
+use framegauge::plan::{FrameSheet, prepare, record};
 use framegauge::read::Tree;
-use framegauge::say::{Picture, Sight, pictures};
-use framegauge::standard::Tables;
+use framegauge::say::{self, Embedded, ImageKind, Picture, Sight, pictures};
+use framegauge::standard::{End, Place, Tables};
 use framegauge::{Radius, deg, mm};
 
 /// A box on paper: left, top, right, bottom.
@@ -224,4 +224,71 @@ fn a_flat_mount_has_two_lands() {
     lands.sort_by(|a, b| a.0.total_cmp(&b.0));
     assert_eq!(lands.len(), 2);
     assert!(lands[0].1 + 20.0 < lands[1].0, "{lands:?}");
+}
+
+/// What a sheet names is shown where it was read, named where it was not, and never markup.
+#[test]
+fn photographs_stand_beside_their_place() {
+    let (sheet, pictures) = drawn(
+        "format = 1\nframe = \"no. 4\"\ninvented = true\n[seat_tube]\nphotos = [\n\
+         { file = \"before.png\", caption = \"paint <in> the bore\", when = \"before\" },\n\
+         { file = \"lost.jpg\" }]\n[[thread]]\nplace = \"axle\"\nend = \"rear\"\nphotos = [{ file = \"axle.webp\", when = \"after\" }]\n",
+    );
+    let record = record(&sheet, Tables::ours());
+    let axle = record
+        .entries
+        .iter()
+        .find(|e| e.now.place == Place::Axle(End::Rear))
+        .unwrap();
+    assert_eq!(axle.now.photos.len(), 1);
+    let text = say::record(&record);
+    assert!(
+        text.contains("before the work: paint <in> the bore (before.png)"),
+        "{text}"
+    );
+    assert!(say::markdown(&record).contains("after the work: axle.webp"));
+    let bytes = b"\x89PNG\r\n\x1a\n invented";
+    let read = Embedded {
+        file: "before.png".into(),
+        kind: ImageKind::of(bytes).unwrap(),
+        base64: base64::Engine::encode(&base64::engine::general_purpose::STANDARD, bytes),
+    };
+    let page = say::letter(&record, &pictures, &[read]);
+    let options = roxmltree::ParsingOptions {
+        allow_dtd: true,
+        ..Default::default()
+    };
+    let document = roxmltree::Document::parse_with_options(&page, options).unwrap();
+    let images: Vec<_> = document
+        .descendants()
+        .filter(|n| n.has_tag_name("img"))
+        .collect();
+    assert_eq!(images.len(), 1);
+    let source = images[0].attribute("src").unwrap();
+    assert!(
+        source.starts_with("data:image/png;base64,iVBORw0KGgo"),
+        "{source}"
+    );
+    assert!(page.contains("lost.jpg: not in this letter"));
+}
+
+/// A sheet names no file outside its own folder.
+#[test]
+fn a_photograph_lies_beside_its_sheet() {
+    for file in [
+        "../secret.png",
+        "/etc/secret.png",
+        "C:\\\\secret.png",
+        "",
+        "https://example.org/a.png",
+    ] {
+        let text =
+            format!("format = 1\nframe = \"no. 4\"\n[crown]\nphotos = [{{ file = \"{file}\" }}]\n");
+        let tree: Tree<'_> = toml::from_str(&text).unwrap();
+        let errors = FrameSheet::from_tree(&tree, Tables::ours()).unwrap_err();
+        assert!(
+            errors[0].to_string().contains("beside the sheet"),
+            "{errors:?}"
+        );
+    }
 }

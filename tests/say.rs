@@ -46,7 +46,7 @@ fn pages(sheet: &FrameSheet) -> Vec<(&'static str, String)> {
         ("letter", say::record(&record)),
         ("letter in Markdown", say::markdown(&record)),
         ("page.html", say::page(&plan, &drawn)),
-        ("letter.html", say::letter(&record, &drawn)),
+        ("letter.html", say::letter(&record, &drawn, &[])),
     ];
     out.extend(drawn.into_iter().map(|p| ("drawing.html", p.svg)));
     out

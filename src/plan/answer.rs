@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::caution::Caution;
 use super::facts::{Allowance, Ask, CutLimit, Earlier, Fact, Found, Task};
+use super::sheet::Photo;
 use crate::evidence::{Citation, Grade};
 use crate::identify::Identification;
 use crate::quantity::Length;
@@ -241,6 +242,8 @@ pub struct PlaceReport {
     pub cures: Vec<Fact>,
     /// What the sheet notes there.
     pub notes: Vec<String>,
+    /// Photographs that the sheet names there.
+    pub photos: Vec<Photo>,
     /// What came off in all by the readings before and after the work: least and most.
     pub removed: Vec<crate::measure::Reading>,
     /// What limits a cut there now, as the plan and the drawings hold it.
@@ -335,18 +338,19 @@ mod serial {
 
     use super::{
         After, Allowance, Ask, Caution, Change, Citation, Counted, Fact, Found, Grade, Hand,
-        Identification, Off, Operation, Place, PlaceReport, Plan, Question, State, Step, Stop,
-        Task, Tool, Turn, Turning, WeakFigure,
+        Identification, Off, Operation, Photo, Place, PlaceReport, Plan, Question, State, Step,
+        Stop, Task, Tool, Turn, Turning, WeakFigure,
     };
     use crate::evidence::Text;
     use crate::fact::{Bare, BareOf};
     use crate::measure::Reading;
     use crate::quantity::settled_mm;
-    use crate::read::{Between, Shape, goes_out, known_words, told};
+    use crate::read::{Between, Read, Shape, goes_out, known_words, told};
 
     told! {
         Counted => Shape::Word(known_words::<Counted>),
         State => Shape::Word(known_words::<State>),
+        Photo => <Photo as Read>::SHAPE,
         Allowance => Shape::List(&Shape::Report { what: "kind, what, may_come_off, measure, grade" }),
     }
 
@@ -472,6 +476,8 @@ mod serial {
             cures: Vec<Fact> = this.cures,
             /// what the sheet notes there
             notes: Vec<String> = this.notes,
+            /// photographs that the sheet names there
+            photos: Vec<Photo> = this.photos,
             /// what came off: least and most
             removed: Vec<Reading> = this.removed,
             /// what limits a cut there now

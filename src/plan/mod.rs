@@ -118,5 +118,8 @@ fn works(site: &Site<'_>) -> Vec<PlaceWork> {
     works.extend(mount::plan(site, &sheet.brake));
     works.extend(threads::plan(site));
     works.extend(others::plan(site));
+    for work in &mut works {
+        work.photos = sheet.photos(&work.place);
+    }
     works
 }
