@@ -14,6 +14,7 @@ use framegauge::face::{
     Allowance, CaliperTilt, CutLimit, Flatness, LimitKind, MountKind, PadPoint, PadSurvey, Point,
 };
 use framegauge::measure::{DecisionRule, Outcome, Reading};
+use framegauge::say::Sight;
 use framegauge::{Error, ErrorKind, Grade, Length, in_mm, parse_length};
 use serde::Serialize;
 use support::{Answer, Words, answer};
@@ -120,15 +121,17 @@ fn run() -> Result<Answer, Error> {
         let depth = words
             .named("depth")
             .map_or_else(|| Ok(survey.range()), parse_length)?;
-        std::fs::write(file, survey.drawing(depth, &allowance)?).map_err(|e| {
-            Error::new(
-                ErrorKind::NotApplicable,
-                "--svg",
-                file,
-                format!("cannot be written: {e}"),
-                "name a file that can be written",
-            )
-        })?;
+        std::fs::write(file, survey.drawing(&Sight::default(), depth, &allowance)?).map_err(
+            |e| {
+                Error::new(
+                    ErrorKind::NotApplicable,
+                    "--svg",
+                    file,
+                    format!("cannot be written: {e}"),
+                    "name a file that can be written",
+                )
+            },
+        )?;
     }
     let acceptable = caliper.decision.outcome == Outcome::ConformityShown;
     let report = Report {

@@ -16,6 +16,7 @@ use framegauge::face::{
     RingSurvey,
 };
 use framegauge::measure::{DecisionRule, Reading};
+use framegauge::say::Sight;
 use framegauge::{
     Angle, Error, ErrorKind, Grade, Length, Printed, Radius, decimal, deg, in_mm, mm, parse_length,
 };
@@ -117,7 +118,7 @@ fn run() -> Result<Answer, Error> {
             Some(text) => parse_length(text)?,
             None => proposed(&report),
         };
-        let drawing = survey.drawing(depth, &allowance)?;
+        let drawing = survey.drawing(&Sight::default(), depth, &allowance)?;
         std::fs::write(file, drawing).map_err(|e| {
             Error::new(
                 ErrorKind::NotApplicable,

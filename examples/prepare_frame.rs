@@ -2,10 +2,13 @@
 //!
 //! `cargo run --example prepare_frame -- examples/frames/aluminium_trekking.toml [--json]`; `-` reads from standard input.
 //! Prints the bench page: one page with boxes. `--why` prints the whole plan with reasons, findings and grades, `--measure`
-//! what to measure with which instrument, `--record text|markdown|html` the letter to the customer. `--page FILE.html` writes
-//! the bench page for printing, with the drawings, and the reasons behind it; `--pictures DIR` writes the drawings.
+//! what to measure with which instrument, `--record text|markdown|html` the letter to the customer, in HTML with the
+//! photographs that the sheet names. `--page FILE.html` writes the bench page for printing, with the drawings, and the
+//! reasons behind it; `--pictures DIR` writes the drawings.
 //! `--blank "seat_tube, shell"` prints an empty sheet for these places. `--rows FILE` brings a shop's own rows (TOML or JSON, in
 //! the words of `data/`). The sheet is TOML or JSON. Exit 0: nothing is open or refused; 1: the plan asks, refers or waits, or a place is out; 2: bad sheet.
+#[path = "support/photos.rs"]
+mod photos;
 #[path = "support/rows.rs"]
 mod rows;
 mod support;
@@ -14,9 +17,9 @@ use std::io::Read;
 use std::path::Path;
 use std::process::ExitCode;
 
-use framegauge::plan::{FrameSheet, Picture, pictures, prepare_with, record};
+use framegauge::plan::{FrameSheet, prepare_with, record};
 use framegauge::read::Tree;
-use framegauge::say;
+use framegauge::say::{self, Picture, pictures};
 use framegauge::standard::{Place, ShopRows, Tables};
 use framegauge::{Error, ErrorKind};
 use support::{Answer, Words, answer};
@@ -71,7 +74,11 @@ fn run() -> Result<Answer, Error> {
     let text = match form {
         "text" => say::record(&record),
         "markdown" => say::markdown(&record),
-        "html" => say::letter(&record, &pictures(&sheet, tables)),
+        "html" => say::letter(
+            &record,
+            &pictures(&sheet, tables),
+            &photos::read(path, &record),
+        ),
         other => {
             return Err(Error::new(
                 ErrorKind::UnknownName,

@@ -20,7 +20,7 @@
 //! | if you want to … | use … |
 //! |---|---|
 //! | plan a whole frame | [`plan::prepare`] |
-//! | write what was done, and see what is left | [`plan::record()`], [`plan::pictures`], [`say`] |
+//! | write what was done, and see what is left | [`plan::record()`], [`say::pictures`], [`say`] |
 //! | name a standard from readings | [`identify::identify`] |
 //! | judge one interface, and know what to measure next | [`judge`] |
 //! | see what can be done for a damaged thread or bore | [`rescue`] |

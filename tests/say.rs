@@ -3,9 +3,9 @@
 
 use std::fs;
 
-use framegauge::plan::{FrameSheet, Plan, pictures, prepare, record};
+use framegauge::plan::{FrameSheet, Plan, prepare, record};
 use framegauge::read::Tree;
-use framegauge::say;
+use framegauge::say::{self, pictures};
 use framegauge::standard::{Place, Tables};
 use strum::IntoEnumIterator;
 
@@ -46,7 +46,7 @@ fn pages(sheet: &FrameSheet) -> Vec<(&'static str, String)> {
         ("letter", say::record(&record)),
         ("letter in Markdown", say::markdown(&record)),
         ("page.html", say::page(&plan, &drawn)),
-        ("letter.html", say::letter(&record, &drawn)),
+        ("letter.html", say::letter(&record, &drawn, &[])),
     ];
     out.extend(drawn.into_iter().map(|p| ("drawing.html", p.svg)));
     out

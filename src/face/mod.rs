@@ -20,12 +20,10 @@ mod clock;
 mod compare;
 mod decision;
 mod depth;
-mod drawing;
 mod ends;
 mod form;
 mod kernel;
 mod pads;
-mod page;
 mod plane;
 mod ring;
 mod sampling;
@@ -74,5 +72,3 @@ pub use two::{CupTilt, Misalignment, Parallelism, pilot_play};
 pub use warn::Warning;
 pub use widths::{WidthReading, WidthShape, WidthSurvey};
 pub use zone::{Certificate, ContactPattern, MinimumZone, minimum_zone};
-
-pub(crate) use page::Page;

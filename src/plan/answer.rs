@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::caution::Caution;
 use super::facts::{Allowance, Ask, CutLimit, Earlier, Fact, Found, Task};
+use super::sheet::Photo;
 use crate::evidence::{Citation, Grade};
 use crate::fact::closed_words;
 use crate::fact::outgoing;
@@ -242,6 +243,8 @@ pub struct PlaceReport {
     pub cures: Vec<Fact>,
     /// What the sheet notes there.
     pub notes: Vec<String>,
+    /// Photographs that the sheet names there.
+    pub photos: Vec<Photo>,
     /// What came off in all by the readings before and after the work: least and most.
     pub removed: Vec<crate::measure::Reading>,
     /// What limits a cut there now, as the plan and the drawings hold it.
@@ -336,7 +339,7 @@ mod serial {
     use alloc::vec::Vec;
 
     use super::{
-        After, Allowance, Ask, Counted, Fact, Found, Grade, Identification, Off, Place,
+        After, Allowance, Ask, Counted, Fact, Found, Grade, Identification, Off, Photo, Place,
         PlaceReport, Question, State, WeakFigure,
     };
     use crate::evidence::Text;
@@ -348,6 +351,7 @@ mod serial {
     told! {
         Counted => Shape::Word(known_words::<Counted>),
         State => Shape::Word(known_words::<State>),
+        Photo => <Photo as crate::read::Read>::SHAPE,
         Allowance => Shape::List(&super::CutLimit::SHAPE),
     }
     told! {
@@ -405,6 +409,8 @@ mod serial {
             cures: Vec<Fact> = this.cures,
             /// what the sheet notes there
             notes: Vec<String> = this.notes,
+            /// photographs that the sheet names there
+            photos: Vec<Photo> = this.photos,
             /// what came off: least and most
             removed: Vec<Reading> = this.removed,
             /// what limits a cut there now

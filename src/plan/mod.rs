@@ -10,7 +10,6 @@ mod bore_now;
 mod caution;
 mod crown;
 mod cures;
-mod drawings;
 mod entries;
 mod face;
 mod face_now;
@@ -44,6 +43,7 @@ mod shell_width;
 mod site;
 mod steerer;
 mod steering;
+mod surveys;
 mod thread;
 mod thread_cut;
 mod thread_now;
@@ -56,10 +56,10 @@ pub use answer::{
     Stop, Tool, WeakFigure,
 };
 pub use caution::Caution;
-pub use drawings::{Picture, pictures};
 pub use facts::*;
 pub use record::{Record, RecordEntry, record};
 pub use sheet::*;
+pub(crate) use surveys::{Surveyed, surveys};
 
 use alloc::vec::Vec;
 
@@ -118,5 +118,8 @@ fn works(site: &Site<'_>) -> Vec<PlaceWork> {
     works.extend(mount::plan(site, &sheet.brake));
     works.extend(threads::plan(site));
     works.extend(others::plan(site));
+    for work in &mut works {
+        work.photos = sheet.photos(&work.place);
+    }
     works
 }

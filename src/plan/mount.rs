@@ -99,6 +99,7 @@ fn one(site: &Site<'_>, here: &[&BrakeEntry]) -> Option<PlaceWork> {
         now: mount_now::of(sheet),
     };
     work.worked = mount.now.worked;
+    work.limits = mount_cut::allowance(&mount);
     called(&mount, &mut work);
     limits_told(&mount, &mut work);
     mount_bolt::bolt(&mount, &mut work);

@@ -78,7 +78,7 @@ pub(super) fn cut(mount: &Mount<'_>, needed: Reading, work: &mut PlaceWork) -> b
 }
 
 /// What limits the cut, now.
-fn allowance(mount: &Mount<'_>) -> Allowance {
+pub(super) fn allowance(mount: &Mount<'_>) -> Allowance {
     let limits = &mount.sheet.limits;
     let mut left = mount.now.off.left(face_now::written(limits));
     if let Some(heard) = Heard::of(limits, Limited::Thickness)

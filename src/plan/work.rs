@@ -7,7 +7,7 @@ use super::answer::{Change, Off, PlaceReport, State, Stop, Tool, WeakFigure};
 use super::caution::Caution;
 use super::facts::{Allowance, Ask, CommonAsk, CommonFact, Fact, Found, Task};
 use super::permit::Permit;
-use super::sheet::MakerLimit;
+use super::sheet::{MakerLimit, Photo};
 use crate::evidence::Grade;
 use crate::identify::Identification;
 use crate::judge::{Instrument, SettledBy, Verdict};
@@ -169,6 +169,7 @@ pub(super) struct PlaceWork {
     pub leave: Vec<Fact>,
     pub cures: Vec<Fact>,
     pub notes: Vec<String>,
+    pub photos: Vec<Photo>,
     pub removed: Vec<Reading>,
     /// What limits a cut there now.
     pub limits: Allowance,
@@ -354,6 +355,7 @@ impl PlaceWork {
             leave: self.leave,
             cures: self.cures,
             notes: self.notes,
+            photos: self.photos,
             removed: self.removed,
             limits: self.limits,
             worked: self.worked,

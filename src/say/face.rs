@@ -1,15 +1,10 @@
 //! Surveys of faces in words.
 
 use alloc::format;
-use alloc::string::String;
-use alloc::vec::Vec;
 use core::fmt;
 
 use crate::evidence::Text;
-use crate::face::{
-    Cap, Caps, Closer, FacingStep, LimitName, PadSurvey, Page, PassRecord, RingSurvey, Section,
-    Warning,
-};
+use crate::face::{Cap, Closer, FacingStep, LimitName, PassRecord, Section, Warning};
 use crate::measure::{Decision, Outcome, Reading};
 use crate::quantity::{Length, in_mm, mm};
 
@@ -141,68 +136,4 @@ impl Section {
     pub(crate) const ELLIPSE: &'static str = "an ellipse: three contacts average it away";
     pub(crate) const BETWEEN_AXES: &'static str =
         "an ellipse that stands between the axes read: read a third at 60 or 45 degrees";
-}
-
-impl<N: LimitName, M: LimitName> Caps<N, M> {
-    /// One line a limit, the nearest marked.
-    pub(crate) fn lines(&self) -> Vec<String> {
-        let nearest = self.nearest();
-        let mut lines = Vec::new();
-        for limit in self.limits() {
-            let mark = if nearest == Some(limit) {
-                " (nearest)"
-            } else {
-                ""
-            };
-            lines.push(format!("Limit: {limit}{mark}"));
-        }
-        if lines.is_empty() {
-            lines.push("Limits: none stated".into());
-        }
-        lines
-    }
-}
-
-impl Warning {
-    pub(crate) fn note(&self) -> String {
-        format!("Note: {self}")
-    }
-}
-
-impl Page {
-    /// What the heights of a drawing are.
-    pub(crate) fn scale(datum: &str) -> String {
-        format!("heights in mm, outwards along: {datum}")
-    }
-}
-
-impl RingSurvey {
-    pub(crate) const TITLE: &'static str = "Face as seen from outside";
-    /// What a drawing shows.
-    pub(crate) fn legend(&self, depth: Length, share: f64) -> Vec<String> {
-        let clean = self.clean_up();
-        alloc::vec![
-            format!("Hatched: touched at {} after first contact, {:.0} % of the face", in_mm(depth), share * 100.0),
-            format!("Clean-up depth: {} at the probes, {} to the outer edge (up to {})", in_mm(clean.at_probes), in_mm(clean.at_outer_edge), in_mm(clean.upper)),
-            "Double ring: highest probe. Filled: touched. Open: not touched. Cross: carries a pressed cup.".into(),
-            "Outer line: profile, heights exaggerated; dashed: where the cutter would stand.".into(),
-        ]
-    }
-}
-
-impl PadSurvey {
-    pub(crate) const TITLE: &'static str = "Mount as seen from outside";
-    pub(crate) const LAST_LINE: &'static str = "Brake part: the makers' written limits come first.";
-    /// What a drawing shows.
-    pub(crate) fn legend(&self, depth: Length, share: f64) -> Vec<String> {
-        alloc::vec![
-            format!(
-                "At {} after first contact {:.0} % of the probed places are touched",
-                in_mm(depth),
-                share * 100.0
-            ),
-            format!("Depth to touch all of them: {}", in_mm(self.range())),
-            "Double ring: first contact. Filled: touched. Open: not touched.".into(),
-        ]
-    }
 }

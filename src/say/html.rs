@@ -6,8 +6,9 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::bench::{Bench, Job};
+use super::drawing::Picture;
 use crate::evidence::escaped;
-use crate::plan::{Picture, PlaceReport, Plan};
+use crate::plan::{PlaceReport, Plan};
 
 /// How both pages look on paper and on a screen, without a colour that carries meaning.
 const STYLE: &str = "\
@@ -28,8 +29,8 @@ dt{font-weight:bold}dd{margin:0}\
 .box{display:inline-block;width:.85em;height:.85em;border:1.2px solid;margin:0 .4em;vertical-align:-.08em}\
 .gap{display:inline-block;min-width:9em;border-bottom:1px solid}\
 .no{display:inline-block;min-width:1.5em;text-align:right;font-weight:bold}\
-.pic{float:right;width:34mm;max-height:28mm;margin:0 0 0 3mm;overflow:hidden}\
-.pic svg{width:100%;height:auto;display:block;margin-top:-3.2mm}\
+.pic{float:right;width:44mm;max-height:41mm;margin:0 0 0 3mm;overflow:hidden}\
+.pic svg{width:100%;height:auto;display:block}\
 .small{font-size:.92em}\
 table{border-collapse:collapse;width:100%;margin:.3em 0}td,th{border:1px solid #888;padding:.15em .4em;text-align:left;vertical-align:top}\
 .why{break-before:page}\

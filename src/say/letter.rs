@@ -5,10 +5,12 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::amounts::{lies, two_to};
+use super::drawing::Picture;
 use super::html::{document, items, tag};
+use super::photo::Embedded;
 use super::text::{Paper, cell, count, list};
 use crate::measure::{Outcome, Reading};
-use crate::plan::{Caution, Found, Picture, Record, RecordEntry, State};
+use crate::plan::{Caution, Found, Record, RecordEntry, State};
 
 /// The letter before it is set.
 struct Letter {
@@ -192,6 +194,8 @@ fn told(index: usize, entry: &RecordEntry) -> Told {
             .map(|ask| ("we still ask", ask.to_string())),
     );
     lines.extend(entry.now.notes.iter().map(|note| ("note", note.clone())));
+    let photos = entry.now.photos.iter().map(super::photo::words);
+    lines.extend(photos.map(|photo| (PHOTOGRAPH, photo)));
     Told {
         title: format!("{}: {}", entry.now.name, state(entry.now.state)),
         lines,
@@ -220,6 +224,8 @@ fn between(readings: &[Reading]) -> Option<String> {
     let (low, high) = (readings.first()?, readings.last()?);
     Some(format!("{} mm", two_to(low.value(), high.value())))
 }
+
+const PHOTOGRAPH: &str = "photograph";
 
 const COLUMNS: [&str; 4] = ["place", "before", "after", "came off"];
 
@@ -300,15 +306,16 @@ pub fn markdown(record: &Record) -> String {
     page
 }
 
-/// The letter as a page of HTML with the drawings of the faces; nothing is fetched, no script runs.
+/// The letter as a page of HTML with the drawings of the faces and the photographs that the caller has read; nothing is
+/// fetched, no script runs. A photograph that was not read is named.
 ///
 /// ```
 /// use framegauge::{plan::{FrameSheet, record}, say, standard::Tables};
 /// let sheet = FrameSheet { frame: "no. <4>".into(), ..FrameSheet::default() };
-/// assert!(say::letter(&record(&sheet, Tables::ours()), &[]).contains("<h1>no. &lt;4&gt;</h1>"));
+/// assert!(say::letter(&record(&sheet, Tables::ours()), &[], &[]).contains("<h1>no. &lt;4&gt;</h1>"));
 /// ```
 #[must_use]
-pub fn letter(record: &Record, pictures: &[Picture]) -> String {
+pub fn letter(record: &Record, pictures: &[Picture], photos: &[Embedded]) -> String {
     let letter = Letter::of(record);
     let mut out = String::new();
     tag(&mut out, "h1", &letter.title);
@@ -317,20 +324,22 @@ pub fn letter(record: &Record, pictures: &[Picture]) -> String {
     }
     for place in &letter.places {
         out.push_str("<section class=\"job\">\n");
-        let here = record
-            .entries
-            .get(place.entry)
-            .map(|entry| &entry.now.place);
-        for picture in pictures.iter().filter(|p| Some(&p.place) == here) {
+        let here = record.entries.get(place.entry).map(|entry| &entry.now);
+        let at = here.map(|report| &report.place);
+        for picture in pictures.iter().filter(|p| Some(&p.place) == at) {
             out.push_str(&format!("<div class=\"pic\">{}</div>\n", picture.svg));
         }
         tag(&mut out, "h2", &place.title);
         let lines: Vec<String> = place
             .lines
             .iter()
+            .filter(|(label, _)| *label != PHOTOGRAPH)
             .map(|(label, words)| format!("{label}: {words}"))
             .collect();
         items(&mut out, lines.iter().map(String::as_str));
+        for photo in here.iter().flat_map(|report| &report.photos) {
+            super::photo::figure(&mut out, photo, photos);
+        }
         out.push_str("</section>\n");
     }
     if !letter.table.is_empty() {

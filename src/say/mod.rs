@@ -3,6 +3,7 @@
 mod amounts;
 mod bench;
 mod blank;
+mod drawing;
 mod face;
 mod fit;
 mod ground;
@@ -11,6 +12,7 @@ mod identify;
 mod judge;
 mod letter;
 mod measure;
+mod photo;
 mod plan;
 mod plan_facts;
 #[cfg(feature = "serde")]
@@ -23,8 +25,10 @@ mod work;
 
 pub use bench::bench;
 pub use blank::blank;
+pub use drawing::{Picture, Sight, When, pictures};
 pub use html::page;
 pub(crate) use judge::from_to;
 pub use letter::{letter, markdown, record};
 pub use measure::measure;
+pub use photo::{Embedded, ImageKind};
 pub use plan::plan;

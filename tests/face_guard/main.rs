@@ -22,6 +22,7 @@ mod shares;
 
 use framegauge::face::*;
 use framegauge::measure::{DecisionRule, Limits, Reading};
+use framegauge::say::Sight;
 use framegauge::{Grade, Length, Radius, deg, mm, to_mm};
 use guard_support::{Page, flat, same_as_committed};
 

@@ -20,16 +20,28 @@ fn faces_and_mounts_are_drawn() {
         ("face_guard/two_circles.svg", 1, 0.05, &limits),
         ("face_guard/one_side.svg", 4, 0.012, &Allowance::default()),
     ] {
-        same_as_committed(file, &rings[index].1.drawing(mm(depth), allowance).unwrap());
+        same_as_committed(
+            file,
+            &rings[index]
+                .1
+                .drawing(&Sight::default(), mm(depth), allowance)
+                .unwrap(),
+        );
     }
     let mounts = super::pads::mounts();
     same_as_committed(
         "face_guard/posts.svg",
-        &mounts[0].1.drawing(mm(0.06), &limits).unwrap(),
+        &mounts[0]
+            .1
+            .drawing(&Sight::default(), mm(0.06), &limits)
+            .unwrap(),
     );
     same_as_committed(
         "face_guard/flat_mount.svg",
-        &mounts[1].1.drawing(mm(0.0), &Allowance::default()).unwrap(),
+        &mounts[1]
+            .1
+            .drawing(&Sight::default(), mm(0.0), &Allowance::default())
+            .unwrap(),
     );
     // A face without any error: nothing to exaggerate.
     let level = ring(&[
@@ -39,6 +51,8 @@ fn faces_and_mounts_are_drawn() {
     ]);
     same_as_committed(
         "face_guard/level.svg",
-        &level.drawing(mm(0.0), &Allowance::default()).unwrap(),
+        &level
+            .drawing(&Sight::default(), mm(0.0), &Allowance::default())
+            .unwrap(),
     );
 }

@@ -262,20 +262,22 @@ fn probes_in_one_spot_still_have_a_tilt() {
     assert!(apart.value < 1e-9);
 }
 
-/// A line of a drawing holds 76 letters.
+/// A line of a drawing is 145 mm long, which is 71 letters of 3.4 mm, 0.6 of that wide.
 #[test]
 fn long_notes_are_wrapped_between_words() {
     let drawn = |letters: usize| {
-        // "Limit: " and ": 0.400 mm may come off (nearest)" make 40, the name the rest.
-        let name = format!("{} {}", "a".repeat(10), "b".repeat(letters - 7 - 33 - 11));
+        // "Limit: " and ": never more than 0.40 mm may come off (the nearest limit)" make 65, the name the rest.
+        let name = "a".repeat(letters - 65);
         let off = Reading::exact(mm(0.4)).unwrap();
         let limit = CutLimit::new(LimitKind::Other, name, off, Grade::Shop).unwrap();
         let ring = survey(ring_of(5, 18.5, |t| 0.05 * t.cos()));
-        let svg = ring.drawing(mm(0.05), &Allowance::new([limit])).unwrap();
+        let svg = ring
+            .drawing(&Sight::default(), mm(0.05), &Allowance::new([limit]))
+            .unwrap();
         svg.lines()
             .find(|l| l.contains("Limit: "))
             .unwrap()
-            .contains("(nearest)<")
+            .contains(" limit)<")
     };
-    assert!(drawn(76) && !drawn(77));
+    assert!(drawn(71) && !drawn(72));
 }

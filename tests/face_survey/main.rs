@@ -18,6 +18,7 @@ mod warnings;
 
 use framegauge::face::*;
 use framegauge::measure::{DecisionRule, Limits, Outcome, Reading, Why};
+use framegauge::say::Sight;
 use framegauge::{Clearance, ErrorKind, Grade, Length, Radius, deg, in_mm, mm, to_mm};
 
 fn radius(v: f64) -> Radius {

@@ -213,7 +213,9 @@ fn a_sheet_of_diameters_becomes_radii() {
 #[test]
 fn crosses_mark_what_carries() {
     let saddle = survey(ring_of(4, 18.5, |t| 0.03 * (2.0 * t).cos()));
-    let svg = saddle.drawing(mm(0.01), &Allowance::default()).unwrap();
+    let svg = saddle
+        .drawing(&Sight::default(), mm(0.01), &Allowance::default())
+        .unwrap();
     let thin = "stroke=\"black\" stroke-width=\"0.4\"/>";
     let lines = svg
         .lines()
@@ -235,7 +237,9 @@ fn a_tall_mount_stays_on_the_page() {
         at(5.0, 120.0),
     ];
     let mount = PadSurvey::new("wheel axle", all, mm(0.006)).unwrap();
-    let svg = mount.drawing(mm(0.001), &Allowance::default()).unwrap();
+    let svg = mount
+        .drawing(&Sight::default(), mm(0.001), &Allowance::default())
+        .unwrap();
     let places = |name: &str| -> Vec<f64> {
         let marks = svg.lines().filter(|l| l.contains(" r=\"1.5\""));
         let value = |line: &str| {

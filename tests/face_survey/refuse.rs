@@ -112,7 +112,9 @@ fn drawings_are_whole_and_safe() {
         Grade::Shop,
     )
     .unwrap();
-    let svg = ring.drawing(mm(0.05), &Allowance::new([limit])).unwrap();
+    let svg = ring
+        .drawing(&Sight::default(), mm(0.05), &Allowance::new([limit]))
+        .unwrap();
     assert!(!svg.contains("<script") && svg.contains("&lt;script&gt;&amp;&quot;"));
     // XML 1.0 allows no such sign, not even as an entity.
     assert!(!svg.contains('\u{7}'));
@@ -131,7 +133,10 @@ fn drawings_are_whole_and_safe() {
             "{colour}"
         );
     }
-    assert!(ring.drawing(mm(-0.05), &Allowance::default()).is_err());
+    assert!(
+        ring.drawing(&Sight::default(), mm(-0.05), &Allowance::default())
+            .is_err()
+    );
 }
 
 #[cfg(feature = "serde")]

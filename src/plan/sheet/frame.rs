@@ -5,14 +5,14 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::places::{
-    BrakeSheet, CrownSheet, HeadEndSheet, OtherSheet, SeatTubeSheet, ShellSheet, SteererSheet,
-    ThreadSheet,
+    BrakeSheet, CrownSheet, HeadEndSheet, OtherSheet, Photo, SeatTubeSheet, ShellSheet,
+    SteererSheet, ThreadSheet,
 };
 use super::values::{Format, FrameName, Named, Said};
 use crate::fit::MaterialKind;
 use crate::measure::DecisionRule;
 use crate::read::{Context, Given, Instruments, Listed, Read, ReadBy, Shape, Tree, form};
-use crate::standard::{End, LeftRight, Place, Tables, ThreadedPart};
+use crate::standard::{End, HeadTubeEnd, LeftRight, Place, Tables, ThreadedPart};
 use crate::thread::Side;
 use crate::{Error, ErrorKind};
 
@@ -332,6 +332,40 @@ impl FrameSheet {
             .flatten()
             .chain(self.boss.iter_mut().map(|(_, sheet)| sheet))
             .chain(&mut self.thread)
+    }
+
+    /// The photographs of a place.
+    pub(crate) fn photos(&self, place: &Place) -> Vec<Photo> {
+        let (tube, ends) = (self.seat_tube.as_ref(), &self.head_tube);
+        let heads = [
+            (HeadTubeEnd::Upper, &ends.upper),
+            (HeadTubeEnd::Lower, &ends.lower),
+        ];
+        let heads = heads
+            .into_iter()
+            .filter_map(|(end, sheet)| Some((Place::HeadTube(end), sheet.as_ref()?.common())));
+        let whole = [
+            tube.map(|s| (Place::SeatTube, s.common())),
+            self.shell.as_ref().map(|s| (Place::Shell, s.common())),
+            self.crown.as_ref().map(|s| (Place::Crown, s.common())),
+            self.steerer.as_ref().map(|s| (Place::Steerer, s.common())),
+        ];
+        let threads = self.threads();
+        let threads = threads.iter().map(|t| (t.place.clone(), t.sheet.common()));
+        let brakes = self
+            .brake
+            .iter()
+            .map(|b| (Place::Brake(b.end), b.sheet.common()));
+        let others = self
+            .others()
+            .into_iter()
+            .map(|(place, s)| (place, s.common()));
+        let all = whole.into_iter().flatten().chain(heads).chain(threads);
+        all.chain(brakes)
+            .chain(others)
+            .filter(|(here, _)| here == place)
+            .flat_map(|(_, common)| common.photos.iter().cloned())
+            .collect()
     }
 
     /// Every place that is looked at and not cut.

@@ -21,7 +21,7 @@ pub use limit::{MakerLimit, WrittenLimit};
 pub(crate) use places::Common;
 pub use places::{
     BorePass, BrakeSheet, CrownSheet, Face, FacePass, HeadEndSheet, MountPass, OtherSheet, Part,
-    SeatTubeSheet, ShellPass, ShellSheet, ShellSide, SteererSheet, ThreadPass, ThreadSheet,
+    Photo, SeatTubeSheet, ShellPass, ShellSheet, ShellSide, SteererSheet, ThreadPass, ThreadSheet,
 };
 pub use values::{FacePoint, MountPoint, Named, SHEET_FORMAT};
-pub use words::{Coating, CoatingLeft, Fitted, Limited, Marks, PartDid};
+pub use words::{Coating, CoatingLeft, Fitted, Limited, Marks, PartDid, Taken};

@@ -7,8 +7,8 @@ use super::limit::{
     CrownLimits, FaceLimits, HeadLimits, MakerLimit, MountLimits, OtherLimits, SeatTubeLimits,
     ShellLimits, SteererLimits, ThreadLimits,
 };
-use super::values::{FacePoint, MountPoint, Said, Size};
-use super::words::{Coating, CoatingLeft, Fitted, Marks, PartDid};
+use super::values::{FacePoint, FileName, MountPoint, Said, Size};
+use super::words::{Coating, CoatingLeft, Fitted, Marks, PartDid, Taken};
 use crate::fit::MaterialKind;
 use crate::judge::{Passed, ThreadSeen};
 use crate::measure::{Limits, Placed, Reading};
@@ -34,6 +34,8 @@ pub(crate) struct Common<'a> {
     pub limits: &'a [MakerLimit],
     /// A note.
     pub note: Option<&'a str>,
+    /// Photographs.
+    pub photos: &'a [Photo],
 }
 
 /// Declares a place: what every place can state, and what only this one can.
@@ -57,6 +59,8 @@ macro_rules! places {
                 limits: Vec<MakerLimit> => $limits,
                 /// Anything else: printed where the work is done, and in the record.
                 note: Option<String> => Said,
+                /// Photographs of the place, beside the sheet.
+                photos: Vec<Photo>,
                 $( #[doc = $words] $(#[doc = $more])* $field : $kind $(=> $by)?, )*
             }
         }
@@ -71,6 +75,7 @@ macro_rules! places {
                     coating: self.coating,
                     limits: &self.limits,
                     note: self.note.as_deref(),
+                    photos: &self.photos,
                 }
             }
         }
@@ -78,6 +83,17 @@ macro_rules! places {
 }
 
 form! {
+    /// A photograph, by its file beside the sheet. Whoever reads the sheet reads the file; nothing here does.
+    #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+    Photo {
+        /// The file, such as `seat_tube_before.jpg`.
+        file: String => FileName,
+        /// What it shows.
+        caption: Option<String> => Said,
+        /// Whether it was taken before or after the work.
+        when: Option<Taken>,
+    }
+
     /// A mating part: its own readings, or the limits its maker prints.
     #[derive(Default)]
     Part {

@@ -73,6 +73,27 @@ impl ReadBy<String> for FrameName {
     }
 }
 
+/// The name of a file beside the sheet.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct FileName;
+
+impl ReadBy<String> for FileName {
+    const SHAPE: Shape = String::SHAPE;
+    fn read(tree: &Tree<'_>, context: &mut Context<'_>) -> Option<String> {
+        let name = text(tree, "the name of a file", context)?.trim().to_owned();
+        let steps = || name.split(['/', '\\']);
+        // A sheet that comes from elsewhere names no file outside its own folder.
+        let outside = name.contains(':') || steps().any(|step| matches!(step, "" | "." | ".."));
+        if outside {
+            let problem = "no file beside the sheet";
+            let remedy = "write e.g. `seat_tube_before.jpg`";
+            context.not_accepted(("", ErrorKind::Text, &name), problem, remedy);
+            return None;
+        }
+        Some(name)
+    }
+}
+
 /// The version of the form.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Format;

@@ -57,6 +57,14 @@ sheet_words! {
         Rocks,
     }
 
+    /// When a photograph was taken.
+    Taken {
+        /// Before the work.
+        Before,
+        /// After the work.
+        After,
+    }
+
     /// Whether a part sits in its place.
     Fitted {
         /// It is not fitted.
