@@ -23,7 +23,7 @@ mod shares;
 use framegauge::face::*;
 use framegauge::measure::{DecisionRule, Limits, Reading};
 use framegauge::{Grade, Length, Radius, deg, mm, to_mm};
-use guard_support::{Page, flat, same_as_committed};
+use guard_support::{Page, bare, flat};
 
 fn radius(v: f64) -> Radius {
     Radius::new(mm(v)).unwrap()

@@ -58,7 +58,7 @@ fn joints() {
                 let joint = match PressJoint::new(shape, shaft, hub) {
                     Ok(joint) => joint,
                     Err(error) => {
-                        page.line(&error.to_string());
+                        page.line(&refused(&error));
                         continue;
                     }
                 };

@@ -7,7 +7,41 @@
 mod committed;
 
 pub use committed::same_as_committed;
-use serde_json::Value;
+use serde_json::{Map, Value};
+
+/// Whether a text is told to a person: its facts stand beside it, so only they are held.
+fn told(key: &str, text: &str) -> bool {
+    let words = text
+        .split(|c: char| !c.is_alphabetic())
+        .filter(|word| word.chars().count() > 1);
+    matches!(key, "words" | "sentence" | "measure" | "with" | "message" | "remedy")
+        || (matches!(key, "why" | "about") && text.contains(' '))
+        || words.count() > 3
+}
+
+/// A value without what is only told, and without the rows it was read from: codes, outcomes, numbers, names.
+pub fn bare(value: Value) -> Value {
+    fn strip(key: &str, value: Value) -> Option<Value> {
+        match value {
+            Value::String(text) if told(key, &text) => None,
+            _ if matches!(key, "sources" | "says") => None,
+            Value::Array(all) => {
+                let had = !all.is_empty();
+                let left: Vec<Value> = all.into_iter().filter_map(|v| strip(key, v)).collect();
+                (!had || !left.is_empty()).then_some(Value::Array(left))
+            }
+            Value::Object(fields) => {
+                let left: Map<String, Value> = fields
+                    .into_iter()
+                    .filter_map(|(k, v)| strip(&k, v).map(|v| (k, v)))
+                    .collect();
+                Some(Value::Object(left))
+            }
+            other => Some(other),
+        }
+    }
+    strip("", value).unwrap_or(Value::Null)
+}
 
 /// One line of what serializes: `name { field value, field value }`, lists in square brackets.
 pub fn flat(value: &Value) -> String {
@@ -24,6 +58,15 @@ pub fn flat(value: &Value) -> String {
         }
         other => other.to_string(),
     }
+}
+
+/// A refusal: kind, field and value. What is wrong and what to do about it must be said, each in its own words.
+pub fn refused(error: &framegauge::Error) -> String {
+    assert!(
+        !error.problem().is_empty() && !error.remedy().is_empty(),
+        "{error}"
+    );
+    format!("{} / {} / {}", error.kind(), error.field(), error.value())
 }
 
 /// The file a topic is written to.
@@ -45,7 +88,7 @@ impl Page {
     }
     /// Every field on a line of its own; one that grows too long is split once more.
     pub fn fields(&mut self, of: &impl serde::Serialize) {
-        self.split("", &serde_json::to_value(of).unwrap());
+        self.split("", &bare(serde_json::to_value(of).unwrap()));
     }
     fn split(&mut self, before: &str, value: &Value) {
         let line = flat(value);
@@ -72,10 +115,10 @@ impl Page {
     pub fn said<T: serde::Serialize>(&mut self, name: &str, said: Result<T, framegauge::Error>) {
         match said {
             Ok(value) => {
-                let line = flat(&serde_json::to_value(value).unwrap());
+                let line = flat(&bare(serde_json::to_value(value).unwrap()));
                 self.line(&format!("{name}: {line}"));
             }
-            Err(error) => self.line(&format!("{name}: {error}")),
+            Err(error) => self.line(&format!("{name}: {}", refused(&error))),
         }
     }
     pub fn check(self, name: &str) {

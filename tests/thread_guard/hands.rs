@@ -53,26 +53,12 @@ fn gauges() {
         ..Gauging::default()
     };
     assert!(judge_gauging(&many).is_ok());
-    page.title("what each gauge means");
     for gauge in Gauge::iter() {
         for member in [Member::Internal, Member::External] {
             let means = gauge.meaning(member);
-            page.line(&format!(
-                "{gauge} {member}: shows {} | silent on {} | {}",
-                means.shows, means.silent_on, means.used
-            ));
-        }
-    }
-    page.title("chasing");
-    let chasing = chasing();
-    for (name, words) in [
-        ("restores", chasing.restores),
-        ("never restores", chasing.never_restores),
-        ("before", chasing.before),
-        ("after", chasing.check_after),
-    ] {
-        for word in words {
-            page.line(&format!("{name}: {word}"));
+            for words in [means.shows, means.silent_on, means.used] {
+                assert!(!words.is_empty(), "{gauge} {member}");
+            }
         }
     }
     page.check("thread_guard/gauges.txt");
@@ -103,8 +89,10 @@ fn hands() {
             let said = turning(pattern, side).map(|turning| {
                 assert_eq!(pattern.hand(side), Some(turning.hand));
                 format!(
-                    "{} | {turning} | {} | {} | {}",
+                    "{} | {} | {} | {} | {} | {}",
                     turning.hand,
+                    turning.tighten,
+                    turning.loosen,
                     turning.reason,
                     turning.evidence.grade(),
                     turning.disputed
@@ -113,7 +101,6 @@ fn hands() {
             answered(&mut page, &format!("  {side}"), said);
         }
     }
-    page.title("reasons");
     for reason in [
         Reason::PrecessionTightens,
         Reason::TorqueOnly,
@@ -121,7 +108,7 @@ fn hands() {
         Reason::DriveTightens,
         Reason::LocksAnother,
     ] {
-        page.line(&format!("{reason}: {}", reason.words()));
+        assert!(!reason.words().is_empty(), "{reason}");
     }
     page.title("words");
     for hand in Hand::iter() {

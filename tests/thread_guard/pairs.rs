@@ -9,12 +9,12 @@ use super::{Page, answered, fine, number, size, thread};
 #[test]
 fn mates() {
     let mut page = Page::new();
-    page.title("mates, grounds, drift, apart least and most, allowance in mm, wider, turns until binding; in words");
+    page.title("mates, grounds, drift, apart least and most, allowance in mm, wider, turns until binding");
     for (at, a) in THREADS.iter().enumerate() {
         for b in &THREADS[at..] {
             let found = mismatch(&thread(a), &thread(b));
             page.line(&format!(
-                "{a} / {b}: {} [{}] {} {}..{} of {} | {} | {} | {found}",
+                "{a} / {b}: {} [{}] {} {}..{} of {} | {} | {}",
                 found.mates,
                 found.grounds,
                 fine(found.drift.per_turn),
@@ -150,10 +150,9 @@ fn crests() {
             let found = candidates_by_bore(&sizes, &reading).map(|found| {
                 let names: Vec<String> = found.possible.iter().map(ToString::to_string).collect();
                 format!(
-                    "[{}] ambiguous {} | {}",
+                    "[{}] ambiguous {}",
                     names.join(", "),
-                    found.ambiguous,
-                    found.next
+                    found.ambiguous
                 )
             });
             answered(&mut page, &format!("{bore} of {list:?}"), found);
@@ -164,9 +163,9 @@ fn crests() {
 
 fn finding(side: &SideFinding) -> String {
     match side {
-        SideFinding::AsPattern(_) => "as the pattern".into(),
-        SideFinding::OtherHand(found) => format!("other hand [{}]", found.grounds),
-        SideFinding::OtherThread(found) => format!("other thread [{}]", found.grounds),
+        SideFinding::AsPattern(_) => "as meant".into(),
+        SideFinding::OtherHand(found) => format!("other hand, {}", found.grounds),
+        SideFinding::OtherThread(found) => format!("other, {}", found.grounds),
         SideFinding::CannotTell(_) => "cannot tell".into(),
         SideFinding::NoThread => "no thread".into(),
         SideFinding::BothPlain => "both plain".into(),
@@ -228,10 +227,10 @@ fn shells() {
         for (meant_name, meant) in &shells {
             let result = found.against(meant);
             page.line(&format!(
-                "{name} / {meant_name}: {}; {}; {}",
+                "{name} / {meant_name}: {}; {}{}",
                 finding(&result.drive),
                 finding(&result.non_drive),
-                result.swapped
+                if result.swapped { "; swapped" } else { "" }
             ));
         }
     }
@@ -274,11 +273,6 @@ fn recut() {
         });
         answered(&mut page, &format!("{from} to {to} in {outside:?}"), found);
     }
-    page.line(
-        retap(&thread("M10x1"), &thread("M12x1"), None)
-            .unwrap()
-            .caution,
-    );
     page.title("inserts: bore, tap, bush");
     for text in [
         "M3x0.5",
