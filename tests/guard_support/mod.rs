@@ -14,7 +14,7 @@ fn told(key: &str, text: &str) -> bool {
     let words = text
         .split(|c: char| !c.is_alphabetic())
         .filter(|word| word.chars().count() > 1);
-    matches!(key, "words" | "sentence" | "measure" | "with" | "message" | "remedy")
+    matches!(key, "words" | "sentence" | "with" | "message" | "remedy")
         || (matches!(key, "why" | "about") && text.contains(' '))
         || words.count() > 3
 }
@@ -23,12 +23,21 @@ fn told(key: &str, text: &str) -> bool {
 pub fn bare(value: Value) -> Value {
     fn strip(key: &str, value: Value) -> Option<Value> {
         match value {
+            // How many probes to set, or how deep: what is only told here still holds its numbers.
+            Value::String(text) if key == "measure" => {
+                let numbers = text.split(|c: char| !c.is_ascii_digit() && c != '.');
+                let numbers: Vec<&str> = numbers.filter(|n| n.parse::<f64>().is_ok()).collect();
+                (!numbers.is_empty()).then(|| Value::String(numbers.join(" ")))
+            }
             Value::String(text) if told(key, &text) => None,
             _ if matches!(key, "sources" | "says") => None,
             Value::Array(all) => {
-                let had = !all.is_empty();
+                let count = all.len();
                 let left: Vec<Value> = all.into_iter().filter_map(|v| strip(key, v)).collect();
-                (!had || !left.is_empty()).then_some(Value::Array(left))
+                Some(match left.is_empty() {
+                    true if count > 0 => Value::from(count),
+                    _ => Value::Array(left),
+                })
             }
             Value::Object(fields) => {
                 let left: Map<String, Value> = fields

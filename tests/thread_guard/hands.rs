@@ -59,7 +59,21 @@ fn gauges() {
             for words in [means.shows, means.silent_on, means.used] {
                 assert!(!words.is_empty(), "{gauge} {member}");
             }
+            // GO guards the most material, NOT GO the least: the smallest hole and the largest screw, and the other way round.
+            let go = matches!(gauge, Gauge::Go | Gauge::PlainGo);
+            let least = go == (member == Member::Internal);
+            assert_eq!(means.shows.contains("not below its minimum"), least);
+            assert_eq!(means.shows.contains("not above its maximum"), !least);
         }
+    }
+    let chasing = chasing();
+    for words in [
+        chasing.restores,
+        chasing.never_restores,
+        chasing.before,
+        chasing.check_after,
+    ] {
+        assert!(!words.is_empty() && words.iter().all(|w| !w.is_empty()));
     }
     page.check("thread_guard/gauges.txt");
 }
@@ -88,6 +102,14 @@ fn hands() {
         for side in Side::iter() {
             let said = turning(pattern, side).map(|turning| {
                 assert_eq!(pattern.hand(side), Some(turning.hand));
+                let told = turning.to_string();
+                for part in [
+                    turning.hand.words().into(),
+                    format!("tighten {}", turning.tighten.words()),
+                    format!("loosen {}", turning.loosen.words()),
+                ] {
+                    assert!(told.contains(&*part), "{told}: {part}");
+                }
                 format!(
                     "{} | {} | {} | {} | {} | {}",
                     turning.hand,

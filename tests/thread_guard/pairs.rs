@@ -148,6 +148,7 @@ fn crests() {
             let sizes: Vec<ThreadSize> = list.iter().map(|t| size(t)).collect();
             let reading = Reading::expanded(mm(bore), mm(0.01)).unwrap();
             let found = candidates_by_bore(&sizes, &reading).map(|found| {
+                assert!(!found.next.is_empty());
                 let names: Vec<String> = found.possible.iter().map(ToString::to_string).collect();
                 format!(
                     "[{}] ambiguous {}",
@@ -259,6 +260,7 @@ fn recut() {
         ("M10x1", "M12x1", Some(-1.0)),
     ] {
         let found = retap(&thread(from), &thread(to), outside.map(mm)).map(|cut| {
+            assert!(!cut.caution.is_empty());
             format!(
                 "{} -> {}, {} {} | {} {}..{} {}",
                 cut.from,
