@@ -17,8 +17,9 @@ mod run_example;
 
 use std::path::Path;
 
-use guard_support::{Page, same_as_committed};
+use guard_support::{Page, bare, flat, same_as_committed};
 use run_example::{example, run};
+use serde_json::Value;
 
 const ROOT: &str = env!("CARGO_MANIFEST_DIR");
 
@@ -53,7 +54,7 @@ fn every_example_answers() {
         assert_eq!(exit, code, "{command}\n{text}\n{json}");
         page.title(command);
         page.line(&format!("exit {exit}"));
-        match serde_json::from_str::<serde_json::Value>(&json) {
+        match serde_json::from_str::<Value>(&json) {
             Ok(told) => {
                 assert_eq!(told["acceptable"], exit == 0, "{command}");
                 page.fields(&told["answer"]);
@@ -104,9 +105,11 @@ const COMMANDS: &[&str] = &[
     r#"which_standard shell "bore=33.9 +/- 0.05 mm" "pitch=1 mm" hand_drive=left label=BSA"#,
 ];
 
-/// Every page of every sheet can be printed, and its exit code says whether anything is open.
+/// Every page of every sheet can be printed, its exit code says whether anything is open, and what is planned is held: how
+/// each place stands, what is done there and by how much, what is asked.
 #[test]
 fn every_sheet_in_every_form() {
+    let mut page = Page::new();
     let mut sheets: Vec<_> = std::fs::read_dir(Path::new(ROOT).join("examples/frames"))
         .unwrap()
         .map(|entry| entry.unwrap().path())
@@ -126,9 +129,55 @@ fn every_sheet_in_every_form() {
         }
         for form in ["text", "markdown", "html"] {
             let (_, code, text) = run(&command, &["--record", form]);
-            assert!([0, 1].contains(&code) && !text.is_empty(), "{command} {form}");
+            assert!(
+                [0, 1].contains(&code) && !text.is_empty(),
+                "{command} {form}"
+            );
         }
+        page.title(&name);
+        page.line(&format!("exit {exit}"));
+        let told: Value = serde_json::from_str(&run(&command, &["--json"]).2).unwrap();
+        planned(&mut page, &bare(told["answer"].clone()));
     }
+    page.check("printed/facts/plans.txt");
+}
+
+/// The decisions of a plan, a line each.
+fn planned(page: &mut Page, plan: &Value) {
+    let list = |of: &Value| of.as_array().cloned().unwrap_or_default();
+    let codes = |of: &Value| {
+        let codes: Vec<String> = list(of).iter().map(|fact| flat(&fact["code"])).collect();
+        codes.join(" ")
+    };
+    for place in list(&plan["places"]) {
+        page.line(&format!(
+            "{}: {} | leave {} | against {}",
+            flat(&place["place"]),
+            flat(&place["state"]),
+            codes(&place["leave"]),
+            codes(&place["contradictions"])
+        ));
+    }
+    for step in list(&plan["steps"]) {
+        let stop = |stop: &Value| format!("{} {}", flat(&stop["limit"]), flat(&stop["to_go_mm"]));
+        let stops: Vec<String> = list(&step["stops"]).iter().map(stop).collect();
+        page.line(&format!(
+            "{}. {} {} {} | off {} | stops {} | after {} | waits {}",
+            step["number"],
+            flat(&step["operation"]),
+            flat(&step["place"]),
+            flat(&step["task"]["code"]),
+            flat(&step["off"]),
+            stops.join("; "),
+            codes(&step["after"]),
+            flat(&step["waits_for"])
+        ));
+    }
+    for asked in list(&plan["questions"]) {
+        let (field, ask) = (flat(&asked["answer"]), flat(&asked["ask"]["code"]));
+        page.line(&format!("Q{} {field} {ask}", asked["number"]));
+    }
+    page.line(&format!("minding {}", codes(&plan["cautions"])));
 }
 
 /// The log of real questions and the count of figures: what they count is checked by `cases` and `readme`.
@@ -136,7 +185,12 @@ fn every_sheet_in_every_form() {
 fn logs_and_counts_are_printed() {
     let (_, exit, text) = run("cases", &[]);
     assert_eq!(exit, 0, "{text}");
-    for command in ["coverage", "coverage --memory", "coverage --unknown", "coverage --disputed"] {
+    for command in [
+        "coverage",
+        "coverage --memory",
+        "coverage --unknown",
+        "coverage --disputed",
+    ] {
         let (_, exit, text) = run(command, &[]);
         assert_eq!(exit, 0, "{text}");
         assert!(text.lines().count() > 10, "{command}\n{text}");

@@ -10,7 +10,9 @@ fn shapes(page: &mut Page, svg: &str) {
         let number = |key: &str| node.attribute(key).map(str::to_owned);
         match name {
             "circle" | "line" | "rect" | "text" => {
-                let keys = ["x", "y", "width", "height", "cx", "cy", "r", "x1", "y1", "x2", "y2"];
+                let keys = [
+                    "x", "y", "width", "height", "cx", "cy", "r", "x1", "y1", "x2", "y2",
+                ];
                 let mut at: Vec<String> = keys.into_iter().filter_map(number).collect();
                 let words = node.text().unwrap_or_default().trim();
                 // A sentence is only told; figures and labels are facts.
@@ -58,10 +60,7 @@ fn faces_and_mounts_are_drawn() {
         ("two circles", 1, 0.05, &limits),
         ("one side", 4, 0.012, &Allowance::default()),
     ] {
-        drawn(
-            title,
-            rings[index].1.drawing(mm(depth), allowance).unwrap(),
-        );
+        drawn(title, rings[index].1.drawing(mm(depth), allowance).unwrap());
     }
     let mounts = super::pads::mounts();
     drawn("posts", mounts[0].1.drawing(mm(0.06), &limits).unwrap());

@@ -70,7 +70,11 @@ fn hold(name: &str, cases: &[Case]) {
 /// Codes and numbers of a step; every fact, question and caution is told in words besides.
 fn stands_so(option: &RescueOption) -> String {
     let json = bare(serde_json::to_value(option).unwrap());
-    let spoken = option.why.iter().chain(&option.cautions).chain(&option.what);
+    let spoken = option
+        .why
+        .iter()
+        .chain(&option.cautions)
+        .chain(&option.what);
     for words in spoken.map(ToString::to_string).chain([option.words()]) {
         assert!(!words.is_empty(), "{json}");
     }
@@ -78,7 +82,11 @@ fn stands_so(option: &RescueOption) -> String {
         Value::Array(all) => all.iter().map(fact).collect::<Vec<_>>().join(" "),
         one => fact(one),
     };
-    let sources: Vec<_> = option.sources.iter().map(|s| s.source().id.clone()).collect();
+    let sources: Vec<_> = option
+        .sources
+        .iter()
+        .map(|s| s.source().id.clone())
+        .collect();
     let mut out = format!("{}: {}", option.step, option.stand);
     for (name, part) in [
         ("", option.grade.map(|g| g.to_string()).unwrap_or_default()),
@@ -98,7 +106,11 @@ fn stands_so(option: &RescueOption) -> String {
 /// A fact or question: its code, and its values in brackets.
 fn fact(value: &Value) -> String {
     let Some(fields) = value.as_object() else {
-        return if value.is_null() { String::new() } else { flat(value) };
+        return if value.is_null() {
+            String::new()
+        } else {
+            flat(value)
+        };
     };
     if let Some(ask) = fields.get("ask") {
         return fact(ask);

@@ -103,7 +103,10 @@ fn a_plan_can_be_told_in_a_second_language() {
             .places
             .iter()
             .flat_map(|p| p.facts.iter().map(|found| &found.fact).chain(&p.leave));
-        let of_steps = plan.steps.iter().flat_map(|s| s.checks.iter().chain(&s.proof));
+        let of_steps = plan
+            .steps
+            .iter()
+            .flat_map(|s| s.checks.iter().chain(&s.proof));
         for fact in of_places.chain(of_steps) {
             let Some(german) = said(fact) else { continue };
             assert!(!german.is_empty(), "{name}: {fact:?}");

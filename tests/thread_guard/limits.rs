@@ -49,7 +49,10 @@ fn span(limits: Limits) -> String {
 fn shown(found: &ThreadLimits) -> String {
     let all = [found.major, found.pitch_diameter, found.minor];
     let mut rests: Vec<String> = all.iter().map(|l| l.grade().to_string()).collect();
-    rests.extend([found.grade().to_string(), found.evidence().worth().to_string()]);
+    rests.extend([
+        found.grade().to_string(),
+        found.evidence().worth().to_string(),
+    ]);
     if rests.iter().all(|grade| *grade == rests[0]) {
         rests.truncate(1);
     }

@@ -9,7 +9,9 @@ use super::{Page, answered, fine, number, size, thread};
 #[test]
 fn mates() {
     let mut page = Page::new();
-    page.title("mates, grounds, drift, apart least and most, allowance in mm, wider, turns until binding");
+    page.title(
+        "mates, grounds, drift, apart least and most, allowance in mm, wider, turns until binding",
+    );
     for (at, a) in THREADS.iter().enumerate() {
         for b in &THREADS[at..] {
             let found = mismatch(&thread(a), &thread(b));
@@ -150,11 +152,7 @@ fn crests() {
             let found = candidates_by_bore(&sizes, &reading).map(|found| {
                 assert!(!found.next.is_empty());
                 let names: Vec<String> = found.possible.iter().map(ToString::to_string).collect();
-                format!(
-                    "[{}] ambiguous {}",
-                    names.join(", "),
-                    found.ambiguous
-                )
+                format!("[{}] ambiguous {}", names.join(", "), found.ambiguous)
             });
             answered(&mut page, &format!("{bore} of {list:?}"), found);
         }

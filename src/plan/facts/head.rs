@@ -5,7 +5,7 @@ use alloc::string::String;
 use crate::evidence::Text;
 use crate::fact::facts;
 use crate::judge::Instrument;
-use crate::measure::Reading;
+use crate::measure::{Limits, Reading};
 use crate::quantity::Length;
 use crate::standard::Place;
 
@@ -24,8 +24,8 @@ facts! {
         Grew { by: Length },
         /// The wall that outside and bore leave.
         Wall { left: Reading },
-        /// The wall that is left when the bore is reamed as far as allowed.
-        WallReamed { left: Length },
+        /// The wall that is left when the bore is reamed as far as allowed, and the one that builders use.
+        WallReamed { left: Length, usual: Option<Limits> },
         /// The gap to the crown, where nobody limits it.
         CrownGap { gap: Reading },
         /// What the fit cannot be judged by.

@@ -1,10 +1,12 @@
 //! Facts, questions and tasks of head tube, crown and steerer in words.
 
 use alloc::borrow::Cow;
+use alloc::format;
 use core::cmp::Ordering;
 use core::fmt;
 
 use crate::fact::Worded;
+use crate::judge::from_to;
 use crate::measure::Reading;
 use crate::plan::{HeadAsk, HeadFact, HeadTask};
 use crate::quantity::in_mm;
@@ -26,7 +28,11 @@ impl fmt::Display for HeadFact {
             Self::CameOff { off } => return known(f, off, "on diameter"),
             Self::Grew { by } => return write!(f, "it reads as if {} had come on in the work: measured elsewhere, or not clean", in_mm(*by)),
             Self::Wall { left } => return known(f, left, "now: half of outside less bore"),
-            Self::WallReamed { left } => return write!(f, "wall left: {}, half of outside less bore; builders use 0.9 to 1.1 mm, a least wall is not published", in_mm(*left)),
+            Self::WallReamed { left, usual } => {
+                let ends = usual.and_then(|u| u.lower().known().zip(u.upper().known()));
+                let usual = ends.map(|(low, high)| format!("builders use {}, ", from_to(low, high)));
+                return write!(f, "wall left: {}, half of outside less bore; {}a least wall is not published", in_mm(*left), usual.unwrap_or_default());
+            }
             Self::CrownGap { gap } => return write!(f, "{gap}; no number is published"),
             Self::NoVerdict { problem } => return f.write_str(problem),
             Self::PartStays { part } => return write!(f, "{part} stays, and its bore and face with it: forcing it out costs more than it is worth. Mask it, and check that its bearing turns"),
