@@ -12,8 +12,8 @@ use serde_json::{Map, Value};
 /// Whether a text is told to a person: its facts stand beside it, so only they are held.
 fn told(key: &str, text: &str) -> bool {
     let words = text
-        .split(|c: char| !c.is_alphabetic())
-        .filter(|word| word.chars().count() > 1);
+        .split_whitespace()
+        .filter(|word| word.chars().filter(|c| c.is_alphabetic()).count() > 1);
     matches!(key, "words" | "sentence" | "with" | "message" | "remedy")
         || (matches!(key, "why" | "about") && text.contains(' '))
         || words.count() > 3
@@ -21,7 +21,9 @@ fn told(key: &str, text: &str) -> bool {
 
 /// A value without what is only told, and without the rows it was read from: codes, outcomes, numbers, names.
 pub fn bare(value: Value) -> Value {
-    fn strip(key: &str, value: Value) -> Option<Value> {
+    // Nearly every decision goes by this rule; only another is told.
+    let usual = framegauge::measure::DecisionRule::default().to_string();
+    fn strip(key: &str, value: Value, usual: &str) -> Option<Value> {
         match value {
             // How many probes to set, or how deep: what is only told here still holds its numbers.
             Value::String(text) if key == "measure" => {
@@ -29,11 +31,14 @@ pub fn bare(value: Value) -> Value {
                 let numbers: Vec<&str> = numbers.filter(|n| n.parse::<f64>().is_ok()).collect();
                 (!numbers.is_empty()).then(|| Value::String(numbers.join(" ")))
             }
-            Value::String(text) if told(key, &text) => None,
+            Value::String(text) if told(key, &text) || (key == "rule" && text == usual) => None,
             _ if matches!(key, "sources" | "says") => None,
             Value::Array(all) => {
                 let count = all.len();
-                let left: Vec<Value> = all.into_iter().filter_map(|v| strip(key, v)).collect();
+                let left: Vec<Value> = all
+                    .into_iter()
+                    .filter_map(|v| strip(key, v, usual))
+                    .collect();
                 Some(match left.is_empty() {
                     true if count > 0 => Value::from(count),
                     _ => Value::Array(left),
@@ -42,14 +47,14 @@ pub fn bare(value: Value) -> Value {
             Value::Object(fields) => {
                 let left: Map<String, Value> = fields
                     .into_iter()
-                    .filter_map(|(k, v)| strip(&k, v).map(|v| (k, v)))
+                    .filter_map(|(k, v)| strip(&k, v, usual).map(|v| (k, v)))
                     .collect();
                 Some(Value::Object(left))
             }
             other => Some(other),
         }
     }
-    strip("", value).unwrap_or(Value::Null)
+    strip("", value, &usual).unwrap_or(Value::Null)
 }
 
 /// One line of what serializes: `name { field value, field value }`, lists in square brackets.
@@ -59,8 +64,10 @@ pub fn flat(value: &Value) -> String {
         Value::String(text) => text.clone(),
         Value::Array(all) => format!("[{}]", all.iter().map(flat).collect::<Vec<_>>().join("; ")),
         Value::Object(fields) => {
+            // Which fields there are is held by the schema of `ask`; here what is not there takes no room.
             let fields: Vec<String> = fields
                 .iter()
+                .filter(|(_, v)| !v.is_null())
                 .map(|(k, v)| format!("{k} {}", flat(v)))
                 .collect();
             format!("{{{}}}", fields.join(", "))
