@@ -1,6 +1,11 @@
 //! What a person gets: a page that fits the bench, pages that no text of a sheet can break, a sheet to fill in.
 #![cfg(feature = "json")]
 
+#[path = "say/numbers.rs"]
+mod numbers;
+#[path = "say/second_language.rs"]
+mod second_language;
+
 use std::fs;
 
 use framegauge::plan::{FrameSheet, Plan, prepare, record};

@@ -135,6 +135,7 @@ impl Shim {
         let (sheet, wall, leaves) = (sheet.value(), wall.value(), apart.value() * -2.0);
         let fact = BoreFact::Sheet {
             sheet,
+            adds: sheet * 2.0,
             wall,
             leaves,
             goes_in,

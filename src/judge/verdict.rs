@@ -38,9 +38,9 @@ pub enum SettledBy {
 /// As JSON: its code and values, `measure`, `why` and `with`.
 ///
 /// ```
-/// use framegauge::judge::{NextStep, SettledBy};
-/// let next = NextStep::new("bore on two axes", "one number is no shape", "three-point bore gauge");
-/// assert_eq!(next.to_string(), "measure bore on two axes (three-point bore gauge): one number is no shape");
+/// use framegauge::judge::{BoreAsk, NextStep, SettledBy};
+/// let next = NextStep::of(BoreAsk::ThinnestWall);
+/// assert_eq!((next.ask.code(), next.settled_by), ("thinnest_wall", SettledBy::Reading));
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 pub struct NextStep {

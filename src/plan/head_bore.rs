@@ -19,9 +19,9 @@ use crate::evidence::Grade;
 use crate::face::LimitKind;
 use crate::fit::MaterialKind;
 use crate::judge::{BoreFit, Doubt, FigureName, Instrument, OwnLimits, Remedy, Verdict, extremes};
-use crate::measure::{Outcome, Reading, Surface, settled_below, settled_cmp};
+use crate::measure::{Limits, Outcome, Reading, Surface, settled_below, settled_cmp};
 use crate::quantity::Length;
-use crate::standard::{HeadSeat, Row};
+use crate::standard::{FacingRule, HeadSeat, Row};
 use crate::thread::Turn;
 
 /// Judges the bore and plans its work; whether it will be another bore afterwards.
@@ -305,7 +305,9 @@ fn ream(
         .minding(Caution::Steering);
     if let Some(outside) = outside {
         let left = (outside.value() - to) / 2.0;
-        draft = draft.checking(HeadFact::WallReamed { left });
+        let row = end.site.tables.find::<FacingRule>("head_tube_wall");
+        let usual = row.ok().map(|row| Limits::of_requirement(&row.window));
+        draft = draft.checking(HeadFact::WallReamed { left, usual });
     }
     work.steps.push(draft);
 }

@@ -8,6 +8,8 @@
 )]
 
 mod fuzz;
+#[path = "../guard_support/mod.rs"]
+mod guard_support;
 mod lines;
 mod pinned;
 mod process;

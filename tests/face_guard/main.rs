@@ -24,7 +24,7 @@ use framegauge::face::*;
 use framegauge::measure::{DecisionRule, Limits, Reading};
 use framegauge::say::Sight;
 use framegauge::{Grade, Length, Radius, deg, mm, to_mm};
-use guard_support::{Page, flat, same_as_committed};
+use guard_support::{Page, bare, flat};
 
 fn radius(v: f64) -> Radius {
     Radius::new(mm(v)).unwrap()

@@ -59,7 +59,7 @@ fn mounts_and_calipers() {
                     ("rise", serde_json::to_value(tilt.rise).unwrap()),
                     ("decision", serde_json::to_value(tilt.decision).unwrap()),
                 ] {
-                    page.line(&format!("    {what}: {}", flat(&value)));
+                    page.line(&format!("    {what}: {}", flat(&bare(value))));
                 }
                 page.line(&format!(
                     "    {:.6} deg of {:.6}, {} allowed",

@@ -22,7 +22,7 @@ mod presses;
 use framegauge::fit::*;
 use framegauge::measure::{Bound, DecisionRule, Limits, Reading};
 use framegauge::{Grade, Length, deg, mm, to_mm, um};
-use guard_support::{Page, flat};
+use guard_support::{Page, bare, flat, refused};
 
 fn read(v: f64, u: f64) -> Reading {
     Reading::new(mm(v), mm(u)).unwrap()
@@ -33,7 +33,7 @@ fn between(low: f64, high: f64) -> Limits {
 }
 
 fn json(value: impl serde::Serialize) -> String {
-    flat(&serde_json::to_value(value).unwrap())
+    flat(&bare(serde_json::to_value(value).unwrap()))
 }
 
 fn in_um(length: Length) -> String {

@@ -31,6 +31,7 @@ fn mpa_of(pressure: framegauge::Pressure) -> String {
 #[test]
 fn joints() {
     let mut page = Page::new();
+    let mut named = false;
     let shapes = [
         (
             "cup in a head tube",
@@ -58,7 +59,7 @@ fn joints() {
                 let joint = match PressJoint::new(shape, shaft, hub) {
                     Ok(joint) => joint,
                     Err(error) => {
-                        page.line(&error.to_string());
+                        page.line(&refused(&error));
                         continue;
                     }
                 };
@@ -113,7 +114,16 @@ fn joints() {
                     let at = |v: f64| Interference::new(mm(v)).unwrap();
                     let report =
                         joint.report(at(low), at(high), Friction::new(0.07, 0.16).unwrap(), loss);
-                    page.said(&format!("{low} to {high}"), report);
+                    let told = serde_json::to_value(report.unwrap()).unwrap();
+                    let told = told.as_object().unwrap();
+                    // The names once, and a line of values for each.
+                    if !named {
+                        named = true;
+                        let names: Vec<&str> = told.keys().map(String::as_str).collect();
+                        page.line(&names.join(", "));
+                    }
+                    let values: Vec<String> = told.values().map(flat).collect();
+                    page.line(&format!("{low} to {high}: {}", values.join(", ")));
                 }
                 let together = joint.resultant(newton(1200.0), newton_metre(17.0)).unwrap();
                 let pressure = joint.pressure_needed(together, 0.08, 1.4).unwrap();

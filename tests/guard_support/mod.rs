@@ -7,7 +7,55 @@
 mod committed;
 
 pub use committed::same_as_committed;
-use serde_json::Value;
+use serde_json::{Map, Value};
+
+/// Whether a text is told to a person: its facts stand beside it, so only they are held.
+fn told(key: &str, text: &str) -> bool {
+    let words = text
+        .split_whitespace()
+        .filter(|word| word.chars().filter(|c| c.is_alphabetic()).count() > 1);
+    matches!(key, "words" | "sentence" | "with" | "message" | "remedy")
+        || (matches!(key, "why" | "about") && text.contains(' '))
+        || words.count() > 3
+}
+
+/// A value without what is only told, and without the rows it was read from: codes, outcomes, numbers, names.
+pub fn bare(value: Value) -> Value {
+    // Nearly every decision goes by this rule; only another is told.
+    let usual = framegauge::measure::DecisionRule::default().to_string();
+    fn strip(key: &str, value: Value, usual: &str) -> Option<Value> {
+        match value {
+            // How many probes to set, or how deep: what is only told here still holds its numbers.
+            Value::String(text) if key == "measure" => {
+                let numbers = text.split(|c: char| !c.is_ascii_digit() && c != '.');
+                let numbers: Vec<&str> = numbers.filter(|n| n.parse::<f64>().is_ok()).collect();
+                (!numbers.is_empty()).then(|| Value::String(numbers.join(" ")))
+            }
+            Value::String(text) if told(key, &text) || (key == "rule" && text == usual) => None,
+            _ if matches!(key, "sources" | "says") => None,
+            Value::Array(all) => {
+                let count = all.len();
+                let left: Vec<Value> = all
+                    .into_iter()
+                    .filter_map(|v| strip(key, v, usual))
+                    .collect();
+                Some(match left.is_empty() {
+                    true if count > 0 => Value::from(count),
+                    _ => Value::Array(left),
+                })
+            }
+            Value::Object(fields) => {
+                let left: Map<String, Value> = fields
+                    .into_iter()
+                    .filter_map(|(k, v)| strip(&k, v, usual).map(|v| (k, v)))
+                    .collect();
+                Some(Value::Object(left))
+            }
+            other => Some(other),
+        }
+    }
+    strip("", value, &usual).unwrap_or(Value::Null)
+}
 
 /// One line of what serializes: `name { field value, field value }`, lists in square brackets.
 pub fn flat(value: &Value) -> String {
@@ -16,14 +64,25 @@ pub fn flat(value: &Value) -> String {
         Value::String(text) => text.clone(),
         Value::Array(all) => format!("[{}]", all.iter().map(flat).collect::<Vec<_>>().join("; ")),
         Value::Object(fields) => {
+            // Which fields there are is held by the schema of `ask`; here what is not there takes no room.
             let fields: Vec<String> = fields
                 .iter()
+                .filter(|(_, v)| !v.is_null())
                 .map(|(k, v)| format!("{k} {}", flat(v)))
                 .collect();
             format!("{{{}}}", fields.join(", "))
         }
         other => other.to_string(),
     }
+}
+
+/// A refusal: kind, field and value. What is wrong and what to do about it must be said, each in its own words.
+pub fn refused(error: &framegauge::Error) -> String {
+    assert!(
+        !error.problem().is_empty() && !error.remedy().is_empty(),
+        "{error}"
+    );
+    format!("{} / {} / {}", error.kind(), error.field(), error.value())
 }
 
 /// The file a topic is written to.
@@ -45,7 +104,7 @@ impl Page {
     }
     /// Every field on a line of its own; one that grows too long is split once more.
     pub fn fields(&mut self, of: &impl serde::Serialize) {
-        self.split("", &serde_json::to_value(of).unwrap());
+        self.split("", &bare(serde_json::to_value(of).unwrap()));
     }
     fn split(&mut self, before: &str, value: &Value) {
         let line = flat(value);
@@ -72,10 +131,10 @@ impl Page {
     pub fn said<T: serde::Serialize>(&mut self, name: &str, said: Result<T, framegauge::Error>) {
         match said {
             Ok(value) => {
-                let line = flat(&serde_json::to_value(value).unwrap());
+                let line = flat(&bare(serde_json::to_value(value).unwrap()));
                 self.line(&format!("{name}: {line}"));
             }
-            Err(error) => self.line(&format!("{name}: {error}")),
+            Err(error) => self.line(&format!("{name}: {}", refused(&error))),
         }
     }
     pub fn check(self, name: &str) {

@@ -15,13 +15,15 @@ mod committed;
 use framegauge::*;
 
 fn refusal(error: &Error) -> String {
+    assert!(
+        !error.problem().is_empty() && !error.remedy().is_empty(),
+        "{error}"
+    );
     format!(
-        "REFUSED {} / {} / {} / {} / {}",
+        "REFUSED {} / {} / {}",
         error.kind(),
         error.field(),
-        error.value(),
-        error.problem(),
-        error.remedy()
+        error.value()
     )
 }
 

@@ -5,25 +5,30 @@ use framegauge::rescue::{Symptom, diagnose};
 
 use strum::IntoEnumIterator;
 
-use super::committed::same_as_committed;
+use super::{Page, bare, flat};
 
 #[test]
 fn every_symptom() {
-    let mut text = String::new();
+    let mut page = Page::new();
     for symptom in Symptom::iter() {
         let found = diagnose(symptom);
         assert_eq!(
             (found.symptom, found.outcome),
             (symptom, Outcome::Undecided)
         );
-        text.push_str(&format!("== {symptom}\n{found}"));
+        assert!(!symptom.until_then().is_empty(), "{symptom}");
+        page.title(&symptom.to_string());
         for cause in &found.causes {
             let damage = cause
                 .damage()
-                .map_or_else(|| String::from("no damage of the frame"), |d| d.to_string());
-            text.push_str(&format!("  {cause}: {damage}\n"));
+                .map_or_else(|| String::from("none"), |d| format!("{d:?}"));
+            page.line(&format!("{cause:?}: {damage}"));
         }
-        text.push('\n');
+        for check in &found.checks {
+            assert!(!check.to_string().is_empty(), "{symptom}: {check:?}");
+        }
+        let json = bare(serde_json::to_value(&found).unwrap());
+        page.line(&format!("checks {}", flat(&json["checks"])));
     }
-    same_as_committed("rescue/symptoms.txt", &text);
+    page.check("rescue/symptoms.txt");
 }

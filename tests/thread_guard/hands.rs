@@ -53,27 +53,27 @@ fn gauges() {
         ..Gauging::default()
     };
     assert!(judge_gauging(&many).is_ok());
-    page.title("what each gauge means");
     for gauge in Gauge::iter() {
         for member in [Member::Internal, Member::External] {
             let means = gauge.meaning(member);
-            page.line(&format!(
-                "{gauge} {member}: shows {} | silent on {} | {}",
-                means.shows, means.silent_on, means.used
-            ));
+            for words in [means.shows, means.silent_on, means.used] {
+                assert!(!words.is_empty(), "{gauge} {member}");
+            }
+            // GO guards the most material, NOT GO the least: the smallest hole and the largest screw, and the other way round.
+            let go = matches!(gauge, Gauge::Go | Gauge::PlainGo);
+            let least = go == (member == Member::Internal);
+            assert_eq!(means.shows.contains("not below its minimum"), least);
+            assert_eq!(means.shows.contains("not above its maximum"), !least);
         }
     }
-    page.title("chasing");
     let chasing = chasing();
-    for (name, words) in [
-        ("restores", chasing.restores),
-        ("never restores", chasing.never_restores),
-        ("before", chasing.before),
-        ("after", chasing.check_after),
+    for words in [
+        chasing.restores,
+        chasing.never_restores,
+        chasing.before,
+        chasing.check_after,
     ] {
-        for word in words {
-            page.line(&format!("{name}: {word}"));
-        }
+        assert!(!words.is_empty() && words.iter().all(|w| !w.is_empty()));
     }
     page.check("thread_guard/gauges.txt");
 }
@@ -102,9 +102,19 @@ fn hands() {
         for side in Side::iter() {
             let said = turning(pattern, side).map(|turning| {
                 assert_eq!(pattern.hand(side), Some(turning.hand));
+                let told = turning.to_string();
+                for part in [
+                    turning.hand.words().into(),
+                    format!("tighten {}", turning.tighten.words()),
+                    format!("loosen {}", turning.loosen.words()),
+                ] {
+                    assert!(told.contains(&*part), "{told}: {part}");
+                }
                 format!(
-                    "{} | {turning} | {} | {} | {}",
+                    "{} | {} | {} | {} | {} | {}",
                     turning.hand,
+                    turning.tighten,
+                    turning.loosen,
                     turning.reason,
                     turning.evidence.grade(),
                     turning.disputed
@@ -113,7 +123,6 @@ fn hands() {
             answered(&mut page, &format!("  {side}"), said);
         }
     }
-    page.title("reasons");
     for reason in [
         Reason::PrecessionTightens,
         Reason::TorqueOnly,
@@ -121,7 +130,7 @@ fn hands() {
         Reason::DriveTightens,
         Reason::LocksAnother,
     ] {
-        page.line(&format!("{reason}: {}", reason.words()));
+        assert!(!reason.words().is_empty(), "{reason}");
     }
     page.title("words");
     for hand in Hand::iter() {

@@ -1,7 +1,7 @@
 //! Basic diameters, limits of size and groups of engagement.
 
 use framegauge::measure::{Bound, Limits};
-use framegauge::thread::{BasicDiameters, ThreadLimits, engagement_group, limits_of_size};
+use framegauge::thread::{BasicDiameters, Member, ThreadLimits, engagement_group, limits_of_size};
 use framegauge::{in_mm, mm, to_mm};
 
 use super::{Page, answered, fine, refusal, size};
@@ -39,40 +39,43 @@ fn basic_diameters() {
 fn span(limits: Limits) -> String {
     let side = |bound: Bound| match bound {
         Bound::At(length) => format!("{:.4}", to_mm(length)),
-        Bound::Open => "open".into(),
+        Bound::Open => String::new(),
         Bound::Unknown => "?".into(),
     };
-    format!(
-        "{}..{} {}",
-        side(limits.lower()),
-        side(limits.upper()),
-        limits.grade()
-    )
+    format!("{}..{}", side(limits.lower()), side(limits.upper()))
 }
 
+/// Major, pitch and minor diameter, what each rests on (once where it is the same), and the other pitch diameter.
 fn shown(found: &ThreadLimits) -> String {
-    format!(
-        "{}, major {}, pitch {}, minor {}{} | {} {}",
-        found.member,
-        span(found.major),
-        span(found.pitch_diameter),
-        span(found.minor),
-        found
-            .other_pitch_diameter
-            .map_or(String::new(), |other| format!(", or pitch {}", span(other))),
-        found.grade(),
-        found.evidence().worth(),
-    )
+    let all = [found.major, found.pitch_diameter, found.minor];
+    let mut rests: Vec<String> = all.iter().map(|l| l.grade().to_string()).collect();
+    rests.extend([
+        found.grade().to_string(),
+        found.evidence().worth().to_string(),
+    ]);
+    if rests.iter().all(|grade| *grade == rests[0]) {
+        rests.truncate(1);
+    }
+    let mut out: Vec<String> = all.into_iter().map(span).collect();
+    out.extend(rests);
+    let other = found.other_pitch_diameter;
+    out.extend(other.map(|other| format!("or {}", span(other))));
+    out.join(" ")
 }
 
 fn limits(page: &mut Page, text: &str, classes: &[&str]) {
     let thread = size(text);
+    page.line(text);
     for class in classes {
         let said = match limits_of_size(&thread, &class.parse().unwrap()) {
-            Ok(found) => shown(&found),
+            Ok(found) => {
+                let screw = class.contains(|c: char| c == 'A' || c.is_lowercase());
+                assert_eq!(found.member == Member::External, screw, "{text} {class}");
+                shown(&found)
+            }
             Err(error) => refusal(&error),
         };
-        page.line(&format!("{text} {class}: {said}"));
+        page.line(&format!(" {class} {said}"));
     }
 }
 

@@ -23,7 +23,7 @@ mod strength_refused;
 
 use framegauge::thread::{Designation, ThreadSize};
 use framegauge::{Error, Length, to_mm};
-use guard_support::Page;
+use guard_support::{Page, refused as refusal};
 
 fn size(text: &str) -> ThreadSize {
     text.parse().unwrap_or_else(|e| panic!("{text}: {e}"))
@@ -40,18 +40,6 @@ fn fine(length: Length) -> String {
 
 fn number(value: f64) -> String {
     format!("{:.4}", value + 0.0)
-}
-
-/// A refusal: kind, field and value, then what is wrong and what to do.
-fn refusal(error: &Error) -> String {
-    format!(
-        "{} / {} / {} / {} / {}",
-        error.kind(),
-        error.field(),
-        error.value(),
-        error.problem(),
-        error.remedy()
-    )
 }
 
 /// What was asked and the answer, or the refusal.

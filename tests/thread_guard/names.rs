@@ -22,14 +22,13 @@ fn read() {
             };
             page.line(&format!(
                 "`{text}` -> {read} | {} | {:.5} x {:.5} mm | hole {} screw {} | {} | {}",
-                read.size.form().words(),
+                read.size.form(),
                 framegauge::to_mm(read.size.major()),
                 framegauge::to_mm(read.size.pitch().length()),
                 class(Member::Internal),
                 class(Member::External),
-                read.group
-                    .map_or("no group".into(), |group| group.to_string()),
-                series(&read.size).map_or("no series".into(), |series| series.to_string()),
+                read.group.map_or("-".into(), |group| group.to_string()),
+                series(&read.size).map_or("-".into(), |series| series.to_string()),
             ));
         }
     }

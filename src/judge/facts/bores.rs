@@ -59,8 +59,8 @@ facts! {
         ShimWall { wall: Length, presses: bool },
         /// No gap is left for a shim.
         NoGap,
-        /// A sheet in the gap, the wall that goes there, and what the sheet leaves on diameter.
-        Sheet { sheet: Length, wall: Length, leaves: Length, goes_in: Outcome },
+        /// A sheet in the gap, what it adds and leaves on diameter, and the wall that goes there.
+        Sheet { sheet: Length, adds: Length, wall: Length, leaves: Length, goes_in: Outcome },
         /// How long a shim is.
         ShimLength,
     }

@@ -5,7 +5,7 @@ use alloc::string::String;
 use crate::evidence::Text;
 use crate::fact::facts;
 use crate::judge::asks;
-use crate::measure::Reading;
+use crate::measure::{Limits, Reading};
 use crate::quantity::Length;
 use crate::standard::Place;
 
@@ -20,8 +20,8 @@ facts! {
         TakenFor { seat: Text },
         /// The wall that outside and bore leave.
         Wall { left: Reading },
-        /// The wall that is left when the bore is reamed as far as allowed.
-        WallReamed { left: Length },
+        /// The wall that is left when the bore is reamed as far as allowed, and the one that builders use.
+        WallReamed { left: Length, usual: Option<Limits> },
         /// The gap to the crown, where nobody limits it.
         CrownGap { gap: Reading },
         /// What the fit cannot be judged by.

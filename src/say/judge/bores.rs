@@ -206,12 +206,12 @@ impl fmt::Display for BoreFact {
                 if *presses { "the gap and the wanted interference together" } else { "the gap" }
             ),
             Self::NoGap => f.write_str("there is no gap to fill"),
-            Self::Sheet { sheet, wall, leaves, goes_in } => match goes_in {
+            Self::Sheet { sheet, adds, wall, leaves, goes_in } => match goes_in {
                 Outcome::NonconformityShown => write!(
                     f,
                     "a sheet of {} adds {} on diameter and will not enter, {} would; if it did go in, it is not that thick, or the difference was taken for the wall",
                     in_mm(*sheet),
-                    in_mm(*sheet * 2.0),
+                    in_mm(*adds),
                     in_mm(*wall)
                 ),
                 Outcome::ConformityShown => write!(

@@ -1,9 +1,11 @@
 //! Facts, questions and tasks of head tube, crown and steerer in words.
 
 use alloc::borrow::Cow;
+use alloc::format;
 use core::fmt;
 
 use crate::fact::Worded;
+use crate::judge::from_to;
 use crate::measure::Reading;
 use crate::plan::{HeadAsk, HeadFact, HeadTask};
 use crate::quantity::in_mm;
@@ -22,7 +24,11 @@ impl fmt::Display for HeadFact {
             Self::ProvedElsewhere { seat, bore } => return write!(f, "{seat} was proved there, and a bore of {} is none", in_mm(*bore)),
             Self::TakenFor { seat } => return write!(f, "taken for {seat}, as it is called: a label proves nothing, so it is read on bare metal first"),
             Self::Wall { left } => return known(f, left, "now: half of outside less bore"),
-            Self::WallReamed { left } => return write!(f, "wall left: {}, half of outside less bore; builders use 0.9 to 1.1 mm, a least wall is not published", in_mm(*left)),
+            Self::WallReamed { left, usual } => {
+                let ends = usual.and_then(|u| u.lower().known().zip(u.upper().known()));
+                let usual = ends.map(|(low, high)| format!("builders use {}, ", from_to(low, high)));
+                return write!(f, "wall left: {}, half of outside less bore; {}a least wall is not published", in_mm(*left), usual.unwrap_or_default());
+            }
             Self::CrownGap { gap } => return write!(f, "{gap}; no number is published"),
             Self::NoVerdict { problem } => return f.write_str(problem),
             Self::PartStays { part } => return write!(f, "{part} stays, and its bore and face with it: forcing it out costs more than it is worth. Mask it, and check that its bearing turns"),
