@@ -17,6 +17,7 @@ use crate::judge::{
     Fact, Finding, Fit, Instrument, MemberOf, SizeFact, Verdict, extremes, sizes_against,
 };
 use crate::measure::{DecisionRule, Reading};
+use crate::quantity::Length;
 use crate::standard::{InShop, Joint, Place};
 
 /// A maker's limit of something that was not measured, or that is not used here.
@@ -83,15 +84,19 @@ pub(super) fn fit_of(
     fit.answer(site.tables).map_err(no_verdict).ok()
 }
 
-/// What came off on diameter, or the contradiction that it reads as if metal had come on.
-pub(super) fn came_off(off: Reading, field: String, with: Instrument, work: &mut PlaceWork) {
-    if off.sure_sign().is_lt() {
-        let by = -off.value();
+/// What came off on diameter, or the contradiction that one place reads as if metal had come on.
+pub(super) fn came_off(
+    off: Reading,
+    came_on: Option<Length>,
+    (field, with): (String, Instrument),
+    work: &mut PlaceWork,
+) {
+    if let Some(by) = came_on {
         work.contradicts(HeadFact::Grew { by }, field, with);
-        return;
+    } else if off.sure_sign().is_ge() {
+        work.removed = Vec::from([off]);
+        work.settled(shown(off, HeadFact::CameOff { off }));
     }
-    work.removed = Vec::from([off]);
-    work.settled(shown(off, HeadFact::CameOff { off }));
 }
 
 /// A place of the steering, with the note of its sheet.

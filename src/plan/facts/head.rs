@@ -165,6 +165,8 @@ facts! {
         RaceFiner,
         /// Length of the steerer.
         SteererLength,
+        /// Length of the steerer and what stands on it again, finer.
+        SteererLengthFiner,
     }
     /// What is to be done at head tube, crown and steerer.
     HeadTask {
@@ -194,7 +196,7 @@ impl HeadAsk {
             Self::PartOutside | Self::CrownSeat | Self::CrownSeatFiner => Instrument::Micrometer,
             Self::WhichSeat { .. } => Instrument::Part,
             Self::FaceHeights | Self::FacesFiner => Instrument::DialAtPilot,
-            Self::SteererLength => Instrument::Rule,
+            Self::SteererLength | Self::SteererLengthFiner => Instrument::Rule,
         }
     }
 }
