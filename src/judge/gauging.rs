@@ -193,6 +193,17 @@ impl Gauging {
         }))
     }
 
+    /// Whether the bore is out by more than its uncertainty, whatever risk the decision rule takes: what lies within it
+    /// contradicts nobody.
+    fn surely_out(&self, tables: Tables<'_>) -> Result<bool, Error> {
+        let sure = Self {
+            rule: Some(DecisionRule::Iso14253Of1998),
+            ..self.clone()
+        };
+        let found = sure.bore(tables)?;
+        Ok(found.and_then(|f| f.outcome) == Some(Outcome::NonconformityShown))
+    }
+
     /// The verdict.
     ///
     /// # Errors
@@ -212,7 +223,7 @@ impl Gauging {
             let worst_first = ThreadSeen::iter().rev();
             findings.extend(worst_first.filter_map(|sign| self.sign(sign, gauged.is_some())));
         }
-        for of in self.contradictions(outcome, bore_out) {
+        for of in self.contradictions(outcome, bore_out && self.surely_out(tables)?) {
             let fact = ThreadFact::Contradiction { of };
             findings.push(Finding::practice(Outcome::Undecided, fact));
         }

@@ -112,6 +112,10 @@ impl SpindleWidth {
                 said.cures = Vec::from([Curing::by(Remedy::OtherPart).sized(shell), cure]);
                 said
             }
+            // The window is named: only the width can tell more.
+            Outcome::Undecided if named.is_some() && first.is_some() => {
+                said.then(NextStep::of(SquareAsk::WidthFiner))
+            }
             Outcome::Undecided => {
                 said.then(NextStep::of(SquareAsk::UnitWindow).by(SettledBy::Written))
             }

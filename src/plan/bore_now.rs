@@ -5,7 +5,8 @@ use alloc::vec::Vec;
 use super::sheet::{BorePass, Coating, CoatingLeft, Marks, PartDid, ShellPass};
 use super::site::{covered, on_surface};
 use crate::judge::extremes;
-use crate::measure::{Placed, Reading, Surface};
+use crate::measure::{Placed, Reading, Surface, settled_below, settled_cmp};
+use crate::quantity::{Length, deg};
 
 /// A bore as it is now, with what came off.
 #[derive(Debug, Clone)]
@@ -22,6 +23,8 @@ pub(super) struct BoreNow {
     pub part: Option<PartDid>,
     /// What came off on diameter at the narrowest place.
     pub removed: Option<Reading>,
+    /// By how much a place reads narrower than before the work.
+    pub narrower: Option<Length>,
 }
 
 /// One pass, whatever place it belongs to.
@@ -61,6 +64,7 @@ pub(super) fn of<'a>(
         marks: None,
         part: None,
         removed: None,
+        narrower: None,
     };
     let format_1 = (!after.is_empty()).then_some(Pass {
         bore: after,
@@ -101,8 +105,31 @@ pub(super) fn of<'a>(
         let plain: Vec<Reading> = first.iter().map(|p| p.reading).collect();
         let old = extremes(&plain).first().copied();
         now.removed = old.zip(now.smallest()).map(|(old, new)| new.less(&old));
+        now.narrower = narrower(first, &now.bore);
     }
     now
+}
+
+/// By how much one place reads narrower than it did. Places that were read only once are not compared, and readings whose
+/// uncertainties still meet contradict nothing: of many places one reads a little narrower by chance.
+pub(super) fn narrower(before: &[Placed], now: &[Placed]) -> Option<Length> {
+    now.iter().find_map(|now| {
+        let here = before.iter().filter(|before| same_place(before, now));
+        let here: Vec<Reading> = here.map(|p| p.reading).collect();
+        let least = extremes(&here).first().copied()?;
+        let by = least.value() - now.reading.value();
+        let both = least.expanded_uncertainty() + now.reading.expanded_uncertainty();
+        settled_below(both, by).then_some(by)
+    })
+}
+
+/// Whether two readings were taken at one place.
+fn same_place(a: &Placed, b: &Placed) -> bool {
+    let depth = a.depth.zip(b.depth);
+    let angle = a.angle.zip(b.angle);
+    (a.depth.is_some(), a.angle.is_some()) == (b.depth.is_some(), b.angle.is_some())
+        && depth.is_none_or(|(a, b)| settled_cmp(a, b).is_eq())
+        && angle.is_none_or(|(a, b)| (a - b).abs() < deg(0.5))
 }
 
 impl BoreNow {

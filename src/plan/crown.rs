@@ -4,6 +4,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use super::bore_now::narrower;
 use super::facts::{HeadAsk, HeadFact, HeadTask};
 use super::identity;
 use super::ranking;
@@ -58,8 +59,9 @@ pub(super) fn plan(site: &Site<'_>, sheet: &CrownSheet) -> PlaceWork {
     work.worked = now.worked;
     let ends = [&sheet.seat, &sheet.after].map(|read| extremes(&plain(read)));
     if let [Some(old), Some(new)] = ends.each_ref().map(|read| read.last()) {
-        let with = Instrument::Micrometer;
-        came_off(old.less(new), String::from("crown.after"), with, &mut work);
+        let answer = (String::from("crown.after"), Instrument::Micrometer);
+        let came_on = narrower(&sheet.after, &sheet.seat);
+        came_off(old.less(new), came_on, answer, &mut work);
     }
     let row = named(site, sheet, &now, &mut work);
     seat(site, sheet, &now, row, &mut work);

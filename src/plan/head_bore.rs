@@ -30,7 +30,8 @@ pub(super) fn bore(end: &HeadEnd<'_>, named: &Named<'_>, work: &mut PlaceWork) -
     let readings = now.readings();
     wall(end, &readings, work);
     if let Some(off) = now.removed {
-        came_off(off, end.field("passes"), Instrument::BoreGauge, work);
+        let answer = (end.field("passes"), Instrument::BoreGauge);
+        came_off(off, now.narrower, answer, work);
     }
     if readings.is_empty() {
         end.heard(Limited::Bore, "bore", &[], work);

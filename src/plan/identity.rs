@@ -15,7 +15,7 @@ use crate::identify::{
     BeliefFrom, Feature, Identification, Next, Observation, Options, Standing, identify,
 };
 use crate::judge::{Instrument, extremes};
-use crate::measure::{Placed, Reading, Surface, instrument, settled_below};
+use crate::measure::{Placed, Reading, Surface, instrument, settled_below, settled_cmp};
 use crate::quantity::{Length, mm, to_mm};
 use crate::standard::{CuttingRule, Place, Tables};
 use crate::{Error, ErrorKind};
@@ -63,10 +63,16 @@ pub(super) fn observed(feature: Feature, readings: &[Reading]) -> Vec<Observatio
     };
     match one {
         Some(reading) => Vec::from([Observation::size(feature, reading)]),
-        None => readings
-            .iter()
-            .map(|r| Observation::size(feature, *r))
-            .collect(),
+        // In the order of their sizes, so that the order in which they were written changes no sum.
+        None => {
+            let mut sorted = readings.to_vec();
+            sorted.sort_by(|a, b| {
+                settled_cmp(a.value(), b.value())
+                    .then_with(|| settled_cmp(a.standard_uncertainty(), b.standard_uncertainty()))
+            });
+            let size = |r| Observation::size(feature, r);
+            sorted.into_iter().map(size).collect()
+        }
     }
 }
 

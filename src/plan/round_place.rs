@@ -15,8 +15,7 @@ use super::work::{Answers, ByHand, Draft, PlaceWork};
 use crate::evidence::{Evidence, Grade};
 use crate::face::LimitKind;
 use crate::judge::{Fit, Instrument, MemberOf, OwnLimits, Verdict, Wall, extremes};
-use crate::measure::{Outcome, Placed, Reading, settled_cmp};
-use crate::quantity::deg;
+use crate::measure::{Outcome, Placed, Reading};
 
 /// A bore with what its sheet says of it.
 pub(super) struct RoundPlace<'a> {
@@ -25,8 +24,6 @@ pub(super) struct RoundPlace<'a> {
     /// Its path in the sheet.
     pub path: &'static str,
     pub common: Common<'a>,
-    /// The bore before any work.
-    pub first: &'a [Placed],
     pub now: BoreNow,
     pub outside: &'a [Reading],
     pub part: Option<&'a Part>,
@@ -59,13 +56,7 @@ impl<'a> RoundPlace<'a> {
 
     /// What came off; and a bore that got narrower where it was read before.
     pub(super) fn came_off(&mut self) {
-        let narrower = self.now.bore.iter().find_map(|now| {
-            let before = self.first.iter().filter(|first| same_place(first, now));
-            let before: Vec<Reading> = before.map(|p| p.reading).collect();
-            let by = extremes(&before).first()?.less(&now.reading);
-            by.sure_sign().is_gt().then(|| by.value())
-        });
-        if let Some(by) = narrower {
+        if let Some(by) = self.now.narrower {
             let (grew, passes) = (RoundFact::Grew { by }, self.fit.trial);
             self.work.contradicts(grew, passes, Instrument::BoreGauge);
         } else if let Some(off) = self.now.removed.filter(|off| off.sure_sign().is_ge()) {
@@ -202,15 +193,6 @@ pub(super) fn torn(marks: Option<Marks>, work: &mut PlaceWork) -> bool {
     let refer = torn.then(|| Draft::refer(&at.clone(), RoundTask::Torn { at }));
     work.steps.extend(refer);
     torn
-}
-
-/// Whether two readings were taken at one place of the bore.
-fn same_place(a: &Placed, b: &Placed) -> bool {
-    let depth = a.depth.zip(b.depth);
-    let angle = a.angle.zip(b.angle);
-    (a.depth.is_some(), a.angle.is_some()) == (b.depth.is_some(), b.angle.is_some())
-        && depth.is_none_or(|(a, b)| settled_cmp(a, b).is_eq())
-        && angle.is_none_or(|(a, b)| (a - b).abs() < deg(0.5))
 }
 
 /// A fact with the readings that it is told of.

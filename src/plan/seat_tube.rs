@@ -47,7 +47,6 @@ pub(super) fn plan(site: &Site<'_>, tube: &SeatTubeSheet) -> PlaceWork {
         work: &mut work,
         path: "seat_tube",
         common: tube.common(),
-        first: &tube.bore,
         now,
         outside: &tube.outside,
         part: tube.post.as_ref(),

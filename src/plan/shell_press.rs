@@ -43,7 +43,6 @@ pub(super) fn plan(
         work,
         path: "shell",
         common: sheet.common(),
-        first: &sheet.bore,
         now: now(sheet),
         outside: &sheet.outside,
         part: sheet.part.as_ref(),

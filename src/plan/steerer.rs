@@ -112,7 +112,7 @@ fn long_enough(found: Finding, work: &mut PlaceWork) {
                 work.cure(cure);
             }
         }
-        Some(Outcome::Undecided) => work.ask("steerer.length", HeadAsk::SteererLength),
+        Some(Outcome::Undecided) => work.ask("steerer.length", HeadAsk::SteererLengthFiner),
         _ => {}
     }
     work.fact(found);

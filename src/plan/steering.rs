@@ -18,6 +18,7 @@ use crate::judge::{
     Fact, Finding, Fit, Instrument, MemberOf, SizeFact, Verdict, extremes, sizes_against,
 };
 use crate::measure::{DecisionRule, Reading};
+use crate::quantity::Length;
 use crate::standard::{InShop, Joint, Place};
 
 /// A maker's limit of something that was not measured, or that is not used here.
@@ -84,13 +85,18 @@ pub(super) fn fit_of(
     fit.answer(site.tables).map_err(no_verdict).ok()
 }
 
-/// What came off on diameter, or the contradiction that it reads as if metal had come on.
-pub(super) fn came_off(off: Reading, field: String, with: Instrument, work: &mut PlaceWork) {
-    if off.sure_sign().is_lt() {
-        let by = -off.value();
-        return work.contradicts(RoundFact::Grew { by }, field, with);
+/// What came off on diameter, or the contradiction that one place reads as if metal had come on.
+pub(super) fn came_off(
+    off: Reading,
+    came_on: Option<Length>,
+    (field, with): (String, Instrument),
+    work: &mut PlaceWork,
+) {
+    if let Some(by) = came_on {
+        work.contradicts(RoundFact::Grew { by }, field, with);
+    } else if off.sure_sign().is_ge() {
+        round_place::came_off(off, work);
     }
-    round_place::came_off(off, work);
 }
 
 /// A place of the steering, with the note of its sheet.

@@ -143,14 +143,18 @@ fn cut(site: &Site<'_>, work: &mut PlaceWork, bench: &Bench<'_>) {
         _ if now.lost() => thread_cut::lost(site, work, bench),
         Some(ThreadSeen::Crossed) if bench.replaceable => work.steps.push(bench.replace(false)),
         // More must be known before anything is done.
-        Some(ThreadSeen::Loose) => work.ask(bench.field("not_go"), ThreadAsk::NotGo),
+        Some(ThreadSeen::Loose) => {
+            work.ask(bench.field(&now.gauge_field("not_go")), ThreadAsk::NotGo);
+        }
         _ if out => {
             work.out = true;
             work.cures.extend(cures::of_verdict(&said));
         }
         Some(ThreadSeen::TakesPart) if !to_chase => work.leave(ThreadFact::TakesPart),
         _ if clean && now.go == Some(Passed::Passed) => work.leave(ThreadFact::TakesPart),
-        _ if clean && now.go.is_none() => work.ask(bench.field("go"), ThreadAsk::Go),
+        _ if clean && now.go.is_none() => {
+            work.ask(bench.field(&now.gauge_field("go")), ThreadAsk::Go);
+        }
         _ => thread_cut::chase(site, work, bench),
     }
 }

@@ -1,5 +1,7 @@
 //! A thread as the last pass left it, as the judge hears it.
 
+use alloc::format;
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::sheet::{Coating, CoatingLeft, Marks, PartDid, ThreadPass, ThreadSheet};
@@ -22,6 +24,8 @@ pub(super) struct Now {
     pub worked: bool,
     pub marks: Option<Marks>,
     pub part: Option<PartDid>,
+    /// How many passes the sheet tells, where it tells passes.
+    passes: usize,
     lost: bool,
 }
 
@@ -50,6 +54,7 @@ pub(super) fn now(stated: &Stated<'_>) -> Now {
         worked: false,
         marks: None,
         part: None,
+        passes: stated.passes.len(),
         lost: false,
     };
     let first = ThreadPass {
@@ -138,6 +143,15 @@ impl Now {
             minor: minor.collect(),
             rule: Some(rule),
             ..Gauging::default()
+        }
+    }
+
+    /// The field below the thread that takes what a gauge tells of it now: that of its last work, if any.
+    pub(super) fn gauge_field(&self, gauge: &str) -> String {
+        match self.passes.checked_sub(1) {
+            Some(last) => format!("passes[{last}].{gauge}"),
+            None if self.worked => format!("{gauge}_after"),
+            None => gauge.into(),
         }
     }
 

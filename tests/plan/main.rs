@@ -20,6 +20,7 @@ mod seat_tubes;
 mod shells;
 mod shells_guided;
 mod threads;
+mod told;
 
 use framegauge::measure::{Outcome, settled_cmp};
 use framegauge::plan::{FrameSheet, Operation, Plan, State, prepare};

@@ -217,8 +217,27 @@ pub fn sides(case: &Case) -> Vec<Failure> {
             words: told.toml(),
         }];
     };
-    let asked = |q: &framegauge::plan::Question| q.answer.clone();
-    let mirrored_answer = |q: &framegauge::plan::Question| swap(&q.answer);
+    // Of some patterns the hand of one side is disputed and that of the other is not: it is asked first on that side only, and
+    // the mirror is another sheet again.
+    let asks_hand = |plan: &Plan, side: &str| {
+        let field = format!("shell.{side}.hand");
+        plan.questions.iter().any(|q| q.answer == field)
+    };
+    if [&case.plan, &plan]
+        .iter()
+        .any(|plan| asks_hand(plan, "drive") != asks_hand(plan, "non_drive"))
+    {
+        return Vec::new();
+    }
+    let faced =
+        case.told.speaks_of("shell.drive.face") || case.told.speaks_of("shell.non_drive.face");
+    // Where nothing is said of either face, one of them must be named first.
+    let either = |answer: &str| match answer {
+        "shell.non_drive.face.probes" if !faced => "shell.drive.face.probes".to_owned(),
+        _ => answer.to_owned(),
+    };
+    let asked = |q: &framegauge::plan::Question| either(&q.answer);
+    let mirrored_answer = |q: &framegauge::plan::Question| either(&swap(&q.answer));
     // The hand belongs to the side and not to what was exchanged: it is compared by the property of hands.
     let mut before = gist(&case.plan, &mirrored, &mirrored_answer);
     let mut after = gist(&plan, &same, &asked);

@@ -285,8 +285,26 @@ fn tell(truth: &Sheet, dice: &mut Dice) -> Sheet {
     told
 }
 
-/// A field as it is said with instruments of this quality.
+/// A field as it is said with instruments of this quality: not everybody reads at every place.
 pub fn as_read(path: &str, leaf: &Leaf, quality: f64, dice: &mut Dice) -> Leaf {
+    let mut leaf = as_answered(path, leaf, quality, dice);
+    if let Leaf::Many(many) = &mut leaf {
+        let field = path.rsplit('.').next().unwrap_or(path);
+        let enough = if matches!(field, "probes" | "points") {
+            5
+        } else {
+            1
+        };
+        while many.len() > enough && dice.chance(6) {
+            let lost = dice.below(many.len());
+            many.remove(lost);
+        }
+    }
+    leaf
+}
+
+/// A field as who was asked for it says it: read at every place.
+pub fn as_answered(path: &str, leaf: &Leaf, quality: f64, dice: &mut Dice) -> Leaf {
     let mut leaf = leaf.clone();
     let field = path.rsplit('.').next().unwrap_or(path);
     let factor = match field {
@@ -299,18 +317,6 @@ pub fn as_read(path: &str, leaf: &Leaf, quality: f64, dice: &mut Dice) -> Leaf {
     let u = (quality * factor * dice.between(0.6, 1.2)).max(0.001);
     for said in leaf.readings_mut() {
         *said = read(said, u, dice);
-    }
-    if let Leaf::Many(many) = &mut leaf {
-        // Not everybody reads at every place.
-        let enough = if matches!(field, "probes" | "points") {
-            5
-        } else {
-            1
-        };
-        while many.len() > enough && dice.chance(6) {
-            let lost = dice.below(many.len());
-            many.remove(lost);
-        }
     }
     leaf
 }

@@ -11,7 +11,7 @@ use serde::Deserialize;
 use serde_json::Value;
 
 use crate::case::{Case, Failure, fails, planned, read};
-use crate::draw::as_read;
+use crate::draw::{as_answered, as_read};
 use crate::leaf::{Leaf, Sheet, Unit, at};
 use crate::safety::kind;
 
@@ -27,7 +27,8 @@ fn harmless(path: &str, leaf: &Leaf, told: &Sheet) -> bool {
             word == "passed" && told.word(&format!("{place}.state")) == Some("sound")
         }
         ("not_go", Leaf::Text(word)) => word == "passed",
-        ("clear_depth" | "pad_length" | "bolt", _) => true,
+        // The bolt at hand is not among them: lengths are printed for few thicknesses, and of another one its maker is asked.
+        ("clear_depth" | "pad_length", _) => true,
         _ => false,
     }
 }
@@ -35,8 +36,17 @@ fn harmless(path: &str, leaf: &Leaf, told: &Sheet) -> bool {
 /// Fields where one more reading is one more of the same.
 const LISTS: [&str; 4] = ["width", "minor", "seat", "bore"];
 
-/// Every sheet with one true thing more, and what it is.
-fn richer(case: &Case) -> Vec<(String, Sheet)> {
+/// A sheet with one true thing more.
+struct Richer {
+    what: String,
+    told: Sheet,
+    /// It is one more reading, smaller or larger than all before it: it tells of a shape that nobody spoke of, which may
+    /// honestly open a question. It never shows a frame without a fault to be out.
+    beyond: bool,
+}
+
+/// Every sheet with one true thing more.
+fn richer(case: &Case) -> Vec<Richer> {
     let mut out = Vec::new();
     for (path, leaf) in &case.truth.0 {
         let mut dice = case.dice(path);
@@ -48,7 +58,11 @@ fn richer(case: &Case) -> Vec<(String, Sheet)> {
             {
                 let mut told = case.told.clone();
                 told.put(path, as_read(path, leaf, 0.02, &mut dice));
-                out.push((path.clone(), told));
+                out.push(Richer {
+                    what: path.clone(),
+                    told,
+                    beyond: false,
+                });
             }
             Some(Leaf::Many(many))
                 if LISTS.contains(&field)
@@ -64,11 +78,18 @@ fn richer(case: &Case) -> Vec<(String, Sheet)> {
             {
                 let Leaf::Many(all) = leaf else { continue };
                 let (like, again) = (&many[0], dice.of(all).clone());
+                let again = crate::draw::read(&again, like.u, &mut dice);
+                let beyond =
+                    many.iter().all(|r| r.mm < again.mm) || many.iter().all(|r| r.mm > again.mm);
                 let mut told = case.told.clone();
                 if let Some(Leaf::Many(readings)) = told.0.get_mut(path) {
-                    readings.push(crate::draw::read(&again, like.u, &mut dice));
+                    readings.push(again);
                 }
-                out.push((format!("one more {path}"), told));
+                out.push(Richer {
+                    what: format!("one more {path}"),
+                    told,
+                    beyond,
+                });
             }
             _ => {}
         }
@@ -82,7 +103,7 @@ pub fn telling(case: &Case) -> Vec<Failure> {
     if case.lies || case.faults {
         return out;
     }
-    for (what, told) in richer(case) {
+    for Richer { what, told, beyond } in richer(case) {
         let Some(plan) = planned(&told, Unit::Millimetres) else {
             fails(
                 &mut out,
@@ -95,7 +116,8 @@ pub fn telling(case: &Case) -> Vec<Failure> {
             let Some(after) = plan.place(&report.place) else {
                 continue;
             };
-            if report.state.is_clear() && matches!(after.state, State::Open | State::Out) {
+            let worse = after.state == State::Out || after.state == State::Open && !beyond;
+            if report.state.is_clear() && worse {
                 let place = report.place.to_string();
                 fails(
                     &mut out,
@@ -299,7 +321,7 @@ pub fn answers(case: &Case) -> Vec<Failure> {
             continue;
         }
         let mut told = case.told.clone();
-        told.put(path, as_read(path, truth, 0.004, &mut dice));
+        told.put(path, as_answered(path, truth, 0.004, &mut dice));
         let Some(plan) = planned(&told, Unit::Millimetres) else {
             fails(
                 &mut out,

@@ -173,6 +173,8 @@ asks! {
         RaceFiner => BoreGauge,
         /// Length of the steerer.
         SteererLength => Rule,
+        /// Length of the steerer and what stands on it again, finer.
+        SteererLengthFiner => Rule,
     }
 }
 

@@ -154,6 +154,7 @@ impl fmt::Display for HeadAsk {
             Self::Race => "bore of the race in two directions",
             Self::RaceFiner => "bore of the race and diameter of the seat again, finer",
             Self::SteererLength => "length from the crown-race seat to the end of the steerer, to half a millimetre",
+            Self::SteererLengthFiner => "length of the steerer again, and of everything that stands on it, finer",
         })
     }
 }
@@ -194,6 +195,7 @@ impl Worded for HeadAsk {
             Self::SteererLength => {
                 "it is held against its maker's limit and against what stands on it"
             }
+            Self::SteererLengthFiner => "it lies too close to its limit for these readings",
         })
     }
 }
