@@ -32,27 +32,3 @@ pub enum Caution {
     /// Figures from memory.
     WeakFigures,
 }
-
-#[cfg(feature = "serde")]
-/// Its code alone.
-struct Code(Caution);
-
-#[cfg(feature = "serde")]
-impl serde::Serialize for Code {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(&self.0)
-    }
-}
-
-#[cfg(feature = "serde")]
-crate::read::told! { Code => crate::read::Shape::Word(crate::read::known_words::<Caution>) }
-
-#[cfg(feature = "serde")]
-crate::read::goes_out! {
-    Caution(this) {
-        /// which caution
-        code: Code = Code(*this),
-        /// the caution
-        words: &str = this.words(),
-    }
-}

@@ -12,6 +12,8 @@ mod identify;
 mod judge;
 mod letter;
 mod measure;
+#[cfg(feature = "serde")]
+mod out;
 mod photo;
 mod plan;
 mod plan_facts;
