@@ -95,7 +95,7 @@ fn insertion_of_a_post() {
     for (weld, depth) in [(50, 90.0), (80, 105.0)] {
         let line = format!(r#"{{"ask":"insertion","post":"27.2 mm","weld":"{weld} mm"}}"#);
         let numbers = &reply(&line)["answer"]["numbers"];
-        assert_eq!(numbers["by_the_weld_rule_mm"], json!(depth));
+        assert_eq!(numbers["weld_rule_mm"], json!(depth));
         // Whoever asks most rules: 100 mm by a retailer's general rule, where the weld rule asks less.
         assert_eq!(numbers["depth_mm"], json!(f64::max(depth, 100.0)));
     }

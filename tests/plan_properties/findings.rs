@@ -240,7 +240,7 @@ pub fn heard(case: &Case) -> Vec<Failure> {
                     "a note is not at the step of {}",
                     kind(&step.place.to_string())
                 ),
-                &step.words(),
+                step.words(),
             );
         }
     }

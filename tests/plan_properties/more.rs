@@ -268,7 +268,7 @@ pub fn answer_fields(case: &Case) -> Vec<Failure> {
             fails(
                 &mut out,
                 format!("a question without words at {}", kind(path)),
-                &question.words(),
+                question.words(),
             );
         }
     }

@@ -82,7 +82,7 @@ pub fn refusals(case: &Case) -> Vec<Failure> {
             fails(
                 &mut out,
                 format!("{operation} with an amount or a stop"),
-                &step.words(),
+                step.words(),
             );
         }
         if !matches!(operation, Operation::Refer | Operation::Check) {
@@ -100,7 +100,7 @@ pub fn refusals(case: &Case) -> Vec<Failure> {
             fails(
                 &mut out,
                 format!("{operation} carries {what}"),
-                &step.words(),
+                step.words(),
             );
         }
         let first = step
@@ -117,7 +117,7 @@ pub fn refusals(case: &Case) -> Vec<Failure> {
             fails(
                 &mut out,
                 format!("{operation} reads as an order"),
-                &step.words(),
+                step.words(),
             );
         }
     }
