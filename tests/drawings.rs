@@ -1,5 +1,11 @@
 //! Drawings as a mechanic looks at them: what the heading says, the plan's own limits, and no label on another.
 #![cfg(feature = "serde")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 use std::f64::consts::TAU;
 
@@ -19,6 +25,7 @@ fn meets(a: Box4, b: Box4) -> bool {
 }
 
 /// Every text with its box, a letter 0.6 of its height wide; every mark with its box; the paper.
+#[allow(clippy::type_complexity, reason = "texts, marks, size of the page")]
 fn boxes(svg: &str) -> (Vec<(String, Box4)>, Vec<Box4>, (f64, f64)) {
     let read = roxmltree::Document::parse(svg).unwrap();
     let value = |node: roxmltree::Node<'_, '_>, name: &str| -> f64 {

@@ -1,5 +1,11 @@
 //! What a person gets: a page that fits the bench, pages that no text of a sheet can break, a sheet to fill in.
 #![cfg(feature = "json")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
 
 #[path = "say/numbers.rs"]
 mod numbers;

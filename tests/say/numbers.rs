@@ -21,10 +21,8 @@ fn numbers(text: &str) -> Vec<(&str, f64, i32)> {
 fn collect(key: &str, value: &Value, exact: &mut Vec<f64>, named: &mut BTreeSet<String>) {
     match value {
         Value::Number(n) => exact.extend(n.as_f64().map(f64::abs)),
-        Value::String(text) => {
-            if !TOLD.contains(&key) {
-                named.extend(numbers(text).into_iter().map(|n| n.0.to_owned()));
-            }
+        Value::String(text) if !TOLD.contains(&key) => {
+            named.extend(numbers(text).into_iter().map(|n| n.0.to_owned()));
         }
         Value::Array(all) => all.iter().for_each(|v| collect(key, v, exact, named)),
         Value::Object(all) => all.iter().for_each(|(k, v)| collect(k, v, exact, named)),
