@@ -43,7 +43,7 @@ fn a05_country_alone() {
     assert_eq!(answer.belief, Some(Belief::NotTested));
     assert_eq!(answer.candidates[0].code, "french");
     assert!(answer.candidates[0].share < 0.1);
-    assert!(answer.notes.iter().any(|n| *n == Note::HandOpen));
+    assert!(answer.notes.contains(&Note::HandOpen));
     assert!(!answer.next.is_empty());
 }
 

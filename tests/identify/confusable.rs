@@ -59,11 +59,7 @@ fn french_and_swiss() {
         (Feature::HandDrive, 1)
     );
     assert!((next.bits - 1.0).abs() < 0.01);
-    assert!(
-        open.notes.iter().any(|n| *n == Note::HandOpen),
-        "{:?}",
-        open.notes
-    );
+    assert!(open.notes.contains(&Note::HandOpen), "{:?}", open.notes);
     for (hand, code, other) in [("right", "french", "swiss"), ("left", "swiss", "french")] {
         let mut words = thread.to_vec();
         words.push(("hand_drive", hand));

@@ -168,7 +168,7 @@ fn a_tap_between_two_hands_joins_them_not() {
         assert_eq!(left(&answer), ["M35x1", "french", "swiss"]);
         assert!(!answer.interchange, "{label}: {}", answer.words());
         assert_eq!(answer.belief, Some(Belief::NotTested), "{label}");
-        assert!(answer.notes.iter().any(|n| *n == Note::HandOpen));
+        assert!(answer.notes.contains(&Note::HandOpen));
     }
 }
 
