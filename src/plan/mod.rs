@@ -118,8 +118,9 @@ fn works(site: &Site<'_>) -> Vec<PlaceWork> {
     works.extend(mount::plan(site, &sheet.brake));
     works.extend(threads::plan(site));
     works.extend(others::plan(site));
+    let mut photos = sheet.photos();
     for work in &mut works {
-        work.photos = sheet.photos(&work.place);
+        work.photos = photos.remove(&work.place).unwrap_or_default();
     }
     works
 }

@@ -1,5 +1,6 @@
 //! The whole sheet: everything measured and seen on one frame.
 
+use alloc::collections::BTreeMap;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -334,8 +335,8 @@ impl FrameSheet {
             .chain(&mut self.thread)
     }
 
-    /// The photographs of a place.
-    pub(crate) fn photos(&self, place: &Place) -> Vec<Photo> {
+    /// The photographs by their places.
+    pub(crate) fn photos(&self) -> BTreeMap<Place, Vec<Photo>> {
         let (tube, ends) = (self.seat_tube.as_ref(), &self.head_tube);
         let heads = [
             (HeadTubeEnd::Upper, &ends.upper),
@@ -361,11 +362,15 @@ impl FrameSheet {
             .into_iter()
             .map(|(place, s)| (place, s.common()));
         let all = whole.into_iter().flatten().chain(heads).chain(threads);
-        all.chain(brakes)
-            .chain(others)
-            .filter(|(here, _)| here == place)
-            .flat_map(|(_, common)| common.photos.iter().cloned())
-            .collect()
+        let mut out: BTreeMap<Place, Vec<Photo>> = BTreeMap::new();
+        for (place, common) in all.chain(brakes).chain(others) {
+            if !common.photos.is_empty() {
+                out.entry(place)
+                    .or_default()
+                    .extend_from_slice(common.photos);
+            }
+        }
+        out
     }
 
     /// Every place that is looked at and not cut.
