@@ -115,14 +115,17 @@ pub(super) fn code_of(
             .or_else(|| left.first())
             .map(ToString::to_string);
     }
-    let named = believed.and_then(|name| ranking.possible.iter().find(|c| is_called(c, name)));
-    if let Some(named) = named
-        && (named.code == leader.code || one_chaser(named, leader))
-        && enough(named)
-    {
-        return Some(named.code.to_string());
-    }
-    enough(leader).then(|| leader.code.to_string())
+    // A label proves nothing, and while the readings leave possible what it says, nothing else is worked to.
+    let called = |c: &&&Candidate, name: &str| {
+        is_called(c, name)
+            || tables
+                .get::<Shell>(name)
+                .is_some_and(|row| row.code == c.code)
+    };
+    let named = believed.and_then(|name| ranking.possible.iter().find(|c| called(c, name)));
+    let taken = named.unwrap_or(leader);
+    let leads = taken.code == leader.code || one_chaser(taken, leader);
+    (leads && enough(taken)).then(|| taken.code.to_string())
 }
 
 /// What is worked to where the readings alone name nothing.

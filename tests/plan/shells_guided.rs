@@ -134,3 +134,50 @@ fn a_cup_beside_a_bore_of_an_integrated_seat() {
     assert!(plan.places.iter().all(|p| p.contradictions.is_empty()));
     never_unsafe(&plan, "cup and IS41");
 }
+
+/// A label is no proof, but nothing else is worked to while the readings leave possible what it says: no chaser of 35 mm for a
+/// shell that is called T47 and whose bore nobody read.
+#[test]
+fn what_it_is_called_is_parted_from_its_rival_first() {
+    let sheet = |believed: &str, minor: &str| {
+        format!(
+            r#"
+material = "titanium"
+[shell]
+believed = "{believed}"
+coating = "overspray"
+pitch = "1 mm"
+width = ["68.6 mm by caliper_digital_outside"]
+[shell.drive]
+hand = "left"
+state = "fouled"
+go = "failed"
+{minor}
+[shell.non_drive]
+hand = "right"
+state = "sound"
+go = "passed"
+"#
+        )
+    };
+    for believed in ["t47", "T47", "swiss"] {
+        let plan = planned(&sheet(believed, ""));
+        let cuts: Vec<String> = plan
+            .steps
+            .iter()
+            .filter(|s| s.cuts())
+            .map(|s| s.words())
+            .collect();
+        let wrong = if believed == "swiss" { "M47" } else { "M35" };
+        assert!(
+            cuts.iter().all(|words| !words.contains(wrong)),
+            "{believed}: {cuts:?}"
+        );
+    }
+    let read = planned(&sheet(
+        "t47",
+        "minor = [\"46.0 mm by caliper_digital_inside\"]",
+    ));
+    let words = read.steps.iter().filter(|s| s.cuts()).map(|s| s.words());
+    assert!(words.into_iter().all(|w| !w.contains("M35")));
+}
