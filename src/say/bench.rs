@@ -169,7 +169,7 @@ fn hold(plan: &Plan) -> &'static str {
     let tube = plan.place(&Place::SeatTube);
     let first = plan.steps_at(&Place::SeatTube).next().is_some();
     match tube.map(|t| t.state) {
-        _ if carbon => "by a post in the seat tube; never clamp a carbon tube",
+        _ if carbon => "by a post, once it goes in by hand; never clamp a carbon tube",
         Some(State::ToDo | State::Done | State::Leave) if first => {
             "by head tube and shell until the seat tube is done, then by a post in it"
         }
@@ -384,7 +384,7 @@ fn customer(plan: &Plan) -> String {
     for (states, words) in [
         (&[State::Done][..], "done"),
         (&[State::ToDo], "to work on"),
-        (&[State::Leave], "good as they are"),
+        (&[State::Leave], "to leave as found"),
         (&[State::Open, State::NotMeasured], "not settled yet"),
         (&[State::Out, State::Refer], "not to be put right here"),
     ] {
