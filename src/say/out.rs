@@ -109,7 +109,7 @@ impl serde::Serialize for Code {
 
 told! {
     Code => Shape::Word(known_words::<Caution>),
-    Doubt => Shape::Text { what: "text" },
+    Doubt => Shape::Word(known_words::<Doubt>),
 }
 told! {
     /// outcome, why, conformance_probability, margin_mm, rule, grade

@@ -1,7 +1,7 @@
 //! Facts about sizes, shared by every judgement.
 
 use crate::evidence::Text;
-use crate::fact::facts;
+use crate::fact::{closed_words, facts};
 
 facts! {
     /// What is found of a size.
@@ -11,29 +11,25 @@ facts! {
     }
 }
 
-/// What makes a finding doubtful: paint, or a size that nobody prints.
-///
-/// ```
-/// use framegauge::judge::Doubt;
-/// assert_ne!(Doubt::Hidden, Doubt::NotSaid);
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-pub enum Doubt {
-    /// Nothing is shown until it is off.
-    Hidden,
-    /// What is within reads so on paint; the metal has another size.
-    Within,
-    /// It was read over paint, and that changes nothing.
-    Same,
-    /// Nobody said whether it was, and paint would explain it.
-    NotSaid,
-    /// The fit was read over paint on a part.
-    Fit,
-    /// It is not what the tables print, and no tolerance is published.
-    NotPrinted,
+closed_words! {
+    /// What makes a finding doubtful: paint, or a size that nobody prints.
+    ///
+    /// ```
+    /// use framegauge::judge::Doubt;
+    /// assert_ne!(Doubt::Hidden, Doubt::NotSaid);
+    /// ```
+    Doubt {
+        /// Nothing is shown until it is off.
+        Hidden,
+        /// What is within reads so on paint; the metal has another size.
+        Within,
+        /// It was read over paint, and that changes nothing.
+        Same,
+        /// Nobody said whether it was, and paint would explain it.
+        NotSaid,
+        /// The fit was read over paint on a part.
+        Fit,
+        /// It is not what the tables print, and no tolerance is published.
+        NotPrinted,
+    }
 }

@@ -2,7 +2,7 @@
 
 use super::Fact;
 use super::instrument::asks;
-use crate::fact::facts;
+use crate::fact::{closed_words, facts};
 use crate::judge::ThreadSeen;
 use crate::quantity::{Length, Pitch};
 use crate::thread::{Hand, Side, ThreadSize};
@@ -81,33 +81,29 @@ asks! {
     }
 }
 
-/// Which two statements about a thread cannot both be true.
-///
-/// ```
-/// use framegauge::{judge::{Contradiction, Fact, Gauging, Passed, ThreadFact, ThreadSeen}, standard::Tables};
-/// let torn = Gauging { go: Some(Passed::Failed), seen: vec![ThreadSeen::Sound], ..Gauging::default() };
-/// let said = torn.answer(Tables::ours()).unwrap();
-/// assert!(said.findings.iter().any(|f| f.fact == Fact::Thread(ThreadFact::Contradiction { of: Contradiction::SoundButFails })));
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-pub enum Contradiction {
-    /// GO stops, and NOT GO runs in.
-    TooSmallAndTooLarge,
-    /// Called sound, and a gauge fails.
-    SoundButFails,
-    /// Called sound, and its bore is out.
-    SoundButBoreOut,
-    /// Called sound, and also torn or loose.
-    SoundButTorn,
-    /// Called torn, and all gauges pass.
-    TornButPasses,
-    /// No thread is cut yet, and a gauge was tried.
-    UncutButGauged,
+closed_words! {
+    /// Which two statements about a thread cannot both be true.
+    ///
+    /// ```
+    /// use framegauge::{judge::{Contradiction, Fact, Gauging, Passed, ThreadFact, ThreadSeen}, standard::Tables};
+    /// let torn = Gauging { go: Some(Passed::Failed), seen: vec![ThreadSeen::Sound], ..Gauging::default() };
+    /// let said = torn.answer(Tables::ours()).unwrap();
+    /// assert!(said.findings.iter().any(|f| f.fact == Fact::Thread(ThreadFact::Contradiction { of: Contradiction::SoundButFails })));
+    /// ```
+    Contradiction {
+        /// GO stops, and NOT GO runs in.
+        TooSmallAndTooLarge,
+        /// Called sound, and a gauge fails.
+        SoundButFails,
+        /// Called sound, and its bore is out.
+        SoundButBoreOut,
+        /// Called sound, and also torn or loose.
+        SoundButTorn,
+        /// Called torn, and all gauges pass.
+        TornButPasses,
+        /// No thread is cut yet, and a gauge was tried.
+        UncutButGauged,
+    }
 }
 
 impl Fact {

@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::{Ask, Fact};
 use crate::Error;
 use crate::evidence::Text;
-use crate::fact::facts;
+use crate::fact::{closed_words, facts};
 use crate::identify::{self, Feature, Identification, Note};
 use crate::judge::{CuredAt, Instrument, Remedy, asks};
 use crate::measure::Limits;
@@ -143,20 +143,16 @@ asks! {
     }
 }
 
-/// How a part is meant to go in.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-pub enum GoesIn {
-    /// It slides and is clamped: a post.
-    Slides,
-    /// It is laid in by hand: the bearing of an integrated seat.
-    Lies,
-    /// It is pressed in: a cup.
-    Presses,
+closed_words! {
+    /// How a part is meant to go in.
+    GoesIn {
+        /// It slides and is clamped: a post.
+        Slides,
+        /// It is laid in by hand: the bearing of an integrated seat.
+        Lies,
+        /// It is pressed in: a cup.
+        Presses,
+    }
 }
 
 #[cfg(feature = "serde")]
