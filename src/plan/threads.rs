@@ -54,11 +54,19 @@ impl<'a> Entry<'a> {
         format!("{}.{name}", self.entry.path)
     }
 
+    /// What stands among the bosses and is called nothing more is one that holds a bottle or a rack.
+    fn is_boss(&self) -> bool {
+        self.entry.part == ThreadedPart::Other && self.entry.path.starts_with("boss.")
+    }
+
     /// The rows of this part, with their threads.
     fn rows(&self) -> impl Iterator<Item = (ThreadSize, &'a ThreadUse)> {
-        let part = self.entry.part;
+        let parts = match self.is_boss() {
+            true => [ThreadedPart::BottleBoss, ThreadedPart::RackBoss],
+            false => [self.entry.part; 2],
+        };
         let rows = self.site.tables.all::<ThreadUse>();
-        rows.filter(move |row| row.place == part)
+        rows.filter(move |row| parts.contains(&row.place))
             .filter_map(|row| Some((*row.thread.value()?, row)))
     }
 
@@ -231,13 +239,13 @@ impl<'a> Entry<'a> {
 
     /// Whether the trade makes this place with a left-hand thread as well (common practice): pedals, freewheel and lockring
     /// sides, the bolt of a replaceable hanger, a spindle's crank.
-    const fn has_left_variant(&self) -> bool {
+    fn has_left_variant(&self) -> bool {
         use ThreadedPart::{Crank, Freewheel, HangerBolt, Lockring, Other, Pedal};
-        matches!(self.entry.place, Place::Pedal(_))
-            || matches!(
-                self.entry.part,
-                Pedal | Freewheel | Lockring | HangerBolt | Crank | Other
-            )
+        match self.entry.part {
+            Pedal | Freewheel | Lockring | HangerBolt | Crank => true,
+            Other => !self.is_boss(),
+            _ => matches!(self.entry.place, Place::Pedal(_)),
+        }
     }
 }
 

@@ -425,3 +425,30 @@ state = "fouled""#,
     );
     assert_eq!(bosses.steps.len(), 2);
 }
+
+/// A boss is a boss: an ordinary M5 among the bosses is chased without being asked whether it is one, and which hand it has.
+/// What no boss has is still asked.
+#[test]
+fn a_boss_needs_no_other_name() {
+    let boss = |size: &str, pitch: &str| {
+        planned(&format!(
+            "material = \"stainless\"\n[boss.left_1]\nbelieved = \"{size}\"\npitch = \"{pitch}\"\ncoating = \"painted\"\nstate = \"fouled\"\ngo = \"failed\""
+        ))
+    };
+    for (size, pitch) in [("M5x0.8", "0.8 mm"), ("M6x1", "1 mm")] {
+        let plan = boss(size, pitch);
+        assert_eq!(super::operations(&plan, "boss.left_1"), [Chase], "{size}");
+        assert!(plan.questions.is_empty(), "{size}: {:?}", plan.questions);
+    }
+    let odd = boss("M10x1", "1 mm");
+    assert!(
+        odd.questions
+            .iter()
+            .any(|q| q.answer == "boss.left_1.confirmed")
+    );
+    assert!(
+        odd.steps
+            .iter()
+            .all(|step| !step.cuts() || !step.waits_for.is_empty())
+    );
+}
