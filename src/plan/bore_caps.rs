@@ -41,14 +41,8 @@ pub(super) fn of(
     if let Some(slide) = Heard::of(limits, Limited::Clearance)
         && let (Some((most, what)), Some(part)) = (slide.most(), part)
     {
-        let left = Some(part.shifted(most));
-        cap(
-            LimitKind::Clearance,
-            what,
-            left,
-            CommonAsk::PartOutside,
-            &slide,
-        );
+        let (left, unknown) = (Some(part.shifted(most)), CommonAsk::PartOutside);
+        cap(LimitKind::Clearance, what, left, unknown, &slide);
     }
     caps
 }

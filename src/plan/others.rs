@@ -20,16 +20,13 @@ fn one(place: Place, sheet: &OtherSheet) -> PlaceWork {
     work.notes.extend(common.note.map(String::from));
     work.hear(common.limits);
     work.measured = common.coating.is_some();
+    let painted = covered(common.coating);
+    let underside = || by_hand(MountTask::CleanUnderside).minding(Caution::Brakes);
     match place {
         _ if !work.measured => {}
-        Place::Dropout(..) if covered(common.coating) => work.leave(MountFact::AxleBites),
-        Place::BrakeUnderside(_) if covered(common.coating) => {
-            let clean = by_hand(MountTask::CleanUnderside);
-            work.steps.push(clean.minding(Caution::Brakes));
-        }
-        Place::SeatTubeSlot if covered(common.coating) => {
-            work.steps.push(by_hand(MountTask::CleanSlot));
-        }
+        Place::Dropout(..) if painted => work.leave(MountFact::AxleBites),
+        Place::BrakeUnderside(_) if painted => work.steps.push(underside()),
+        Place::SeatTubeSlot if painted => work.steps.push(by_hand(MountTask::CleanSlot)),
         _ => work.leave(MountFact::NothingCut),
     }
     work
