@@ -163,7 +163,7 @@ fn heads(plan: &Plan) -> Vec<(&'static str, String)> {
     heads
 }
 
-/// How the frame is held while it is worked on.
+/// How the frame is held while it is worked on. Common practice.
 fn hold(plan: &Plan) -> &'static str {
     let carbon = plan.cautions.contains(&Caution::Carbon);
     let tube = plan.place(&Place::SeatTube);

@@ -10,7 +10,7 @@ use crate::read::{Field, Form, Shape};
 use crate::standard::Place;
 use crate::{Error, ErrorKind};
 
-/// How a field is filled in: its name, a value with gaps for the readings, the tool and how often.
+/// How a field is filled in: its name, a value with gaps for the readings, the tool and how often. Common practice.
 const FILLED: &[(&str, &str, &str)] = &[
     (
         "bore",
